@@ -1,0 +1,31 @@
+/** The session log as the desk sees it: append-only, compare and append, async. Implementations: memory.ts, sqlite.ts. */
+import type { Draft, Entry } from '../session/entry.ts';
+
+export type SessionLine = {
+  session: string;
+  coach: string;
+  opened: number;
+  last: number;
+  seq: number;
+  closed: boolean;
+  practice: boolean;
+  /** The complaint, or the first note. */
+  words: string;
+};
+
+export interface Log {
+  /**
+   * Appends `drafts` to `session` as one durable transaction, numbered from `after + 1` and stamped `kept`.
+   * 'moved on' when the last seq is not `after`: nothing was written; fold again and step again.
+   */
+  append(session: string, after: number, drafts: readonly Draft[], kept: number): Promise<'kept' | 'moved on'>;
+  /** Entries with seq > `after`, in order, at most `most`. */
+  read(session: string, after?: number, most?: number): Promise<Entry[]>;
+  /** The note and the reply of a note id, whatever session it is in. */
+  findNote(id: string): Promise<Entry[]>;
+  sessions(filter?: { coach?: string; words?: string; most?: number; practice?: boolean }): Promise<SessionLine[]>;
+  /** Sheets by content hash; kept for ever, since sessions name them. */
+  putSheet(hash: string, coach: string, json: string): Promise<void>;
+  getSheet(hash: string): Promise<string | null>;
+  close(): Promise<void>;
+}
