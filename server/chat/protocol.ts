@@ -33,11 +33,36 @@ export const FromPage = z.discriminatedUnion('is', [
     photos: z.optional(z.array(Photo)),
   }),
   /** A pure question: answered by 'answer', never logged. `session` null: the glossary, outside any session. */
-  z.strictObject({ is: z.literal('ask'), session: z.nullable(SessionId), id: NoteId, text: z.string().check(z.maxLength(limitText)) }),
-  z.strictObject({ is: z.literal('remark'), session: SessionId, about: z.int(), text: z.string().check(z.minLength(1), z.maxLength(limitText)), by: Initials }),
-  z.strictObject({ is: z.literal('close'), session: SessionId, signed: Initials, words: z.string().check(z.maxLength(limitText)) }),
-  z.strictObject({ is: z.literal('reopen'), session: SessionId, words: z.string().check(z.maxLength(limitText)), by: Initials }),
-  z.strictObject({ is: z.literal('list'), words: z.optional(z.string().check(z.maxLength(200))), coach: z.optional(z.string()) }),
+  z.strictObject({
+    is: z.literal('ask'),
+    session: z.nullable(SessionId),
+    id: NoteId,
+    text: z.string().check(z.maxLength(limitText)),
+  }),
+  z.strictObject({
+    is: z.literal('remark'),
+    session: SessionId,
+    about: z.int(),
+    text: z.string().check(z.minLength(1), z.maxLength(limitText)),
+    by: Initials,
+  }),
+  z.strictObject({
+    is: z.literal('close'),
+    session: SessionId,
+    signed: Initials,
+    words: z.string().check(z.maxLength(limitText)),
+  }),
+  z.strictObject({
+    is: z.literal('reopen'),
+    session: SessionId,
+    words: z.string().check(z.maxLength(limitText)),
+    by: Initials,
+  }),
+  z.strictObject({
+    is: z.literal('list'),
+    words: z.optional(z.string().check(z.maxLength(200))),
+    coach: z.optional(z.string()),
+  }),
 ]);
 export type FromPage = z.infer<typeof FromPage>;
 
@@ -85,16 +110,28 @@ export const Board = z.object({
     }),
   ),
   /** Readings over time, per key, for the charts. */
-  series: z.array(z.object({ key: z.string(), unit: z.string(), points: z.array(z.object({ at: z.number(), si: z.number(), pm: z.number() })) })),
+  series: z.array(
+    z.object({
+      key: z.string(),
+      unit: z.string(),
+      points: z.array(z.object({ at: z.number(), si: z.number(), pm: z.number() })),
+    }),
+  ),
   /** State of the coach in words, with where each comes from: "panel shut (said 9:05)". */
-  state: z.array(z.object({ what: z.string(), words: z.string(), from: z.enum(['said', 'carried', 'assumed', 'unknown']) })),
+  state: z.array(
+    z.object({ what: z.string(), words: z.string(), from: z.enum(['said', 'carried', 'assumed', 'unknown']) }),
+  ),
   gates: z.array(z.object({ what: z.string(), words: z.string(), answered: z.boolean() })),
   suspects: z.array(Suspect),
   checksDone: z.array(z.object({ id: z.string(), words: z.string(), outcome: z.string() })),
   next: z.nullable(Block),
   open: z.nullable(Open),
   /** Air circuit: parts lit by suspects, volumes joined in the present state. */
-  circuit: z.object({ lit: z.array(z.object({ part: z.string(), p: z.number() })), joined: z.array(z.string()), panel: z.boolean() }),
+  circuit: z.object({
+    lit: z.array(z.object({ part: z.string(), p: z.number() })),
+    joined: z.array(z.string()),
+    panel: z.boolean(),
+  }),
   /** What the page's reader needs to read as the server will: all of Context but note and at. */
   reading: z.object({
     zone: z.string(),
@@ -123,7 +160,9 @@ export const ToPage = z.discriminatedUnion('is', [
     v: z.literal(1),
     engine: z.string(),
     now: z.number(),
-    coaches: z.array(z.object({ id: z.string(), coach: z.string(), zone: z.string(), units: z.string(), panel: z.boolean() })),
+    coaches: z.array(
+      z.object({ id: z.string(), coach: z.string(), zone: z.string(), units: z.string(), panel: z.boolean() }),
+    ),
     role: z.enum(['works', 'reviews', 'learns']),
   }),
   z.object({ is: z.literal('entries'), session: z.string(), entries: z.array(Entry), more: z.boolean() }),

@@ -1,6 +1,6 @@
 /** A reply as it is shown and stored: blocks of words and data, cautions first. */
 import * as z from 'zod/mini';
-import { Condition, NoteId, Place } from '../../intents/shapes.ts';
+import { Condition, NoteId, Open, Place } from '../../intents/shapes.ts';
 import { Drawing, Finding, Why } from '../findings/finding.ts';
 
 /** A tap: writes `text` into the note line. */
@@ -24,7 +24,19 @@ export type Suspect = z.infer<typeof Suspect>;
 export const Taken = z.object({
   words: z.string(),
   from: z.enum(['said', 'carried', 'assumed']),
-  kind: z.enum(['reading', 'sign', 'work', 'condition', 'spec', 'amend', 'ask', 'hunch', 'held', 'unread', 'ambiguous']),
+  kind: z.enum([
+    'reading',
+    'sign',
+    'work',
+    'condition',
+    'spec',
+    'amend',
+    'ask',
+    'hunch',
+    'held',
+    'unread',
+    'ambiguous',
+  ]),
   mends: z.array(Key),
 });
 export type Taken = z.infer<typeof Taken>;
@@ -37,7 +49,7 @@ export const Block = z.discriminatedUnion('is', [
     id: z.string(),
     words: z.string(),
     more: z.string(),
-    gate: z.optional(z.object({ what: Condition, keys: z.array(Key) })),
+    gate: z.optional(z.object({ what: Condition, keys: z.array(Key), open: z.optional(Open) })),
   }),
   z.object({ is: z.literal('findings'), words: z.string(), list: z.array(Finding) }),
   z.object({ is: z.literal('suspects'), words: z.string(), list: z.array(Suspect) }),
@@ -52,10 +64,36 @@ export const Block = z.discriminatedUnion('is', [
     keys: z.array(Key),
     guide: z.optional(z.string()),
     destroys: z.optional(z.string()),
+    /** What a bare number or yes/no after it answers. */
+    open: z.optional(Open),
   }),
-  z.object({ is: z.literal('question'), id: z.string(), words: z.string(), keys: z.array(Key) }),
+  z.object({
+    is: z.literal('question'),
+    id: z.string(),
+    words: z.string(),
+    keys: z.array(Key),
+    open: z.optional(Open),
+  }),
+  /** A guide's step: one at a time; the keys are next, back and stop beside what to type. */
+  z.object({
+    is: z.literal('step'),
+    guide: z.string(),
+    step: z.int(),
+    of: z.int(),
+    title: z.string(),
+    words: z.string(),
+    expect: z.string(),
+    keys: z.array(Key),
+    open: z.optional(Open),
+  }),
   /** Explanation, glossary, guide step; `terms` are glossary ids that occur in it. */
-  z.object({ is: z.literal('teach'), words: z.string(), lines: z.array(z.string()), terms: z.array(z.string()), why: z.optional(Why) }),
+  z.object({
+    is: z.literal('teach'),
+    words: z.string(),
+    lines: z.array(z.string()),
+    terms: z.array(z.string()),
+    why: z.optional(Why),
+  }),
   /** Something taken back out loud, or contradictory. */
   z.object({ is: z.literal('withdrawn'), words: z.string() }),
   z.object({ is: z.literal('picture'), words: z.string(), drawing: Drawing }),

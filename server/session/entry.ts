@@ -14,7 +14,12 @@ const stamp = {
   by: z.string().check(z.minLength(1), z.maxLength(20)),
 };
 
-export const Photo = z.object({ id: z.string().check(z.regex(/^[a-f0-9]{64}$/)), width: z.int(), height: z.int(), words: z.string() });
+export const Photo = z.object({
+  id: z.string().check(z.regex(/^[a-f0-9]{64}$/)),
+  width: z.int(),
+  height: z.int(),
+  words: z.string(),
+});
 export type Photo = z.infer<typeof Photo>;
 
 export const Entry = z.discriminatedUnion('is', [

@@ -33,6 +33,8 @@ export type Standing = {
   /** In force, in order of their readings' time; held (implausible) ones are kept apart. */
   facts: readonly Held[];
   held: readonly Held[];
+  /** Notes taken back. */
+  voided: ReadonlySet<NoteId>;
   /** State as of now, and as it was when each fact was taken (by fact id). */
   state: CoachState;
   stateAt: ReadonlyMap<string, CoachState>;

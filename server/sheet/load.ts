@@ -31,7 +31,9 @@ export const loadSheet = (text: string, name: string): LoadedSheet => {
   try {
     raw = JSON.parse(text);
   } catch (error) {
-    throw new SheetRefused(name, [{ field: '', words: `not JSON (${error instanceof Error ? error.message : 'unreadable'})` }]);
+    throw new SheetRefused(name, [
+      { field: '', words: `not JSON (${error instanceof Error ? error.message : 'unreadable'})` },
+    ]);
   }
   const read = Sheet.safeParse(raw);
   if (!read.success)

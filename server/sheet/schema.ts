@@ -57,8 +57,7 @@ export const Sheet = z.strictObject({
   zone: z.string().refine(
     (zone) => {
       try {
-        new Intl.DateTimeFormat('en', { timeZone: zone });
-        return true;
+        return Intl.DateTimeFormat('en', { timeZone: zone }) !== undefined;
       } catch {
         return false;
       }
@@ -213,9 +212,7 @@ export const Sheet = z.strictObject({
     .optional(),
   torques: z.array(z.strictObject({ what: words, torque })).optional(),
   lines: z.array(z.strictObject({ what: words, label: words, od: length.optional() })).optional(),
-  service: z
-    .array(z.strictObject({ what: words, every: duration.optional(), distance: length.optional() }))
-    .optional(),
+  service: z.array(z.strictObject({ what: words, every: duration.optional(), distance: length.optional() })).optional(),
   shop: z
     .strictObject({ name: words.optional(), labour: z.number().nonnegative().optional(), currency: words.optional() })
     .optional(),
