@@ -1,0 +1,78 @@
+/** All word tables as one phrase table: phrase -> senses. Built once; pure data from intents/words. */
+import type { Unit } from '../server/core/units.ts';
+import type { PlaceParts } from './place.ts';
+import type { Condition, Measure, Part, Sign, Work } from './shapes.ts';
+import { hedges, negations, prepositions, regularity, tellers, fillers } from './words/cues.ts';
+import { measureWords } from './words/measures.ts';
+import { partWords } from './words/parts.ts';
+import { placeWords, relativeCorners, relativeSides, wheelWords } from './words/places.ts';
+import { signWords } from './words/signs.ts';
+import { conditionWords, workWords } from './words/states.ts';
+import { gluedOnly, unitWords } from './words/units.ts';
+
+export type Relative = 'driver' | 'kerb' | 'street' | 'passenger';
+export type Often = (typeof regularity)[number][1];
+export type Sense =
+  | { k: 'place'; p: PlaceParts; rel?: Relative }
+  | { k: 'wheel'; v: 'forward' | 'aft' }
+  | { k: 'measure'; v: Measure }
+  | { k: 'sign'; v: Sign }
+  | { k: 'cond'; v: Condition; holds: boolean }
+  | { k: 'work'; v: Work }
+  | { k: 'unit'; v: Unit }
+  | { k: 'neg' }
+  | { k: 'hedge' }
+  | { k: 'told' }
+  | { k: 'often'; v: Often }
+  | { k: 'prep' }
+  | { k: 'filler' };
+
+/** Words of a phrase as the scanner sees them: lower case, apostrophes out, split at spaces and hyphens. */
+export const normal = (phrase: string): string => phrase.toLowerCase().replace(/['’`]/g, '').replace(/-/g, ' ').replace(/\s+/g, ' ').trim();
+
+const table = new Map<string, Sense[]>();
+let longest = 1;
+const add = (phrases: string, sense: Sense): void => {
+  for (const raw of phrases.split('|')) {
+    const phrase = normal(raw);
+    if (phrase === '') continue;
+    const senses = table.get(phrase);
+    if (senses) senses.push(sense);
+    else table.set(phrase, [sense]);
+    longest = Math.max(longest, phrase.split(' ').length);
+  }
+};
+
+for (const [phrases, p] of placeWords) add(phrases, { k: 'place', p });
+for (const [phrases, rel] of relativeSides) add(phrases, { k: 'place', p: {}, rel });
+for (const [phrases, rel, end] of relativeCorners) add(phrases, { k: 'place', p: { end }, rel });
+for (const [phrases, v] of wheelWords) add(phrases, { k: 'wheel', v });
+for (const [name, phrases] of Object.entries(partWords)) add(phrases, { k: 'place', p: { part: name as Part } });
+for (const [phrases, v, holds] of conditionWords) add(phrases, { k: 'cond', v, holds });
+for (const [name, phrases] of Object.entries(signWords)) add(phrases, { k: 'sign', v: name as Sign });
+for (const [name, phrases] of Object.entries(workWords)) add(phrases, { k: 'work', v: name as Work });
+for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'measure', v: name as Measure });
+for (const [phrases, v] of unitWords) for (const phrase of phrases.split('|')) if (!gluedOnly.has(phrase)) add(phrase, { k: 'unit', v });
+for (const [phrases, v] of regularity) add(phrases, { k: 'often', v });
+for (const word of hedges) add(word, { k: 'hedge' });
+for (const word of tellers) add(word, { k: 'told' });
+for (const word of negations) add(word, { k: 'neg' });
+for (const word of prepositions) if (!table.has(word)) add(word, { k: 'prep' });
+for (const word of fillers) if (!table.has(word)) add(word, { k: 'filler' });
+
+export const lexicon: ReadonlyMap<string, readonly Sense[]> = table;
+export const longestPhrase = longest;
+
+/** Single words long enough to be matched by a near miss, by first letter and length. */
+const near = new Map<string, string[]>();
+for (const phrase of table.keys())
+  for (const word of phrase.split(' ')) {
+    if (word.length < 4 || !/^[a-z]+$/.test(word)) continue;
+    const key = `${word[0]}${word.length}`;
+    const list = near.get(key);
+    if (!list) near.set(key, [word]);
+    else if (!list.includes(word)) list.push(word);
+  }
+export const nearWords: ReadonlyMap<string, readonly string[]> = near;
+const single = new Set([...table.keys()].flatMap((phrase) => phrase.split(' ')));
+export const knownWord = (word: string): boolean => single.has(word);

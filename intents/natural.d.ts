@@ -1,0 +1,7 @@
+declare module 'natural/lib/natural/distance/index.js' {
+  export function DamerauLevenshteinDistance(
+    source: string,
+    target: string,
+    options?: { restricted?: boolean; insertion_cost?: number; deletion_cost?: number; substitution_cost?: number },
+  ): number;
+}
