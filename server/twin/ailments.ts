@@ -6,6 +6,7 @@ const sided = [
   'inlet seat leak',
   'exhaust seat leak',
   'valve to panel leak',
+  'valve cover leak',
   'delivery line leak',
   'bellows leak',
   'inlet check bad',

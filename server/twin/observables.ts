@@ -88,6 +88,7 @@ const rows = [
     outcomes: ['none', 'bubbles'],
     state: 'at height; line and fittings to the bellows',
   },
+  { see: 'soap panel', outcomes: ['none', 'bubbles'], state: 'at height, panel shut; panel ports and body' },
   { see: 'soap bellows', sided: true, outcomes: ['none', 'bubbles'], state: 'at height; crimps, fold, wall' },
   {
     see: 'hiss after stop',
