@@ -32,10 +32,45 @@ export type Item =
   | { k: 'join'; span: Span }
   | { k: 'unknown'; low: string; span: Span };
 
-const unitTable = new Map<string, Unit>(unitWords.flatMap(([phrases, unit]) => phrases.split('|').map((p) => [p, unit] as const)));
+const unitTable = new Map<string, Unit>(
+  unitWords.flatMap(([phrases, unit]) => phrases.split('|').map((p) => [p, unit] as const)),
+);
 const looseWords: readonly (readonly [string, Loose])[] = [
-  ['just under', 'just under'], ['just below', 'just under'], ['just shy of', 'just under'], ['a hair under', 'just under'], ['bit under', 'just under'], ['nearly', 'just under'], ['almost', 'just under'], ['just over', 'just over'], ['bit over', 'just over'], ['a touch over', 'just over'], ['a hair over', 'just over'], ['at least', 'at least'], ['more than', 'at least'], ['over', 'at least'], ['above', 'at least'], ['at most', 'at most'], ['less than', 'at most'], ['under', 'at most'], ['below', 'at most'], ['no more than', 'at most'], ['up to', 'at most'],
-  ['about', 'about'], ['around', 'about'], ['roughly', 'about'], ['approx', 'about'], ['approximately', 'about'], ['circa', 'about'], ['maybe', 'about'], ['say', 'about'], ['some', 'about'], ['bout', 'about'], ['abt', 'about'], ['like', 'about'], ['near', 'about'], ['nearly', 'about'],
+  ['just under', 'just under'],
+  ['just below', 'just under'],
+  ['just shy of', 'just under'],
+  ['a hair under', 'just under'],
+  ['bit under', 'just under'],
+  ['nearly', 'just under'],
+  ['almost', 'just under'],
+  ['just over', 'just over'],
+  ['bit over', 'just over'],
+  ['a touch over', 'just over'],
+  ['a hair over', 'just over'],
+  ['at least', 'at least'],
+  ['more than', 'at least'],
+  ['over', 'at least'],
+  ['above', 'at least'],
+  ['at most', 'at most'],
+  ['less than', 'at most'],
+  ['under', 'at most'],
+  ['below', 'at most'],
+  ['no more than', 'at most'],
+  ['up to', 'at most'],
+  ['about', 'about'],
+  ['around', 'about'],
+  ['roughly', 'about'],
+  ['approx', 'about'],
+  ['approximately', 'about'],
+  ['circa', 'about'],
+  ['maybe', 'about'],
+  ['say', 'about'],
+  ['some', 'about'],
+  ['bout', 'about'],
+  ['abt', 'about'],
+  ['like', 'about'],
+  ['near', 'about'],
+  ['nearly', 'about'],
 ];
 const firstOf = new Map<string, (readonly [readonly string[], Loose])[]>();
 for (const [phrase, loose] of looseWords) {
@@ -56,11 +91,17 @@ const wordsFrom = (tokens: readonly Token[], i: number, most: number): { low: st
 };
 
 /** Longest phrase of the tables at `i`. */
-const phraseAt = (tokens: readonly Token[], i: number): { senses: readonly Sense[]; phrase: string; next: number; near?: boolean } | null => {
+const phraseAt = (
+  tokens: readonly Token[],
+  i: number,
+): { senses: readonly Sense[]; phrase: string; next: number; near?: boolean } | null => {
   if (tokens[i]!.kind !== 'word') return null;
   const words = wordsFrom(tokens, i, longestPhrase);
   for (let n = words.length; n > 0; n -= 1) {
-    const phrase = words.slice(0, n).map((w) => w.low).join(' ');
+    const phrase = words
+      .slice(0, n)
+      .map((w) => w.low)
+      .join(' ');
     const senses = lexicon.get(phrase);
     if (senses) return { senses, phrase, next: words[n - 1]!.end };
   }
@@ -93,8 +134,26 @@ const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { unit: Un
       if (!looseAfterNumber.has(text)) continue;
       // "13 in the tank", "95 a bit low", "l", "m": the letter belongs to what follows
       const follow = wordsFrom(tokens, i + n, 1)[0]?.low;
-      if ((text === 'in' || text === 'a' || text === 's' || text === 'f' || text === 'c' || text === 'm' || text === 'pt') && follow && /^(?:the|a|an|tank|auto|shut|fill|hold|empty|my|bit|left|right|min|mins|minutes|\d+|it|lock|road|about|l|r|bags?|each|fuse|new|quarter|half|leak|little)$/.test(follow)) continue;
-      if (text === 'in' && (tokens[i + n + 1]?.kind === 'digits' || follow !== undefined && /^(?:five|ten|fifteen|twenty|thirty|forty|one|two|three|half|an)$/.test(follow))) continue;
+      if (
+        (text === 'in' ||
+          text === 'a' ||
+          text === 's' ||
+          text === 'f' ||
+          text === 'c' ||
+          text === 'm' ||
+          text === 'pt') &&
+        follow &&
+        /^(?:the|a|an|tank|auto|shut|fill|hold|empty|my|bit|left|right|min|mins|minutes|\d+|it|lock|road|about|l|r|bags?|each|fuse|new|quarter|half|leak|little)$/.test(
+          follow,
+        )
+      )
+        continue;
+      if (
+        text === 'in' &&
+        (tokens[i + n + 1]?.kind === 'digits' ||
+          (follow !== undefined && /^(?:five|ten|fifteen|twenty|thirty|forty|one|two|three|half|an)$/.test(follow)))
+      )
+        continue;
     }
     return { unit, next: i + n };
   }
@@ -107,7 +166,8 @@ const clockAfter = (tokens: readonly Token[], i: number): { half: 'am' | 'pm'; n
   const at = spaceAt(tokens, i);
   const low = tokens[at]?.low;
   if (low === 'am' || low === 'pm') return { half: low, next: at + 1 };
-  if ((low === 'a' || low === 'p') && tokens[at + 1]?.low === '.' && tokens[at + 2]?.low === 'm') return { half: low === 'a' ? 'am' : 'pm', next: at + (tokens[at + 3]?.low === '.' ? 4 : 3) };
+  if ((low === 'a' || low === 'p') && tokens[at + 1]?.low === '.' && tokens[at + 2]?.low === 'm')
+    return { half: low === 'a' ? 'am' : 'pm', next: at + (tokens[at + 3]?.low === '.' ? 4 : 3) };
   return null;
 };
 
@@ -117,16 +177,21 @@ const tolAt = (tokens: readonly Token[], i: number): number | null => {
   if (t?.low === '±') return at + 1;
   if (t?.low === '+' && tokens[at + 1]?.low === '-') return at + 2;
   if (t?.low === '+' && tokens[at + 1]?.low === '/' && tokens[at + 2]?.low === '-') return at + 3;
-  if (t?.low === '+' && tokens[spaceAt(tokens, at + 1)]?.low === '-' ) return spaceAt(tokens, at + 1) + 1;
+  if (t?.low === '+' && tokens[spaceAt(tokens, at + 1)]?.low === '-') return spaceAt(tokens, at + 1) + 1;
   if (t?.low === 'plus' && tokens[at + 2]?.low === 'or' && tokens[at + 4]?.low === 'minus') return at + 5;
   if (t?.low === 'plus' && tokens[at + 2]?.low === 'minus') return at + 3;
   if (t?.low === 'give' && tokens[at + 2]?.low === 'or' && tokens[at + 4]?.low === 'take') return at + 5;
   return null;
 };
 
-const joinsRange = (t: Token | undefined): boolean => t?.kind === 'mark' && (t.low === '-' || t.low === '–' || t.low === '—');
+const joinsRange = (t: Token | undefined): boolean =>
+  t?.kind === 'mark' && (t.low === '-' || t.low === '–' || t.low === '—');
 
-const numberItem = (tokens: readonly Token[], start: number, text: string): { item: Amounting; next: number } | null => {
+const numberItem = (
+  tokens: readonly Token[],
+  start: number,
+  text: string,
+): { item: Amounting; next: number } | null => {
   const n = numberAt(tokens, start);
   if (!n) return null;
   let next = n.next;
@@ -145,16 +210,23 @@ const numberItem = (tokens: readonly Token[], start: number, text: string): { it
     const span: Span = [tokens[start]!.from, tokens[end - 1]!.to];
     return { item: { ...item, span, text: text.slice(...span) }, next: end };
   };
-  const half = n.kind === 'clock' || (n.kind === 'whole' && n.value <= 12) || n.kind === 'words' ? clockAfter(tokens, next) : null;
+  const half =
+    n.kind === 'clock' || (n.kind === 'whole' && n.value <= 12) || n.kind === 'words' ? clockAfter(tokens, next) : null;
   if (half || n.kind === 'clock') {
-    let minutes = n.kind === 'clock' ? n.value : n.value > 100 ? Math.floor(n.value / 100) * 60 + (n.value % 100) : n.value * 60;
+    let minutes =
+      n.kind === 'clock' ? n.value : n.value > 100 ? Math.floor(n.value / 100) * 60 + (n.value % 100) : n.value * 60;
     if (half?.half === 'pm' && minutes < 720) minutes += 720;
     if (half?.half === 'am' && minutes >= 720) minutes -= 720;
     item.clock = minutes;
     return finish(half?.next ?? next);
   }
   // 90ish, 90 ish, 90-ish
-  const ish = tokens[next]?.low === 'ish' ? next : (tokens[next]?.kind === 'space' || tokens[next]?.low === '-') && tokens[next + 1]?.low === 'ish' ? next + 1 : -1;
+  const ish =
+    tokens[next]?.low === 'ish'
+      ? next
+      : (tokens[next]?.kind === 'space' || tokens[next]?.low === '-') && tokens[next + 1]?.low === 'ish'
+        ? next + 1
+        : -1;
   if (ish >= 0) {
     item.about = 'about';
     next = ish + 1;
@@ -168,7 +240,8 @@ const numberItem = (tokens: readonly Token[], start: number, text: string): { it
     const k = of[0]?.low === 'of' ? 1 : 0;
     if (of[k]?.low === 'an' || of[k]?.low === 'a') u = unitAt(tokens, spaceAt(tokens, of[k]!.end), false);
   }
-  if (!u && n.kind === 'fraction' && tokens[spaceAt(tokens, next)]?.low === 'psi') u = { unit: 'psi', next: spaceAt(tokens, next) + 1 };
+  if (!u && n.kind === 'fraction' && tokens[spaceAt(tokens, next)]?.low === 'psi')
+    u = { unit: 'psi', next: spaceAt(tokens, next) + 1 };
   if (u) {
     item.unit = u.unit;
     next = u.next;
@@ -178,24 +251,43 @@ const numberItem = (tokens: readonly Token[], start: number, text: string): { it
     }
     // 5' 3", 6 min 40, 6 min 40 s, 1 hr 20
     const more = numberAt(tokens, spaceAt(tokens, next));
-    if (more && (more.kind === 'whole' || more.kind === 'fraction') && tokens[more.next]?.low !== '/' && tokens[more.next]?.low !== ':') {
+    if (
+      more &&
+      (more.kind === 'whole' || more.kind === 'fraction') &&
+      tokens[more.next]?.low !== '/' &&
+      tokens[more.next]?.low !== ':'
+    ) {
       const mu = unitAt(tokens, spaceAt(tokens, more.next), tokens[more.next]?.kind !== 'space');
       if (u.unit === 'ft' && mu?.unit === 'in' && more.value < 12) {
         item.value = item.value * 12 + more.value;
         item.unit = 'in';
         item.step = more.step;
         next = mu.next;
-      } else if (u.unit === 'min' && more.value < 60 && n.kind !== 'fraction' && (mu?.unit === 's' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))) {
+      } else if (
+        u.unit === 'min' &&
+        more.value < 60 &&
+        n.kind !== 'fraction' &&
+        (mu?.unit === 's' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))
+      ) {
         item.value = item.value * 60 + more.value;
         item.unit = 's';
         next = mu?.next ?? more.next;
-      } else if (u.unit === 'h' && more.value < 60 && (mu?.unit === 'min' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))) {
+      } else if (
+        u.unit === 'h' &&
+        more.value < 60 &&
+        (mu?.unit === 'min' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))
+      ) {
         item.value = item.value * 60 + more.value;
         item.unit = 'min';
         next = mu?.next ?? more.next;
       }
     }
-    if ((u.unit === 'h' || u.unit === 'min') && /^ and (?:a |an? )?(?:half|quarter)\b/.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase())) {
+    if (
+      (u.unit === 'h' || u.unit === 'min') &&
+      /^ and (?:a |an? )?(?:half|quarter)\b/.test(
+        text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase(),
+      )
+    ) {
       const q = /quarter/.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase()) ? 0.25 : 0.5;
       item.value += q;
       while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
@@ -218,7 +310,11 @@ const numberItem = (tokens: readonly Token[], start: number, text: string): { it
     }
   }
   // 10-20 s, 10 - 20 s, 15 to 30 s: a range; what a change means is settled by the clause
-  const dash = joinsRange(tokens[next]) ? next + 1 : tokens[next]?.kind === 'space' && joinsRange(tokens[next + 1]) ? spaceAt(tokens, next + 2) : -1;
+  const dash = joinsRange(tokens[next])
+    ? next + 1
+    : tokens[next]?.kind === 'space' && joinsRange(tokens[next + 1])
+      ? spaceAt(tokens, next + 2)
+      : -1;
   if (dash > 0) {
     const upper = numberAt(tokens, dash);
     if (upper && upper.kind !== 'clock' && upper.value > item.value) {
@@ -234,7 +330,14 @@ const numberItem = (tokens: readonly Token[], start: number, text: string): { it
 
 const isEnd = (tokens: readonly Token[], i: number): boolean => {
   const t = tokens[spaceAt(tokens, i)];
-  return !t || t.kind === 'line' || t.low === ',' || t.low === ';' || (t.low === '.' && tokens[spaceAt(tokens, i) + 1]?.kind !== 'digits') || (t.kind === 'word' && t.low !== 'psi');
+  return (
+    !t ||
+    t.kind === 'line' ||
+    t.low === ',' ||
+    t.low === ';' ||
+    (t.low === '.' && tokens[spaceAt(tokens, i) + 1]?.kind !== 'digits') ||
+    (t.kind === 'word' && t.low !== 'psi')
+  );
 };
 
 const seps = new Set([',', ';', '.', '?', '!', ':', '|', '(', ')', '–', '—']);
@@ -264,7 +367,12 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     }
     const loose = t.kind === 'word' ? firstOf.get(t.low) : undefined;
     if (loose) {
-      const hit = loose.find(([words]) => wordsFrom(tokens, i, words.length).map((w) => w.low).join(' ') === words.join(' '));
+      const hit = loose.find(
+        ([words]) =>
+          wordsFrom(tokens, i, words.length)
+            .map((w) => w.low)
+            .join(' ') === words.join(' '),
+      );
       if (hit) {
         const at = spaceAt(tokens, wordsFrom(tokens, i, hit[0].length).at(-1)!.end);
         const n = tokens[at] ? numberItem(tokens, at, text) : null;
@@ -278,14 +386,20 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     // longest of phrase and spoken number wins
     const phrase = phraseAt(tokens, i);
     const number = numberItem(tokens, i, text);
-    if (number && (!phrase || number.next >= phrase.next || t.kind !== 'word' )) {
+    if (number && (!phrase || number.next >= phrase.next || t.kind !== 'word')) {
       out.push(number.item);
       i = number.next;
       continue;
     }
     if (phrase) {
       const to = tokens[phrase.next - 1]!.to;
-      out.push({ k: 'senses', senses: phrase.senses, phrase: phrase.phrase, span: [t.from, to], ...(phrase.near ? { near: true } : {}) });
+      out.push({
+        k: 'senses',
+        senses: phrase.senses,
+        phrase: phrase.phrase,
+        span: [t.from, to],
+        ...(phrase.near ? { near: true } : {}),
+      });
       i = phrase.next;
       continue;
     }
@@ -295,7 +409,17 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       const at = rest[0]?.low === 'of' ? rest[0].end : i + 1;
       const u = unitAt(tokens, spaceAt(tokens, at), false);
       if (u) {
-        out.push({ k: 'num', value: 2, step: 1, whole: true, unit: u.unit, about: 'about', signed: false, span: [t.from, tokens[u.next - 1]!.to], text: text.slice(t.from, tokens[u.next - 1]!.to) });
+        out.push({
+          k: 'num',
+          value: 2,
+          step: 1,
+          whole: true,
+          unit: u.unit,
+          about: 'about',
+          signed: false,
+          span: [t.from, tokens[u.next - 1]!.to],
+          text: text.slice(t.from, tokens[u.next - 1]!.to),
+        });
         i = u.next;
         continue;
       }
@@ -306,8 +430,15 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
         out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span: [t.from, tokens[i + 1]!.to] });
         i += 1;
       } else if (t.low === '→') out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span });
-      else if (seps.has(t.low) || (t.low === '-' && tokens[i - 1]?.kind === 'space')) out.push({ k: 'sep', hard: t.low === '.' || t.low === '?' || t.low === '!' || t.low === ';', low: t.low, span });
-      else if (/[\p{L}\p{N}\p{S}]/u.test(t.low) && !'+=*/\\#"\'@'.includes(t.low)) out.push({ k: 'unknown', low: t.low, span });
+      else if (seps.has(t.low) || (t.low === '-' && tokens[i - 1]?.kind === 'space'))
+        out.push({
+          k: 'sep',
+          hard: t.low === '.' || t.low === '?' || t.low === '!' || t.low === ';',
+          low: t.low,
+          span,
+        });
+      else if (/[\p{L}\p{N}\p{S}]/u.test(t.low) && !'+=*/\\#"\'@'.includes(t.low))
+        out.push({ k: 'unknown', low: t.low, span });
       i += 1;
       continue;
     }

@@ -28,7 +28,8 @@ export type Sense =
   | { k: 'filler' };
 
 /** Words of a phrase as the scanner sees them: lower case, apostrophes out, split at spaces and hyphens. */
-export const normal = (phrase: string): string => phrase.toLowerCase().replace(/['’`]/g, '').replace(/-/g, ' ').replace(/\s+/g, ' ').trim();
+export const normal = (phrase: string): string =>
+  phrase.toLowerCase().replace(/['’`]/g, '').replace(/-/g, ' ').replace(/\s+/g, ' ').trim();
 
 const table = new Map<string, Sense[]>();
 let longest = 1;
@@ -52,7 +53,8 @@ for (const [phrases, v, holds] of conditionWords) add(phrases, { k: 'cond', v, h
 for (const [name, phrases] of Object.entries(signWords)) add(phrases, { k: 'sign', v: name as Sign });
 for (const [name, phrases] of Object.entries(workWords)) add(phrases, { k: 'work', v: name as Work });
 for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'measure', v: name as Measure });
-for (const [phrases, v] of unitWords) for (const phrase of phrases.split('|')) if (!gluedOnly.has(phrase)) add(phrase, { k: 'unit', v });
+for (const [phrases, v] of unitWords)
+  for (const phrase of phrases.split('|')) if (!gluedOnly.has(phrase)) add(phrase, { k: 'unit', v });
 for (const [phrases, v] of regularity) add(phrases, { k: 'often', v });
 for (const word of hedges) add(word, { k: 'hedge' });
 for (const word of tellers) add(word, { k: 'told' });

@@ -14,7 +14,17 @@ export type Num = {
   slip?: boolean;
 };
 
-const glyphs: Readonly<Record<string, number>> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅛': 0.125, '⅜': 0.375, '⅝': 0.625, '⅞': 0.875, '⅓': 1 / 3, '⅔': 2 / 3 };
+const glyphs: Readonly<Record<string, number>> = {
+  '½': 0.5,
+  '¼': 0.25,
+  '¾': 0.75,
+  '⅛': 0.125,
+  '⅜': 0.375,
+  '⅝': 0.625,
+  '⅞': 0.875,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+};
 const tapeBelow = new Set(['2', '3', '4', '8', '16', '32', '64']);
 
 const digits = (t: Token | undefined): t is Token => t?.kind === 'digits' && t.low.length <= 7;
@@ -51,15 +61,44 @@ const written = (tokens: readonly Token[], i: number): Num | null => {
     const joins =
       gap === 1
         ? space(between[0]) || mark(between[0], '-') || mark(between[0], '.')
-        : gap === 3 && space(between[0]) && (mark(between[1], '-') || between[1]?.low === 'and' || between[1]?.low === '&') && space(between[2]);
+        : gap === 3 &&
+          space(between[0]) &&
+          (mark(between[1], '-') || between[1]?.low === 'and' || between[1]?.low === '&') &&
+          space(between[2]);
     const part = joins ? fraction(tokens, i + 1 + gap) : null;
-    if (part && part.value < 1) return { value: Number(t.low) + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
+    if (part && part.value < 1)
+      return { value: Number(t.low) + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
   }
-  const after = glyph(tokens[i + 1]) !== undefined ? i + 1 : space(tokens[i + 1]) && glyph(tokens[i + 2]) !== undefined ? i + 2 : -1;
-  if (after >= 0) return { value: Number(t.low) + glyph(tokens[after])!, step: 1 / 8, next: after + 1, kind: 'fraction', signed: false };
+  const after =
+    glyph(tokens[i + 1]) !== undefined
+      ? i + 1
+      : space(tokens[i + 1]) && glyph(tokens[i + 2]) !== undefined
+        ? i + 2
+        : -1;
+  if (after >= 0)
+    return {
+      value: Number(t.low) + glyph(tokens[after])!,
+      step: 1 / 8,
+      next: after + 1,
+      kind: 'fraction',
+      signed: false,
+    };
   // clock: 9:05
-  if (mark(tokens[i + 1], ':') && digits(tokens[i + 2]) && tokens[i + 2]!.low.length === 2 && Number(t.low) < 24 && Number(tokens[i + 2]!.low) < 60 && t.low.length <= 2)
-    return { value: Number(t.low) * 60 + Number(tokens[i + 2]!.low), step: 1, next: i + 3, kind: 'clock', signed: false };
+  if (
+    mark(tokens[i + 1], ':') &&
+    digits(tokens[i + 2]) &&
+    tokens[i + 2]!.low.length === 2 &&
+    Number(t.low) < 24 &&
+    Number(tokens[i + 2]!.low) < 60 &&
+    t.low.length <= 2
+  )
+    return {
+      value: Number(t.low) * 60 + Number(tokens[i + 2]!.low),
+      step: 1,
+      next: i + 3,
+      kind: 'clock',
+      signed: false,
+    };
   // decimal: 12.1, and 1,200
   if (mark(tokens[i + 1], '.') && digits(tokens[i + 2]) && !(mark(tokens[i + 3], '.') && digits(tokens[i + 4]))) {
     const low = tokens[i + 2]!.low;
@@ -72,10 +111,14 @@ const written = (tokens: readonly Token[], i: number): Num | null => {
 
 const wordValue = (t: Token | undefined): number | undefined =>
   t?.kind === 'word' && Object.hasOwn(numberWords, t.low) ? numberWords[t.low] : undefined;
-const skip = (tokens: readonly Token[], i: number): number => (space(tokens[i]) || (mark(tokens[i], '-') && tokens[i + 1]?.kind === 'word') ? i + 1 : i);
+const skip = (tokens: readonly Token[], i: number): number =>
+  space(tokens[i]) || (mark(tokens[i], '-') && tokens[i + 1]?.kind === 'word') ? i + 1 : i;
 
 /** "half", "a quarter", "three eighths" at `i`. */
-const spokenFraction = (tokens: readonly Token[], start: number): { value: number; step: number; next: number } | null => {
+const spokenFraction = (
+  tokens: readonly Token[],
+  start: number,
+): { value: number; step: number; next: number } | null => {
   let i = start;
   let count = 1;
   const first = tokens[i];
@@ -91,7 +134,8 @@ const spokenFraction = (tokens: readonly Token[], start: number): { value: numbe
     }
   }
   const two = tokens[i]?.kind === 'word' ? `${tokens[i]!.low} ${tokens[skip(tokens, i + 1)]?.low ?? ''}` : '';
-  if (Object.hasOwn(fractionWords, two) && (count > 1 || i > start)) return { value: count * fractionWords[two]!, step: fractionWords[two]!, next: skip(tokens, i + 1) + 1 };
+  if (Object.hasOwn(fractionWords, two) && (count > 1 || i > start))
+    return { value: count * fractionWords[two]!, step: fractionWords[two]!, next: skip(tokens, i + 1) + 1 };
   const low = tokens[i]?.low ?? '';
   if (tokens[i]?.kind !== 'word' || !Object.hasOwn(fractionWords, low)) return null;
   const unit = fractionWords[low]!;
@@ -114,13 +158,15 @@ const spoken = (tokens: readonly Token[], start: number): Num | null => {
     run.push(w);
     next = i + 1;
     i = skip(tokens, i + 1);
-    if (tokens[i]?.low === 'and' && run.at(-1)! >= 100 && wordValue(tokens[skip(tokens, i + 1)]) !== undefined) i = skip(tokens, i + 1);
+    if (tokens[i]?.low === 'and' && run.at(-1)! >= 100 && wordValue(tokens[skip(tokens, i + 1)]) !== undefined)
+      i = skip(tokens, i + 1);
   }
   // "one oh four", "one twelve", "nine thirty": digits and tens said in a row
   if (!run.some((n) => n >= 100)) {
     const text = run.reduce((acc, n, k) => {
       const before = run[k - 1];
-      if (k > 0 && before !== undefined && before >= 20 && before % 10 === 0 && n > 0 && n < 10) return acc.slice(0, -1) + String(n);
+      if (k > 0 && before !== undefined && before >= 20 && before % 10 === 0 && n > 0 && n < 10)
+        return acc.slice(0, -1) + String(n);
       return acc + String(n);
     }, '');
     total = Number(text);
@@ -143,11 +189,18 @@ const spoken = (tokens: readonly Token[], start: number): Num | null => {
       next = j + 1;
       j = skip(tokens, j + 1);
     }
-    return { value: Number(`${total}.${decimals}`), step: 10 ** -decimals.length, next, kind: 'decimal', signed: false };
+    return {
+      value: Number(`${total}.${decimals}`),
+      step: 10 ** -decimals.length,
+      next,
+      kind: 'decimal',
+      signed: false,
+    };
   }
   const and = tokens[i]?.low === 'and' ? skip(tokens, i + 1) : i;
   const part = spokenFraction(tokens, and);
-  if (part && part.value < 1 && (and !== i || run.length > 0)) return { value: total + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
+  if (part && part.value < 1 && (and !== i || run.length > 0))
+    return { value: total + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
   return { value: total, step: 1, next, kind: 'words', signed: false };
 };
 
@@ -167,7 +220,8 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
   if (!t) return null;
   if ((t.low === '-' || t.low === '+' || t.low === '−') && t.kind === 'mark' && !digits(tokens[i - 1])) {
     const rest = written(tokens, i + 1 < tokens.length ? i + 1 : i);
-    if (rest && rest.next > i + 1 && rest.kind !== 'clock') return { ...rest, value: t.low === '+' ? rest.value : -rest.value, signed: true };
+    if (rest && rest.next > i + 1 && rest.kind !== 'clock')
+      return { ...rest, value: t.low === '+' ? rest.value : -rest.value, signed: true };
     return null;
   }
   if (t.kind === 'word' && (t.low === 'minus' || t.low === 'plus')) {
@@ -182,7 +236,8 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
     // "10 and a half", "13 and a quarter": digits with a spoken fraction
     if (whole?.kind === 'whole' && tokens[skip(tokens, whole.next)]?.low === 'and') {
       const part = spokenFraction(tokens, skip(tokens, skip(tokens, whole.next) + 1));
-      if (part && part.value < 1) return { ...whole, value: whole.value + part.value, step: part.step, next: part.next, kind: 'fraction' };
+      if (part && part.value < 1)
+        return { ...whole, value: whole.value + part.value, step: part.step, next: part.next, kind: 'fraction' };
     }
     return whole;
   }

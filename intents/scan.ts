@@ -20,7 +20,15 @@ export const scan = (text: string): Token[] => {
     const from = m.index;
     const to = from + m[0].length;
     const g = m.groups!;
-    const kind = g['line'] ? 'line' : g['space'] ? 'space' : g['digits'] ? 'digits' : g['word'] || g['slashed'] ? 'word' : 'mark';
+    const kind = g['line']
+      ? 'line'
+      : g['space']
+        ? 'space'
+        : g['digits']
+          ? 'digits'
+          : g['word'] || g['slashed']
+            ? 'word'
+            : 'mark';
     const low = kind === 'word' ? m[0].toLowerCase().replace(/['’]/g, '') : m[0];
     out.push({ from, to, kind, low });
   }

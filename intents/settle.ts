@@ -6,7 +6,17 @@ import type { Condition, Context, Part, Side, Span } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { airSide, partJoins } from './words/parts.ts';
 
-export type PlaceItem = { k: 'place'; p: PlaceParts; span: Span; spans: Span[]; near?: boolean; assumed?: boolean; ask?: Relative; bare?: 'r' | 'l' | 'rh'; phrase: string };
+export type PlaceItem = {
+  k: 'place';
+  p: PlaceParts;
+  span: Span;
+  spans: Span[];
+  near?: boolean;
+  assumed?: boolean;
+  ask?: Relative;
+  bare?: 'r' | 'l' | 'rh';
+  phrase: string;
+};
 export type Settled =
   | Amounting
   | PlaceItem
@@ -26,7 +36,8 @@ const sideOf = (rel: Relative, traffic: 'right' | 'left'): Side => {
 };
 
 const isNum = (item: Item | undefined): item is Amounting => item?.k === 'num';
-const only = (item: Item | undefined, k: Sense['k']): boolean => item?.k === 'senses' && item.senses.some((s) => s.k === k);
+const only = (item: Item | undefined, k: Sense['k']): boolean =>
+  item?.k === 'senses' && item.senses.some((s) => s.k === k);
 
 /** The next item that is no filler, from `i` on; preps count as filler when asked. */
 const beyond = (items: readonly Item[], i: number, preps: boolean): Item | undefined => {
@@ -46,7 +57,21 @@ const behind = (items: readonly Item[], i: number): Item | undefined => {
   return undefined;
 };
 
-const rank: readonly Sense['k'][] = ['place', 'wheel', 'sign', 'cond', 'work', 'measure', 'often', 'unit', 'neg', 'hedge', 'told', 'prep', 'filler'];
+const rank: readonly Sense['k'][] = [
+  'place',
+  'wheel',
+  'sign',
+  'cond',
+  'work',
+  'measure',
+  'often',
+  'unit',
+  'neg',
+  'hedge',
+  'told',
+  'prep',
+  'filler',
+];
 const best = (senses: readonly Sense[]): Sense => {
   for (const k of rank) for (const sense of senses) if (sense.k === k) return sense;
   return senses[0]!;
@@ -54,7 +79,8 @@ const best = (senses: readonly Sense[]): Sense => {
 
 const pick = (items: readonly Item[], i: number, senses: readonly Sense[]): Sense => {
   if (senses.length === 1) return senses[0]!;
-  const get = <K extends Sense['k']>(k: K): Extract<Sense, { k: K }> | undefined => senses.find((s): s is Extract<Sense, { k: K }> => s.k === k);
+  const get = <K extends Sense['k']>(k: K): Extract<Sense, { k: K }> | undefined =>
+    senses.find((s): s is Extract<Sense, { k: K }> => s.k === k);
   const next = beyond(items, i + 1, true);
   const prev = behind(items, i - 1);
   const measure = get('measure');
@@ -65,7 +91,8 @@ const pick = (items: readonly Item[], i: number, senses: readonly Sense[]): Sens
   const often = get('often');
   const cond = get('cond');
   if (often && !cond && (prev || next) && !isNum(next)) return often;
-  if (often && cond && items.some((it, j) => j !== i && it.k === 'senses' && it.senses.some((s) => s.k === 'sign'))) return often;
+  if (often && cond && items.some((it, j) => j !== i && it.k === 'senses' && it.senses.some((s) => s.k === 'sign')))
+    return often;
   if (work && sign) {
     if (only(next, 'place') && !only(prev, 'place')) return work;
     return sign;
@@ -118,7 +145,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     if (item.k !== 'senses') {
       if (item.k === 'unknown') {
         const label = labelled(item.low, text.slice(...item.span), lastReal(), context.labels);
-        if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
+        if (label?.startsWith('panel '))
+          return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
       return void raw.push(item);
     }
@@ -135,7 +163,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       else p = { ...p, side: sideOf(sense.rel, context.traffic) };
       place.p = p;
     }
-    if (item.phrase === 'rh' || item.phrase === 'rr' || item.phrase === 'r' || item.phrase === 'l') if (item.phrase === 'rh' || item.phrase === 'r' || item.phrase === 'l') place.bare = item.phrase;
+    if (item.phrase === 'rh' || item.phrase === 'rr' || item.phrase === 'r' || item.phrase === 'l')
+      if (item.phrase === 'rh' || item.phrase === 'r' || item.phrase === 'l') place.bare = item.phrase;
     raw.push(place);
   });
   // merge neighbouring places
@@ -144,20 +173,39 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     if (item.k === 'wheel') {
       const at = out.findLastIndex((o) => o.k !== 'filler' && o.k !== 'prep');
       const prev = out[at];
-      if (prev?.k === 'place' && prev.p.side && (prev.p.end === 'rear' || (!prev.p.end && prev.p.part !== undefined && ['wheel', 'tyre'].includes(prev.p.part))) && !prev.p.wheel) {
+      if (
+        prev?.k === 'place' &&
+        prev.p.side &&
+        (prev.p.end === 'rear' ||
+          (!prev.p.end && prev.p.part !== undefined && ['wheel', 'tyre'].includes(prev.p.part))) &&
+        !prev.p.wheel
+      ) {
         out.length = at + 1;
-        out[at] = { ...prev, p: { ...prev.p, end: 'rear', wheel: item.v, part: prev.p.part ?? 'wheel' }, spans: [...prev.spans, item.span], span: [prev.span[0], item.span[1]] };
+        out[at] = {
+          ...prev,
+          p: { ...prev.p, end: 'rear', wheel: item.v, part: prev.p.part ?? 'wheel' },
+          spans: [...prev.spans, item.span],
+          span: [prev.span[0], item.span[1]],
+        };
         continue;
       }
       if (/wheel/.test(item.phrase)) {
-        out.push({ k: 'place', p: { end: item.v === 'forward' ? 'front' : 'rear', part: 'wheel' }, span: item.span, spans: [item.span], phrase: item.phrase });
+        out.push({
+          k: 'place',
+          p: { end: item.v === 'forward' ? 'front' : 'rear', part: 'wheel' },
+          span: item.span,
+          spans: [item.span],
+          phrase: item.phrase,
+        });
         continue;
       }
       out.push({ ...item });
       continue;
     }
     if (item.k === 'place') {
-      const at = out.findLastIndex((o) => o.k !== 'filler' && !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to'].includes(o.phrase)));
+      const at = out.findLastIndex(
+        (o) => o.k !== 'filler' && !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to'].includes(o.phrase)),
+      );
       const prev = out[at];
       const between = out.slice(at + 1);
       const prep = between.some((b) => b.k === 'prep');
@@ -169,7 +217,14 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         if (merged && fits && !(same && !item.near && prev.phrase === item.phrase)) {
           const ask = prev.ask ?? item.ask;
           out.length = at + 1;
-          out[at] = { ...prev, p: merged, spans: [...prev.spans, item.span], span: [prev.span[0], item.span[1]], ...(ask ? { ask } : {}), ...(prev.near || item.near ? { near: true } : {}) };
+          out[at] = {
+            ...prev,
+            p: merged,
+            spans: [...prev.spans, item.span],
+            span: [prev.span[0], item.span[1]],
+            ...(ask ? { ask } : {}),
+            ...(prev.near || item.near ? { near: true } : {}),
+          };
           delete out[at].bare;
           continue;
         }
@@ -177,7 +232,11 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       // "forward lr wheel": a wheel word left standing before its place
       if (prev?.k === 'wheel' && item.p.side) {
         out.length = at;
-        out.push({ ...item, p: { ...item.p, end: 'rear', wheel: prev.v, part: item.p.part ?? 'wheel' }, spans: [prev.span, item.span] });
+        out.push({
+          ...item,
+          p: { ...item.p, end: 'rear', wheel: prev.v, part: item.p.part ?? 'wheel' },
+          spans: [prev.span, item.span],
+        });
         continue;
       }
     }

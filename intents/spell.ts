@@ -12,7 +12,8 @@ const cacheSize = 2000;
  * (low and slow, on and no).
  */
 export const nearest = (word: string): string | null => {
-  if (word.length < 5 || word.length > 24 || !/^[a-z]+$/.test(word) || knownWord(word) || plainEnglish.has(word)) return null;
+  if (word.length < 5 || word.length > 24 || !/^[a-z]+$/.test(word) || knownWord(word) || plainEnglish.has(word))
+    return null;
   const cached = cache.get(word);
   if (cached !== undefined) return cached;
   const most = word.length >= 8 ? 2 : 1;

@@ -1,19 +1,55 @@
 /** Small words that turn, join or colour others. Data only. */
-export const negations = 'no|not|none|nothing|without|never|nope|neg|nil|nada|zero signs of|isnt|wasnt|arent|werent|cant|cannot|couldnt|dont|doesnt|didnt|aint|no sign of|no signs of|free of|any|havent|hasnt|no more|no longer|wont|wouldnt|nowt|zip'.split('|');
-export const hedges = 'think|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split('|');
-export const tellers = 'driver says|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split('|');
-export const regularity: readonly (readonly [string, 'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded'])[] = [
-  ['overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight', 'standing'],
-  ['when driving|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road', 'driving'],
-  ['sometimes|now and then|intermittent|intermittently|on and off sometimes|once in a while|occasionally|comes and goes|every so often|some days|at times|every now and then|off and on|not always|every few minutes|from time to time|some times|now and again', 'sometimes'],
+export const negations =
+  'no|not|none|nothing|without|never|nope|neg|nil|nada|zero signs of|isnt|wasnt|arent|werent|cant|cannot|couldnt|dont|doesnt|didnt|aint|no sign of|no signs of|free of|any|havent|hasnt|no more|no longer|wont|wouldnt|nowt|zip'.split(
+    '|',
+  );
+export const hedges =
+  'think|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split(
+    '|',
+  );
+export const tellers =
+  'driver says|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
+    '|',
+  );
+export const regularity: readonly (readonly [
+  string,
+  'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded',
+])[] = [
+  [
+    'overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
+    'standing',
+  ],
+  [
+    'when driving|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
+    'driving',
+  ],
+  [
+    'sometimes|now and then|intermittent|intermittently|on and off sometimes|once in a while|occasionally|comes and goes|every so often|some days|at times|every now and then|off and on|not always|every few minutes|from time to time|some times|now and again',
+    'sometimes',
+  ],
   ['always|every time|all the time|constantly|each time|everytime', 'always'],
-  ['when cold|on cold mornings|in the cold|cold mornings|when its cold|cold weather|only when cold|cold nights|when it gets cold|on a cold morning|when it is cold|in cold weather|in winter|below freezing|on cold days|on cold nights', 'cold'],
-  ['when hot|when its hot|on hot days|once warm|when warm|when it gets hot|hot weather|in the heat|when it is hot', 'hot'],
+  [
+    'when cold|on cold mornings|in the cold|cold mornings|when its cold|cold weather|only when cold|cold nights|when it gets cold|on a cold morning|when it is cold|in cold weather|in winter|below freezing|on cold days|on cold nights',
+    'cold',
+  ],
+  [
+    'when hot|when its hot|on hot days|once warm|when warm|when it gets hot|hot weather|in the heat|when it is hot',
+    'hot',
+  ],
   ['in the rain|when wet|wet weather|when it rains|in the wet', 'wet'],
-  ['on restart|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting', 'restart'],
+  [
+    'on restart|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting',
+    'restart',
+  ],
   ['when loaded|fully loaded|with a load|loaded up|when laden|under load', 'loaded'],
 ];
-export const prepositions = new Set('at|on|from|by|in|near|around|to|towards|toward|of|off|under|behind|along|across|round|inside|below|above|into|out|through|over'.split('|'));
+export const prepositions = new Set(
+  'at|on|from|by|in|near|around|to|towards|toward|of|off|under|behind|along|across|round|inside|below|above|into|out|through|over'.split(
+    '|',
+  ),
+);
 export const fillers = new Set(
-  'the|a|an|is|are|was|were|it|its|that|this|there|theres|i|im|ive|we|my|our|now|then|so|ok|just|still|also|has|have|had|be|been|with|for|as|um|uh|er|well|got|get|gets|getting|some|very|really|bit|little|all|here|again|today|too|which|what|when|while|after|before|and|&|but|or|than|them|they|he|she|you|your|only|right now|at|on|from|by|in|near|around|to|of|off|one|reads|read|says|say|shows|showing|show|looks|look|see|seen|found|find|side|same|other|up|out|into|about|can|could|do|does|did|will|would|should|if|like|even|yes|yeah|yep|please|it\'s|got|goes|go|went|come|comes|came|going|gone|back|over|been|be|being|where|how|more|much|any|onto|coming|quite|pretty|lot|lots|bits|definitely|completely|totally|slightly|slight|nice|big|small|tiny|good|bad|another|those|these|each|every|until|till|since|both|because|cause|though|however|although|whole|thing|things|stuff|time|times|around|took|take|takes|taken|makes|make|made|keeps|keep|kept|left|his|her|their|me|us|who|why|let|lets|put|puts|set|sure|know|need|needs|want|wants|try|tried|trying|start|started|starting|stays|stay|did|done|first|second|last|once|twice|end|area|between|bottom|top|lower|upper|inner|outer|inside|outside|early|late|later|already|yet|almost|nearly|ago|next|new|old|own|part|piece|near|away|apart|together|far|long|short|way|kind|sort|such|per|through|per|however|actually|basically|seems|seem|anyway|anything|something|everything|nothing|somewhere|guys|guy|man|mate|boss|customer|owner|driver|shop|job|work|works|fully|half|full|empty|hey|hi|eh|oh|hmm|ah|y|n|s|t|d|ll|ve|re|m|wth|w|min|max|via|am|pm|minus|plus|point|went|amount|amounts|check|checked|checking|measured|measuring|level|reading|readings|gave|give|gives|given|whats|hear|heard|feel|feels|felt|smell|smells|using|used|use|under|water'.split('|'),
+  "the|a|an|is|are|was|were|it|its|that|this|there|theres|i|im|ive|we|my|our|now|then|so|ok|just|still|also|has|have|had|be|been|with|for|as|um|uh|er|well|got|get|gets|getting|some|very|really|bit|little|all|here|again|today|too|which|what|when|while|after|before|and|&|but|or|than|them|they|he|she|you|your|only|right now|at|on|from|by|in|near|around|to|of|off|one|reads|read|says|say|shows|showing|show|looks|look|see|seen|found|find|side|same|other|up|out|into|about|can|could|do|does|did|will|would|should|if|like|even|yes|yeah|yep|please|it's|got|goes|go|went|come|comes|came|going|gone|back|over|been|be|being|where|how|more|much|any|onto|coming|quite|pretty|lot|lots|bits|definitely|completely|totally|slightly|slight|nice|big|small|tiny|good|bad|another|those|these|each|every|until|till|since|both|because|cause|though|however|although|whole|thing|things|stuff|time|times|around|took|take|takes|taken|makes|make|made|keeps|keep|kept|left|his|her|their|me|us|who|why|let|lets|put|puts|set|sure|know|need|needs|want|wants|try|tried|trying|start|started|starting|stays|stay|did|done|first|second|last|once|twice|end|area|between|bottom|top|lower|upper|inner|outer|inside|outside|early|late|later|already|yet|almost|nearly|ago|next|new|old|own|part|piece|near|away|apart|together|far|long|short|way|kind|sort|such|per|through|per|however|actually|basically|seems|seem|anyway|anything|something|everything|nothing|somewhere|guys|guy|man|mate|boss|customer|owner|driver|shop|job|work|works|fully|half|full|empty|hey|hi|eh|oh|hmm|ah|y|n|s|t|d|ll|ve|re|m|wth|w|min|max|via|am|pm|minus|plus|point|went|amount|amounts|check|checked|checking|measured|measuring|level|reading|readings|gave|give|gives|given|whats|hear|heard|feel|feels|felt|smell|smells|using|used|use|under|water".split(
+    '|',
+  ),
 );

@@ -3,9 +3,12 @@ import type { measures } from '../names.ts';
 
 export const measureWords: Readonly<Partial<Record<(typeof measures)[number], string>>> = {
   pressure: 'pressure|press|pres|presure|pressur|preasure|air pressure|reads|reading|p',
-  'cut-in': 'cut in|cutin|cut-in|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on',
-  'cut-out': 'cut out|cutout|cut-out|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cut-off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at',
-  height: 'height|ride height|ht|hgt|heights|ride ht|measures|measured|tape|tapes|taped|sits at|stands at|ride heights|hite',
+  'cut-in':
+    'cut in|cutin|cut-in|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on',
+  'cut-out':
+    'cut out|cutout|cut-out|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cut-off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at',
+  height:
+    'height|ride height|ht|hgt|heights|ride ht|measures|measured|tape|tapes|taped|sits at|stands at|ride heights|hite',
   voltage: 'volts|voltage|volt',
   'voltage drop': 'voltage drop|volt drop|drop across|volts drop|v drop|vdrop|volts dropped|volt loss|loses across',
   current: 'current|amps|amp draw|draw|draws|pulls|drawing|pulling|amperage|amp|taking|amps draw|current draw',
@@ -22,9 +25,12 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'on time': 'on time|on for|runs for|ran for|run for',
   'off time': 'off time|off for|rests for|rest for',
   'run time': 'ran|run time|running for|been running|has run',
-  'restart time': 'restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
-  'standing time': 'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
-  'settling time': 'settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
+  'restart time':
+    'restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
+  'standing time':
+    'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
+  'settling time':
+    'settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
   delay: 'delay|time delay|reacts after|delay time',
   'dead band': 'dead band|deadband|dead zone|free travel',
   'arm length': 'arm length|lever length',

@@ -3,14 +3,16 @@ import type { parts } from '../names.ts';
 
 export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   tank: 'tank|tk|tnk|air tank|receiver|wet tank|ping tank|air reservoir|reservoir|res|resv|accessory tank|aux tank|air bottle|air can|tank gauge|tank gage|tank pressure|tank pres|tank press|tank psi|tank air|system pressure|system|sys pressure|store|main tank|air receiver|gauge pressure',
-  drain: 'drain|drain cock|draincock|petcock|pet cock|drain valve|drain plug|cable drain|auto drain|spitter|bleeder|drain tap|tank drain|drain off',
+  drain:
+    'drain|drain cock|draincock|petcock|pet cock|drain valve|drain plug|cable drain|auto drain|spitter|bleeder|drain tap|tank drain|drain off',
   relief: 'relief|relief valve|safety valve|prv|pop off|pop off valve|popoff|pop-off|blow off valve|safety relief',
   gauge: 'gauge|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
   'test port': 'test port|test point|test fitting|schrader|test connection',
   'protection valve': 'protection valve|pressure protection valve|ppv|prot valve|priority valve',
   regulator: 'regulator|reg|press reg|pressure regulator',
   dryer: 'dryer|drier|air dryer|air drier|desiccant|cartridge|dryer cartridge',
-  'supply line': 'supply line|supply|supply hose|supply pipe|feed line|air supply|main line|supply tube|supply tubing|tank line|line from tank|line off the tank|inlet line|supply fitting|supply fittings',
+  'supply line':
+    'supply line|supply|supply hose|supply pipe|feed line|air supply|main line|supply tube|supply tubing|tank line|line from tank|line off the tank|inlet line|supply fitting|supply fittings',
   'height valve':
     'height valve|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|leveling valves|levelling valves|height valves|valves|level valves|hcvs|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
   'valve cover': 'valve cover|cover gasket|valve gasket|valve body gasket|height valve cover',
@@ -19,61 +21,80 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'exhaust seat': 'exhaust seat|exh seat|dump seat',
   'exhaust port':
     'exhaust port|exhaust|exh|exh port|valve exhaust|exhaust of the valve|vent port|dump port|exhaust hole|valve exh|height valve exhaust|levelling valve exhaust|leveling valve exhaust',
-  'valve to panel line': 'valve to panel line|valve to panel|line to the panel|line to panel|panel line|valve panel line|hose to the panel',
+  'valve to panel line':
+    'valve to panel line|valve to panel|line to the panel|line to panel|panel line|valve panel line|hose to the panel',
   link: 'link|linkage|link rod|rod|drop link|overtravel lever|rubber coupling|coupling|link arm|valve link|height link|connecting link|links|linkages|dog bone|dogbone|valve linkage|levelling link|leveling link|drop rod',
   arm: 'arm|valve arm|lever|actuating arm|valve lever|control lever|height arm|levelling arm|leveling arm|height valve arm|arms',
-  panel: 'panel|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',
+  panel:
+    'panel|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',
   'panel feed': 'panel feed|panel supply|feed to the panel|panel feed line',
   'bellows line':
     'bellows line|bag line|delivery line|delivery|line to the bag|line to bag|bag hose|delivery pipe|line to the bellows|line to bellows|airbag line|line to the airbag|air bag line|bag supply line|spring line|bellows pipe|bag pipe|delivery hose|delivery tube|hose to the bag|hose to bag|pipe to the bag|pipe to bellows|bag line fitting|bag fitting|bellows fitting|delivery fitting|airbag fitting|air bag fitting|spring fitting|airbag pipe',
-  fitting: 'fitting|fittings|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
+  fitting:
+    'fitting|fittings|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
   line: 'line|lines|hose|tube|tubing|nylon|nylon line|air line|airline|pipe|air pipe|air hose|air lines|airlines|hoses|pipes|nylon tube|nylon tubing|poly line|plastic line',
   'gauge line': 'gauge line|gage line|dash line|cab line|line to the gauge|gauge pipe|line to gauge|gauge tube',
   bellows:
     'bellows|bellow|bag|bags|air bag|airbag|air bags|airbags|air spring|air springs|airspring|airsprings|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|rear bags|baloon|air balloon|spring|springs',
-  'bellows crimp': 'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|crimps|bead|lower crimp|upper crimp|top crimp|bottom crimp',
-  'bellows fold': 'bellows fold|bag fold|fold|folds|airbag fold|air bag fold|bellow fold|rolling lobe|lobe|air spring fold|convolution',
+  'bellows crimp':
+    'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|crimps|bead|lower crimp|upper crimp|top crimp|bottom crimp',
+  'bellows fold':
+    'bellows fold|bag fold|fold|folds|airbag fold|air bag fold|bellow fold|rolling lobe|lobe|air spring fold|convolution',
   'bead plate': 'bead plate|top plate|upper plate|bag plate|bead ring',
   piston: 'piston|pedestal|bag piston|bellows piston|pistons|lower piston',
   'bump stop': 'bump stop|bumpstop|bump stops|bumpstops|rubber stop|rubber bumper|jounce bumper|jounce stop',
   pump: 'pump|comp|cmp|compressor|compresor|compressore|compr|compress|air pump|aux compressor|cmprsr|air comp|air compressor|12v compressor|the comp|compressors|commpress|cmpr|pmp|kompressor|pumps',
-  motor: 'motor|pump motor|comp motor|compressor motor|mtr|motor terminal|motor lead|motor terminals|motor lug|motor post|motor connector',
+  motor:
+    'motor|pump motor|comp motor|compressor motor|mtr|motor terminal|motor lead|motor terminals|motor lug|motor post|motor connector',
   'pump head': 'pump head|head|comp head|compressor head|cyl head|cylinder head',
-  'intake filter': 'intake filter|air filter|filter|intake|intake element|inlet filter|comp filter|compressor filter|pump filter|air intake|pump intake|filter element|suction filter',
+  'intake filter':
+    'intake filter|air filter|filter|intake|intake element|inlet filter|comp filter|compressor filter|pump filter|air intake|pump intake|filter element|suction filter',
   unloader: 'unloader|unloader valve|unldr|blow down valve|blowdown valve|unloader port|head unloader',
-  'discharge check': 'discharge check|discharge check valve|tank check|tank check valve|pump check|pump check valve|compressor check valve|comp check valve|outlet check|reservoir check valve|one way valve|nrv|non return|non return valve|tank nrv|comp check|discharge chk|tank chk|non-return valve|compressor check',
-  'discharge line': 'discharge line|discharge hose|discharge|outlet line|outlet hose|braided hose|pump outlet|pump line|comp line|discharge pipe|compressor line|delivery side of the pump|pump discharge|comp hose|outlet pipe',
+  'discharge check':
+    'discharge check|discharge check valve|tank check|tank check valve|pump check|pump check valve|compressor check valve|comp check valve|outlet check|reservoir check valve|one way valve|nrv|non return|non return valve|tank nrv|comp check|discharge chk|tank chk|non-return valve|compressor check',
+  'discharge line':
+    'discharge line|discharge hose|discharge|outlet line|outlet hose|braided hose|pump outlet|pump line|comp line|discharge pipe|compressor line|delivery side of the pump|pump discharge|comp hose|outlet pipe',
   'check valve': 'check valve|chk valve|check vlv|chk vlv|check valves|chk vlvs',
   reeds: 'reeds|reed|reed valve|reed valves|reed plate',
   rings: 'rings|ring|piston ring|piston rings|pump rings',
-  'pressure switch': 'pressure switch|press switch|pres switch|press sw|pressure sw|pres sw|psw|p switch|pressur switch|switch|sw|governor|points|contacts|cut off switch|switch contacts|pressure swich|s/w|air switch|pump switch|comp switch',
+  'pressure switch':
+    'pressure switch|press switch|pres switch|press sw|pressure sw|pres sw|psw|p switch|pressur switch|switch|sw|governor|points|contacts|cut off switch|switch contacts|pressure swich|s/w|air switch|pump switch|comp switch',
   relay: 'relay|rly|rely|pump relay|comp relay|compressor relay|relays',
   fuse: 'fuse|fuses|inline fuse|in line fuse|pump fuse|comp fuse|fuse holder|fuseholder',
   breaker: 'breaker|circuit breaker|cb|mcb|breakers',
-  battery: 'battery|batt|bat|batts|batteries|coach battery|house battery|house batts|batt post|battery post|battery terminals|battry',
-  ground: 'ground|earth|ground strap|earth strap|gnd|ground wire|earth lead|ground lug|grounds|earth wire|earth cable|ground cable',
-  'feed cable': 'feed cable|feed wire|power wire|power lead|feed|power feed|hot wire|supply cable|wire|wiring|cable|cables|wires|harness|power cable|live feed|live wire|main cable',
+  battery:
+    'battery|batt|bat|batts|batteries|coach battery|house battery|house batts|batt post|battery post|battery terminals|battry',
+  ground:
+    'ground|earth|ground strap|earth strap|gnd|ground wire|earth lead|ground lug|grounds|earth wire|earth cable|ground cable',
+  'feed cable':
+    'feed cable|feed wire|power wire|power lead|feed|power feed|hot wire|supply cable|wire|wiring|cable|cables|wires|harness|power cable|live feed|live wire|main cable',
   'key switch': 'key switch|ignition switch|ign switch|ignition feed|key feed|ign feed',
   solenoid: 'solenoid|sol|solenoid valve|air solenoid',
   brushes: 'brushes|brush|motor brushes|carbon brushes',
   wheel: 'wheel|wheels|whl|whls',
   tyre: 'tyre|tyres|tire|tires|tyr',
   'wheel bearing': 'wheel bearing|wheel bearings|bearing|bearings|hub bearing|hub bearings',
-  shock: 'shock|shocks|shock absorber|shock absorbers|damper|dampers|shocky|shockie|shokky|shocker|shockers|absorber|telescopic|shok',
-  'shock bushing': 'shock bushing|shock bush|shock bushes|shock bushings|shock eye|damper bush|damper bushes|damper bushing',
-  'control arm': 'control arm|swing arm|trailing arm|suspension arm|control arms|swing arms|radius arm|radius rod|trailing arms',
+  shock:
+    'shock|shocks|shock absorber|shock absorbers|damper|dampers|shocky|shockie|shokky|shocker|shockers|absorber|telescopic|shok',
+  'shock bushing':
+    'shock bushing|shock bush|shock bushes|shock bushings|shock eye|damper bush|damper bushes|damper bushing',
+  'control arm':
+    'control arm|swing arm|trailing arm|suspension arm|control arms|swing arms|radius arm|radius rod|trailing arms',
   pin: 'pin|pins|swing arm pin|pivot pin|arm pin|pivot|king pin|kingpin',
   bushing: 'bushing|bushings|bush|bushes',
   bracket: 'bracket|brackets|arm bracket|brkt|hanger bracket|hanger',
   shim: 'shim|shims|shim pack',
   bolt: 'bolt|bolts|stud|studs',
-  'torsion bar': 'torsion bar|torsion bars|tbar|t bar|t-bar|torsion adjuster|torsion bar adjuster|torsion adjusters|torsion|torsion anchor',
+  'torsion bar':
+    'torsion bar|torsion bars|tbar|t bar|t-bar|torsion adjuster|torsion bar adjuster|torsion adjusters|torsion|torsion anchor',
   frame: 'frame|frame rail|chassis|chassis rail|rail|frame rails|subframe',
   axle: 'axle|axles|bogie|bogy|boggy|tandem|tandems|tag|tag axle',
   floor: 'floor|shop floor|ground level|pad|concrete',
-  coach: 'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|back end|arse end|all round|all four corners|all corners|all around|the whole thing|camper',
+  coach:
+    'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|back end|arse end|all round|all four corners|all corners|all around|the whole thing|camper',
   'panel port': 'panel port|panel ports|ports on the panel',
-  ambient: 'ambient|outside|outside temp|outdoor|air temp|ambient temp|shop temp|outside temperature|out side|outdoors|weather|shop temperature|ambient temperature|yard temp',
+  ambient:
+    'ambient|outside|outside temp|outdoor|air temp|ambient temp|shop temp|outside temperature|out side|outdoors|weather|shop temperature|ambient temperature|yard temp',
   load: 'axle load|corner weight|wheel weight|axle weight|scale weight|scales|scale|weighbridge',
   'water tank': '',
   jack: '',
@@ -82,15 +103,72 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
 
 /** Parts that belong to the air side of one rear side: an end said with them adds nothing. */
 export const airSide: ReadonlySet<string> = new Set([
-  'height valve', 'valve cover', 'inlet seat', 'inlet check', 'exhaust seat', 'exhaust port', 'valve to panel line', 'link', 'arm', 'bellows line', 'bellows', 'bellows crimp', 'bellows fold', 'bead plate', 'piston',
+  'height valve',
+  'valve cover',
+  'inlet seat',
+  'inlet check',
+  'exhaust seat',
+  'exhaust port',
+  'valve to panel line',
+  'link',
+  'arm',
+  'bellows line',
+  'bellows',
+  'bellows crimp',
+  'bellows fold',
+  'bead plate',
+  'piston',
 ]);
 
 /** Qualifiers that turn one part into another when both are said together ("bag" + "crimp"). */
 export const partJoins: Readonly<Record<string, Readonly<Record<string, (typeof parts)[number]>>>> = {
-  bellows: { 'bellows crimp': 'bellows crimp', 'bellows fold': 'bellows fold', piston: 'piston', 'bead plate': 'bead plate', fitting: 'bellows line', line: 'bellows line', gauge: 'bellows', ring: 'bellows crimp' , rings: 'bellows crimp'},
-  'height valve': { 'exhaust port': 'exhaust port', 'valve cover': 'valve cover', 'inlet seat': 'inlet seat', 'exhaust seat': 'exhaust seat', 'inlet check': 'inlet check', link: 'link', arm: 'arm', fitting: 'height valve' },
-  tank: { drain: 'drain', gauge: 'tank', fitting: 'tank', 'discharge check': 'discharge check', 'check valve': 'discharge check', relief: 'relief', line: 'supply line', 'test port': 'test port' },
-  pump: { 'pump head': 'pump head', motor: 'motor', relay: 'relay', fuse: 'fuse', 'intake filter': 'intake filter', 'discharge line': 'discharge line', 'check valve': 'discharge check', unloader: 'unloader', 'pressure switch': 'pressure switch', line: 'discharge line' , rings: 'rings', reeds: 'reeds', breaker: 'breaker', ground: 'ground'},
+  bellows: {
+    'bellows crimp': 'bellows crimp',
+    'bellows fold': 'bellows fold',
+    piston: 'piston',
+    'bead plate': 'bead plate',
+    fitting: 'bellows line',
+    line: 'bellows line',
+    gauge: 'bellows',
+    ring: 'bellows crimp',
+    rings: 'bellows crimp',
+  },
+  'height valve': {
+    'exhaust port': 'exhaust port',
+    'valve cover': 'valve cover',
+    'inlet seat': 'inlet seat',
+    'exhaust seat': 'exhaust seat',
+    'inlet check': 'inlet check',
+    link: 'link',
+    arm: 'arm',
+    fitting: 'height valve',
+  },
+  tank: {
+    drain: 'drain',
+    gauge: 'tank',
+    fitting: 'tank',
+    'discharge check': 'discharge check',
+    'check valve': 'discharge check',
+    relief: 'relief',
+    line: 'supply line',
+    'test port': 'test port',
+  },
+  pump: {
+    'pump head': 'pump head',
+    motor: 'motor',
+    relay: 'relay',
+    fuse: 'fuse',
+    'intake filter': 'intake filter',
+    'discharge line': 'discharge line',
+    'check valve': 'discharge check',
+    unloader: 'unloader',
+    'pressure switch': 'pressure switch',
+    line: 'discharge line',
+    rings: 'rings',
+    reeds: 'reeds',
+    breaker: 'breaker',
+    ground: 'ground',
+  },
   'pump head': { unloader: 'unloader' },
   shock: { bushing: 'shock bushing', 'shock bushing': 'shock bushing' },
   wheel: { 'wheel bearing': 'wheel bearing', tyre: 'tyre' },

@@ -2,15 +2,36 @@
 import type { PlaceParts } from '../place.ts';
 
 export const placeWords: readonly (readonly [string, PlaceParts])[] = [
-  ['left|lh|l/h|lhs|left hand|left side|left-hand|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside', { side: 'left' }],
-  ['right|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|rite|righthand|rightside', { side: 'right' }],
-  ['both|both sides|each side|either side|pair|both of them|each|l and r|left and right|both bags|l & r', { side: 'both' }],
+  [
+    'left|lh|l/h|lhs|left hand|left side|left-hand|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside',
+    { side: 'left' },
+  ],
+  [
+    'right|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|rite|righthand|rightside',
+    { side: 'right' },
+  ],
+  [
+    'both|both sides|each side|either side|pair|both of them|each|l and r|left and right|both bags|l & r',
+    { side: 'both' },
+  ],
   ['front|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
   ['rear|rears|back|rear end|aft end|bak|both rears|rear corners|behind|at the back|the back', { end: 'rear' }],
-  ['lr|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side', { side: 'left', end: 'rear' }],
-  ['rr|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|back rh|rear right corner|rr side', { side: 'right', end: 'rear' }],
-  ['lf|left front|lhf|fl|front left|lft front|lft frnt|lt f|l front|front lh|lh front|l/h front|lhs front|front lhs|left hand front|lf corner|left front corner|lt front|left frnt', { side: 'left', end: 'front' }],
-  ['rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt', { side: 'right', end: 'front' }],
+  [
+    'lr|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side',
+    { side: 'left', end: 'rear' },
+  ],
+  [
+    'rr|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|back rh|rear right corner|rr side',
+    { side: 'right', end: 'rear' },
+  ],
+  [
+    'lf|left front|lhf|fl|front left|lft front|lft frnt|lt f|l front|front lh|lh front|l/h front|lhs front|front lhs|left hand front|lf corner|left front corner|lt front|left frnt',
+    { side: 'left', end: 'front' },
+  ],
+  [
+    'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt',
+    { side: 'right', end: 'front' },
+  ],
 ];
 
 /** Sides named by what is there; which side that is depends on the traffic the coach was built for. */
@@ -30,6 +51,12 @@ export const relativeCorners: readonly (readonly [string, 'kerb' | 'street', 'fr
 
 /** Which wheel of a side of the tandem; only read beside a rear side and a wheel, tyre, toe or camber. */
 export const wheelWords: readonly (readonly [string, 'forward' | 'aft'])[] = [
-  ['forward|fwd|front wheel|fwd wheel|forward wheel|leading|lead|front of the two|front one|front axle of the tandem|front tandem|drive|first wheel|leading wheel|lead wheel', 'forward'],
-  ['aft|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel', 'aft'],
+  [
+    'forward|fwd|front wheel|fwd wheel|forward wheel|leading|lead|front of the two|front one|front axle of the tandem|front tandem|drive|first wheel|leading wheel|lead wheel',
+    'forward',
+  ],
+  [
+    'aft|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
+    'aft',
+  ],
 ];

@@ -1,11 +1,10 @@
 /** A reply as it is shown and stored: blocks of words and data, cautions first. */
 import * as z from 'zod/mini';
 import { Condition, NoteId, Open, Place } from '../../intents/shapes.ts';
+import { Key, Taken } from '../../intents/taken.ts';
 import { Drawing, Finding, Why } from '../findings/finding.ts';
 
-/** A tap: writes `text` into the note line. */
-export const Key = z.object({ label: z.string(), text: z.string() });
-export type Key = z.infer<typeof Key>;
+export { Key, Taken };
 
 /** A fault that may be behind it. `p` 0 to 1 for bars and sorting, `rank` in words is what is shown ("1 in 2"). */
 export const Suspect = z.object({
@@ -19,27 +18,6 @@ export const Suspect = z.object({
   speaks: z.array(z.object({ see: z.string(), words: z.string(), bits: z.number() })),
 });
 export type Suspect = z.infer<typeof Suspect>;
-
-/** One line of the read-back. `from` says how sure; a tap on `mends` writes a correction into the line. */
-export const Taken = z.object({
-  words: z.string(),
-  from: z.enum(['said', 'carried', 'assumed']),
-  kind: z.enum([
-    'reading',
-    'sign',
-    'work',
-    'condition',
-    'spec',
-    'amend',
-    'ask',
-    'hunch',
-    'held',
-    'unread',
-    'ambiguous',
-  ]),
-  mends: z.array(Key),
-});
-export type Taken = z.infer<typeof Taken>;
 
 export const Block = z.discriminatedUnion('is', [
   z.object({ is: z.literal('took'), words: z.string(), list: z.array(Taken) }),

@@ -1,0 +1,32 @@
+/** What a question is about, in canonical words. */
+import { makePlace } from './place.ts';
+import type { Settled } from './settle.ts';
+import type { Ask } from './shapes.ts';
+
+const specific: Readonly<Record<string, string>> = { gauge: 'gauge' };
+
+/** The first part, else measure, sign, condition or work named; undefined when none is. */
+export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | undefined => {
+  const measure = items.find((i) => i.k === 'measure');
+  const place = items.find((i) => i.k === 'place' && i.p.part !== undefined);
+  const sign = items.find((i) => i.k === 'sign');
+  const work = items.find((i) => i.k === 'work');
+  const cond = items.find((i) => i.k === 'cond');
+  const num = items.find((i) => i.k === 'num');
+  if (
+    measure?.k === 'measure' &&
+    ['cut-in', 'cut-out', 'toe', 'camber', 'thrust', 'voltage drop', 'dead band', 'torque', 'height', 'delay'].includes(
+      measure.v,
+    )
+  )
+    return measure.v;
+  if (ask === 'meaning' && num && !place) return measure?.k === 'measure' ? measure.v : 'pressure';
+  if (place?.k === 'place') return specific[place.p.part!] ?? (place.p.part as string);
+  if (measure?.k === 'measure') return measure.v;
+  if (sign?.k === 'sign') return sign.v;
+  if (cond?.k === 'cond') return cond.v;
+  if (work?.k === 'work') return work.v;
+  const side = items.find((i) => i.k === 'place');
+  if (side?.k === 'place') return makePlace(side.p);
+  return num ? 'pressure' : undefined;
+};

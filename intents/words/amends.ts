@@ -1,0 +1,34 @@
+/** Forms of corrections, over the lower-cased note with apostrophes left out. Data only. */
+
+/** Takes back whole notes; group `count` in words or digits. */
+export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[] = [
+  [
+    'redo',
+    /^(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|restore(?: (?:it|that))?|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
+  ],
+  [
+    'undo',
+    /^(?:undo|oops undo|please undo|undo (?:it|that|this|last|the last|that one|the last one|last one|last note|the last note|my last|my last note)|undo (?:the )?last (?<count>\w+)(?: notes?)?|undo (?<count2>\w+)(?: notes?)?|no undo)(?: please)?$/,
+  ],
+  [
+    'drop',
+    /^(?:no |oops |sorry |actually |wait |nah |er |um |ah |please |oh |hang on |ok )*(?:scratch|scrap|ignore|forget|delete|cancel|strike|drop|disregard|remove|erase|take back|bin|lose|skip|wipe|clear|throw out|rub out|withdraw|kill)(?: (?:that|it|this|the|last|previous|one|ones|note|notes|reading|readings|my|entry|line|lines|figure|figures|number|what i (?:just )?(?:said|typed|wrote|put)|out|off|bit|(?<count>two|three|four|2|3|4)|thing|of|message|both))+(?: (?:it|that|please|wrong|was wrong|its wrong|it was wrong|not right|wrong (?:coach|bus|gauge)|typed wrong|thats wrong|was the wrong (?:coach|gauge|bus|one)|mistake|gauge was off|was a typo|was for another coach|typo))*$/,
+  ],
+  [
+    'drop',
+    /^(?:never ?mind(?: that| the last(?: one)?)?|nvm|belay that|my mistake ignore that|that was wrong|wrong coach|take (?:that|it|last|the last|last one|the last one) back|that last one (?:was|is) wrong|wrong bus|that one was wrong|ignore last|last one (?:was|is) wrong(?: ignore (?:it|that))?|typo ignore (?:it|that|last)|ignore (?:last|the last) (?<count>two|three|four|2|3|4)(?: \w+)?)$/,
+  ],
+];
+
+/** Changes the side or place of what was said. */
+export const swapForms: readonly RegExp[] = [
+  /^(?:no |oops |sorry |ah |actually |er |wait |oh |damn |my bad |ah sorry |shit )*(?:wrong side|other side|wrong way round|other way round|other way around|swap (?:the |them |those )?(?:sides|round|over|them|those)|swap (?:them|those|that)(?: round| over| around)?|got (?:them|it|the sides|my sides) (?:backwards|mixed up|the wrong way round|swapped|reversed|wrong way round)|mixed up (?:the )?(?:sides|left and right)|sides (?:are |were )?(?:swapped|wrong|mixed|reversed|the wrong way round)|left and right (?:are |were )?(?:swapped|mixed|mixed up|reversed|wrong)|had (?:them|the sides|it) backwards|i mean the other side|meant the other side|it was the other side|i meant other side|mixed left and right|i mix(?:ed)? (?:the )?(?:side|sides|left and right|left right)|i had the sides (?:mixed|backwards|wrong)|change sides?|switch sides?)(?: (?:sorry|please|oops|there|on that|mate|i mean|i meant))*$/,
+];
+
+/** Begins a correction of what was said before: what follows is the new value. */
+export const putLead =
+  /^(?:(?:no|nope|oops|sorry|actually|wait|correction|hang on|ah|oh|er|um|uh|my bad|my mistake|damn|typo|i mean|i meant|meant|make that|make it|should (?:be|read|have been|of been|say)|should be|it should be|that should be|that should have been|that should read|thats|that is|it was|it is|its|was|change (?:that|it|last)(?: one)? to|change to|correct that to|that was|last one (?:was|is|should be)|it was actually|rather|better|not that|scratch that|scrap that|well|wrong|wrong number|wrong one|misread|i misread|misread it|read it wrong|fat fingers?|hold on|ah no|that last one|sorry i mean|that reading was|the last (?:one|reading) (?:was|should be|is)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|it not|is not|excuse|pardon|wrong side|wrong corner|that one was|that one is|put|typed wrong|make last(?: one)?|no no)[,.:; ]+)+/;
+
+/** Words inside a note after which what went before is replaced: "95 no wait 98". */
+export const midCorrection =
+  /\b(?:no wait|wait no|no sorry|sorry no|sorry|i mean|i meant|make that|make it|correction|scratch that|scrap that|no actually|actually no|actually|or rather|no make that|no thats|ah no|er no|um no|uh no|oops|strike that|nope|hang on|no its|no hang on|no hold on|wait its|no it was|no i mean|that is no)\b[, ]*/g;

@@ -1,0 +1,142 @@
+/** Forms of questions and commands, over the lower-cased sentence with apostrophes left out. Data only; first match wins. */
+import type { AskKind } from '../shapes.ts';
+
+/** `topic`: what the question is about, taken from the named group. */
+export const askForms: readonly (readonly [AskKind, RegExp])[] = [
+  ['why not', /^(?:so |and |but )?why (?:not|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/],
+  [
+    'what if',
+    /^(?:so |and |but |ok )?(?:what if|what would it mean if|suppose|say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
+  ],
+  [
+    'how sure',
+    /^(?:so )?how (?:sure|certain|confident)\b(?<topic>.*)|^are you (?:sure|certain)\b|^you sure\b|^how do you know\b/,
+  ],
+  [
+    'how long',
+    /^(?:so |and )?how (?:long|many (?:hours|minutes|mins|hrs|days))\b(?<topic>.*)|^when (?:will|does|is) it (?:be )?(?:down|go down|hit)\b|^how (?:soon|fast)\b(?<fast>.*)|^will (?:it|she) (?:last|stay up|make)\b|^will (?:i hear|soap show)\b|^will soap show\b/,
+  ],
+  [
+    'limit',
+    /^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+  ],
+  [
+    'meaning',
+    /^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal|ok)\b(?<topic4>.*)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
+  ],
+  [
+    'why',
+    /^(?:so |and |but |ok |then )?(?:why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
+  ],
+  [
+    'next',
+    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) i (?:do|check|look at|try|test) (?:next|now|first|then)|what (?:do|should) (?:i|we) (?:do|check|look)|next|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
+  ],
+  [
+    'how',
+    /^(?:so |and |ok |please )?(?:how (?:do|can|should|would|must|to|does|did|shall|i (?:do|check|test|set|change|measure|use|adjust|find))(?: (?:i|you|we|one))?\b|hows the|show me how|tell me how|whats the (?:way|procedure|best way|steps|order)|how i|what way|guide (?:for|to|on)|walk me through|talk me through|steps (?:for|to))(?<topic>.*)/,
+  ],
+  [
+    'what is',
+    /^(?:so |and |ok |er |um )?(?:whats|what is|what are|what s|wats|wots|what(?:s| is| are) (?:an?|the)|define|describe|tell me about|explain|what do you mean by|what you mean by|whats an?|what means)\b(?! (?:next|wrong|the (?:pressure|reading) now))(?<topic>.+)|^(?:where|which)(?:s| is| are)? (?:the )?(?<topic2>.+)|^what does (?:a|an|the) (?<topic3>.+?) do\b.*|^what (?<topic4>.+?) (?:do|does|is for|is doing)\b.*/,
+  ],
+  [
+    'safe',
+    /^(?:so |and |ok )?(?:can (?:i|we|he|she|they|you|the customer|customer)|is it (?:safe|ok|okay|alright|fine)|safe to|ok to|okay to|may i|should i|should we|could i|good to go|can it be|is she safe|is it good to|am i ok|alright to|do i dare|its ok if|it ok if|is ok)\b(?<topic>.*)/,
+  ],
+  [
+    'work out',
+    /^(?:what (?:size|gauge|wire|shim|shims|thickness)|which (?:wire|shim|size|gauge)|calc(?:ulate)?|work out|convert|figure out|compute|how (?:many|much) (?:turns|shims?|shim|wire|water|degrees|inches|mm|in|thick|load|weight|does|is|will|would|gallons|litres|air)|wire (?:size )?for|shims? for|how thick|how big|tyre at|tire at|whats \d|what is \d|\d.*\bin (?:degrees|kpa|psi|bar|mm|inches)\b|when (?:is|are|was)|turns for|turn .* into)\b(?<topic>.*)/,
+  ],
+  [
+    'summary',
+    /^(?:give me |show |show me |can i have )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what have we got|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
+  ],
+  [
+    'help',
+    /^(?:help|help me|what can you do|how does this work|commands|what can i (?:say|type|ask)|how do i use (?:this|you)|i need help|what do i type)\b(?<topic>.*)/,
+  ],
+  ['how', /^(?:guide|procedure)\b(?<topic>.*)/],
+];
+
+/** Commands to the assistant: canonical name, and the whole sentence that gives it. */
+export const commandForms: readonly (readonly [string, RegExp])[] = [
+  [
+    'start timer',
+    /^(?:please )?(?:start|set|begin|run|put)(?: me)?(?: an?| the)? (?:\S+ ){0,3}(?:timer|clock|stopwatch|leak ?down timer)\b.*|^timer(?: for)?\b.*|^time (?:it|me|this|\d+)\b.*|^remind me (?:in|after)\b.*/,
+  ],
+  ['stop timer', /^(?:stop|cancel|end|kill)(?: the)? (?:timer|clock|stopwatch)\b.*/],
+  ['next step', /^(?:next step|step|continue|go on|carry on|done that|ok next|done next|next one)\.?$/],
+  [
+    'back',
+    /^(?:back|go back|previous|previous step|step back|back one|last step|one back|back a step|back one step|back up a step|repeat(?: the| that)?(?: last| step| last step)?|please repeat(?: the)?(?: last)? step|say again|repeat please|say that again)\.?$/,
+  ],
+  [
+    'stop guide',
+    /^(?:stop|quit guide|stop guide|end guide|leave guide|exit guide|stop the guide|abort|stop there|thats enough|close the guide)\.?$/,
+  ],
+  [
+    'practice',
+    /^(?:practice|practise|training|start practice|practice mode|give me a practice (?:coach|one)|i want to practi[sc]e|start practi[sc]e(?: level \d)?|practi[sc]e level \d|lets practi[sc]e|test me|quiz me)\b.*/,
+  ],
+  [
+    'close session',
+    /^(?:close|close (?:the |this )?(?:session|job|ticket)|finish (?:the |this )?(?:session|job)|end (?:the )?(?:session|job)|sign off|all done close|close it(?: out| up)?|close out|job done close|wrap it up|close this out|close the job)\.?$/,
+  ],
+  [
+    'report',
+    /^(?:print|make|show|give me|write|send|get|do|print out|print me)?(?: me)?(?: the| a| an)? ?(?:owners? |customer )?(?:report|transcript|printout|log|print out|job card|job sheet|write ?up)(?: please)?\.?$|^print(?: (?:it|this|that))?\.?$|^(?:show|print) (?:the |me the )?(?:session|log|transcript|report)\b.*|^(?:write up|make) (?:the |a )?(?:report|job)\b.*/,
+  ],
+  [
+    'show readings',
+    /^(?:show|list|display|read back|give me)(?: me)?(?: all)?(?: the| my)? (?:readings|figures|numbers|heights|pressures|last readings|graph|chart|plan|circuit)\b.*|^(?:read|read it|read that|read them) (?:back|out)\b.*/,
+  ],
+  [
+    'save sheet',
+    /^(?:save|store|put)\b.* (?:on|to|in|into|as) (?:the )?(?:sheet|spec sheet|new sheet)\b.*|^save (?:the )?sheet\b.*/,
+  ],
+];
+
+/** Other systems: a note about these is not about the suspension. Canonical word, spellings. */
+export const elsewhere: readonly (readonly [string, RegExp])[] = [
+  [
+    'brakes',
+    /\b(?:brakes?|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrake|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
+  ],
+  ['fridge', /\b(?:fridge|refrigerator|freezer|fridge compressor|icebox|ice ?maker|reefer)\b/],
+  [
+    'air conditioning',
+    /\b(?:ac|a\/c|air ?con|aircon|air conditioning|air conditioner|ac compressor|climate|roof air|hvac|aircon compressor|roof unit)\b/,
+  ],
+  [
+    'water system',
+    /\b(?:water tank|fresh water|fresh tank|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
+  ],
+  [
+    'engine',
+    /\b(?:engine (?:oil|light|coolant|misfir\w+|temp|wont|revs|noise|mount|temperature|knocks?|smoke|overheat\w*|belt|warning)|radiator|coolant|turbo|alternator|starter(?: motor)?|injectors?|oil change|oil leak at the engine|fan belt|fuel (?:pump|filter|tank)|diesel|exhaust (?:pipe|brake|manifold|stack|smoke|system)|muffler|oil pressure|serpentine|head gasket|glow plugs?|dpf|def|adblue)\b/,
+  ],
+  ['generator', /\b(?:generator|genset|gen set|onan|genny)\b/],
+  [
+    'gearbox',
+    /\b(?:gearbox|transmission|trans fluid|clutch|gear ?lever|gears|gearshift|diff|prop ?shaft|driveshaft|drive shaft|retarder|differential)\b/,
+  ],
+  [
+    'steering',
+    /\b(?:steering (?:box|wheel|fluid|pump|rack|damper|column)|power steering|ps pump|tie rod|drag link|steering)\b/,
+  ],
+  [
+    'slide',
+    /\b(?:slide ?outs?|slides?|awning|steps?|entry step|step motor|leveling jack motor|hydraulic jacks?|landing gear|slide room|jack motor)\b/,
+  ],
+  [
+    'lights',
+    /\b(?:head ?lights?|tail ?lights?|indicators?|turn signals?|horn|radio|wipers?|windscreen|windshield|mirrors?|door|doors|seat|seats|tv|window|brake light|marker lights?|air horn|speedo|camera|stereo|satnav|gps|furnace|heater|microwave|stove|gas bottle|lpg|inverter|solar|carpet|curtains?|sofa|roof leak|roof|blinds?|air door|passenger door|seat belt|wifi|cruise control|cabin heater|stop lamp|wiper motor)\b/,
+  ],
+];
+
+export const talk =
+  /^(?:\W*(?:hi|hello|hey|morning|good morning|good afternoon|evening|afternoon|mornin|cheers|thanks|thank you|thx|ta|tks|ty|ok|okay|k|right|great|nice|cool|got it|will do|roger|lol|haha|ha|bye|see you|see ya|cya|later|lunch|lunch time|brb|coffee|tea|break time|tea break|going for (?:lunch|coffee|tea)|nice one|good job|well done|you there|are you there|test|testing|sure|fine|alright|yo|sup|no worries|no problem|good|excellent|perfect|sweet|awesome|understood|copy|noted|wow|sorry|please|mate|man|buddy|boss|all|team|there|for (?:that|the help|now|today)|much|very much|so much|a lot|a million|again|everyone|guys|soapwater|you are|youre|back in (?:\d+|a (?:few|bit|minute)|five|ten|twenty)|after lunch|back (?:soon|later)|good night|goodnight|night|have a good (?:one|day|night)|how are you|hows it going|whats up|and|its|it is|i am|im|here|now|time|back|from|just|a|got|to|is|the|day|one|good one|helpful|very|welcome|my friend|friend|brilliant|lovely|ace|legend|pal|fella|hiya|ello|oh well|never mind the weather)\b\W*)+$/;
+/** Chatter that stands as whole sentences. */
+export const chatter =
+  /\b(?:lunch|coffee|tea break|sandwich|weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny)\b/;
