@@ -45,6 +45,7 @@ export type Frequency = Quantity<'frequency'>;
 export type Torque = Quantity<'torque'>;
 
 /** Names a plain SI number as a quantity; the caller answers for the unit. */
+// oxlint-disable-next-line typescript/no-unnecessary-type-parameters -- the caller names the quantity
 export const si = <Q extends Quantity<string>>(value: number): Q => value as Q;
 
 /** Raised when an input cannot be: negative absolute pressure, time running backwards, zero volume. Names the input. */

@@ -1,0 +1,165 @@
+/** What a judge is handed: the fresh facts among all that stand, with the look-ups that every subject needs. Pure. */
+import { takePlace } from '../../intents/place.ts';
+import type { Fact, Measure, Place, ReadingFact, SpecFact } from '../../intents/shapes.ts';
+import { absolute, atmosphereAt, atmosphereFrom, standardAtmosphere } from '../core/air.ts';
+import type { Amount } from '../core/amount.ts';
+import { type AbsolutePressure, si } from '../core/quantity.ts';
+import type { Unit } from '../core/units.ts';
+import { unknownState } from '../session/coach-state.ts';
+import type { CoachState, Standing } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import type { Finding, Source, Why } from './finding.ts';
+import { typed } from './show.ts';
+
+export type Input = Why['inputs'][number];
+/** A limit, open to one side or closed, with whose it is. */
+export type Range = { low?: Amount; high?: Amount; nominal?: Amount; source: Source; because: string[] };
+
+export type Case = {
+  readonly fresh: readonly Fact[];
+  readonly facts: readonly Fact[];
+  readonly standing: Standing;
+  readonly sheet: Sheet;
+};
+
+export const caseOf = (fresh: readonly Fact[], standing: Standing, sheet: Sheet): Case => ({
+  fresh,
+  facts: standing.facts.map((h) => h.fact),
+  standing,
+  sheet,
+});
+
+/** A subject of judgement: looks at the fresh facts and says what they mean, or nothing. */
+export type Judge = { readonly subject: string; readonly judge: (c: Case) => Finding[] };
+
+export const stateAt = (c: Case, fact: Fact): CoachState => c.standing.stateAt.get(fact.id) ?? unknownState;
+
+export const isReading = (fact: Fact): fact is ReadingFact => fact.is === 'reading';
+
+/** All readings of a measure at places that `at` accepts, in order of time. */
+export const readings = (c: Case, what: Measure, at: (place: Place) => boolean = () => true): ReadingFact[] =>
+  c.facts.filter(isReading).filter((f) => f.what.v === what && at(f.where.v));
+
+export const latest = (c: Case, what: Measure, at?: (place: Place) => boolean): ReadingFact | undefined =>
+  readings(c, what, at).at(-1);
+
+/** A spec's place covers `place` when each part of it that was said is the same ("rear" covers "left rear"). */
+export const covers = (spec: Place, place: Place): boolean => {
+  const a = takePlace(spec);
+  const b = takePlace(place);
+  if (!a || !b) return spec === place;
+  const general = a.part === undefined || a.part === b.part || a.part === 'coach' || a.part === 'wheel';
+  return (
+    general &&
+    (a.side === undefined || a.side === 'both' || a.side === b.side) &&
+    (a.end === undefined || a.end === b.end) &&
+    (a.wheel === undefined || a.wheel === b.wheel)
+  );
+};
+
+/** The newest limit given in the session for a measure at a place. */
+export const specOf = (c: Case, what: Measure, place: Place): SpecFact | undefined =>
+  c.facts.filter((f): f is SpecFact => f.is === 'spec' && f.what.v === what && covers(f.where.v, place)).at(-1);
+
+/**
+ * Readings of `what` that the fresh facts touch: fresh ones, and the newest at each place that a fresh limit covers.
+ */
+export const touched = (c: Case, what: Measure): ReadingFact[] => {
+  const fresh = c.fresh.filter(isReading).filter((f) => f.what.v === what);
+  const specs = c.fresh.filter((f): f is SpecFact => f.is === 'spec' && f.what.v === what);
+  if (specs.length === 0) return fresh;
+  const newest = new Map(readings(c, what).map((f) => [f.where.v, f]));
+  for (const f of fresh) newest.delete(f.where.v);
+  return [...fresh, ...[...newest.values()].filter((f) => specs.some((s) => covers(s.where.v, f.where.v)))];
+};
+
+export const sheetSource = (field: string): Source => ({ kind: 'sheet', words: `sheet: ${field}` });
+export const noteSource = (): Source => ({ kind: 'note', words: 'given in this session' });
+export const physics = (words: string): Source => ({ kind: 'physics', words });
+export const practice = (): Source => ({ kind: 'practice', words: 'common practice, no source' });
+
+/** 49 CFR 393.207(f), 3 psi in 5 minutes: a rule for commercial vehicles, quoted as a benchmark only. */
+export const benchmarkRate = (3 * 6894.757293168361) / 300;
+export const benchmark = (): Source => ({
+  kind: 'rule',
+  words: '49 CFR 393.207(f), 3 psi in 5 min, a commercial-vehicle rule: a benchmark for a private coach',
+});
+
+/** A limit given in a note stands before the sheet's. */
+export const rangeOf = (
+  c: Case,
+  what: Measure,
+  place: Place,
+  onSheet: { low?: Amount | undefined; high?: Amount | undefined; nominal?: Amount | undefined } | undefined,
+  field: string,
+): Range | null => {
+  const spec = specOf(c, what, place);
+  if (spec) return { low: spec.low, high: spec.high, source: noteSource(), because: [spec.id] };
+  if (!onSheet || (onSheet.low === undefined && onSheet.high === undefined)) return null;
+  return {
+    ...(onSheet.low ? { low: onSheet.low } : {}),
+    ...(onSheet.high ? { high: onSheet.high } : {}),
+    ...(onSheet.nominal ? { nominal: onSheet.nominal } : {}),
+    source: sheetSource(field),
+    because: [],
+  };
+};
+
+/** Verdict of a value with its half resolution against a range: outside only when it is so beyond the resolution. */
+export const verdictOf = (value: number, pm: number, range: Range | null): Finding['verdict'] => {
+  if (!range) return 'no limit';
+  const slack = pm * 1.0001;
+  if (range.low && value < range.low.si - slack) return 'low';
+  if (range.high && value > range.high.si + slack) return 'high';
+  return 'within';
+};
+
+const kPa = (p: number): string => `${(p / 1000).toFixed(1)} kPa absolute`;
+
+/** The local atmosphere, absolute, and where it comes from. */
+export const atmosphereOf = (c: Case): { p: AbsolutePressure; input: Input } => {
+  const told = latest(c, 'barometer');
+  const height = latest(c, 'altitude');
+  const altitude = height?.amount.v.si ?? c.sheet.altitude?.si;
+  const from = height ? height.id : 'sheet: altitude';
+  if (told && told.amount.v.si > 50_000) {
+    const value = si<AbsolutePressure>(told.amount.v.si);
+    const p = altitude !== undefined && value > 95_000 ? atmosphereFrom(value, si(altitude)) : value;
+    return { p, input: { name: 'atmosphere', text: `${kPa(p)}, barometer ${typed(told.amount.v)}`, from: told.id } };
+  }
+  if (altitude !== undefined) {
+    const p = atmosphereAt(si(altitude));
+    return { p, input: { name: 'atmosphere', text: kPa(p), from } };
+  }
+  return {
+    p: standardAtmosphere,
+    input: { name: 'atmosphere', text: kPa(standardAtmosphere), from: 'assumed: sea level' },
+  };
+};
+
+export const toAbsolute = (gauge: number, p: AbsolutePressure): AbsolutePressure => absolute(si(gauge), p);
+
+/** A reading as an input of a formula. */
+export const inputOf = (name: string, fact: ReadingFact, amount: Amount = fact.amount.v): Input => ({
+  name,
+  text: typed(amount),
+  from: fact.id,
+});
+export const sheetInput = (name: string, amount: Amount, field: string): Input => ({
+  name,
+  text: amount.text,
+  from: `sheet: ${field}`,
+});
+
+/** Middle of what was said: of a range its middle, else the value. */
+export const middle = (amount: Amount): number => (amount.to === undefined ? amount.si : (amount.si + amount.to) / 2);
+/** Half width of what was said, SI. */
+export const spread = (amount: Amount): number =>
+  Math.max(
+    amount.pm,
+    amount.to === undefined ? 0 : Math.abs(amount.to - amount.si) / 2,
+    amount.about ? 2 * amount.pm : 0,
+  );
+
+/** The unit of a pressure reading or of any other that findings are shown in. */
+export const unitOf = (fact: ReadingFact): Unit => fact.amount.v.unit;

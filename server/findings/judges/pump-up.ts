@@ -1,0 +1,137 @@
+/** Pump-up time against the sheet: a time it gives, else its delivery curve over the volumes joined. */
+import type { ReadingFact } from '../../../intents/shapes.ts';
+import { type Delivery, deliveryAt, meanDelivery, pumpUpTime } from '../../core/pump-up.ts';
+import { type Duration, si } from '../../core/quantity.ts';
+import { type Case, type Input, type Judge, atmosphereOf, latest, middle, sheetSource, stateAt } from '../case.ts';
+import type { Finding, Source } from '../finding.ts';
+import { sheetUnit, shown, spell, typed } from '../show.ts';
+import { joinedVolume } from './tank-leak.ts';
+
+/** A pump that takes up to this much longer is within. An estimate of ours, no published source. */
+const slack = 1.25;
+
+export const curveOf = (c: Case): readonly Delivery[] | null =>
+  c.sheet.pump?.delivery?.map((r) => ({ at: si(r.at.si), flow: si(r.flow.si) })) ?? null;
+
+type Expected = { time: Duration; source: Source; inputs: Input[]; formula: string; notes: string[] };
+
+/** What the pump-up should take; null where the sheet cannot say. */
+export const expectedPumpUp = (
+  c: Case,
+  from: number,
+  to: number,
+  panel: Parameters<typeof joinedVolume>[1],
+): Expected | null => {
+  const given = c.sheet.pump?.pumpUp;
+  if (
+    given &&
+    Math.abs(given.from.si - from) < 0.02 * given.to.si &&
+    Math.abs(given.to.si - to) < 0.03 * given.to.si &&
+    panel !== 'fill'
+  )
+    return {
+      time: si(given.time.si),
+      source: sheetSource('pump.pumpUp'),
+      formula: 'time taken over the time on the sheet',
+      inputs: [
+        {
+          name: 'should take',
+          text: `${given.time.text}, ${given.from.text} to ${given.to.text}`,
+          from: 'sheet: pump.pumpUp',
+        },
+      ],
+      notes: [],
+    };
+  const curve = curveOf(c);
+  const volume = joinedVolume(c, panel);
+  if (!curve || !volume) return null;
+  const { p, input } = atmosphereOf(c);
+  return {
+    time: pumpUpTime(curve, volume.v, si(from), si(to), p),
+    source: sheetSource('pump.delivery, supply.tank'),
+    formula: 't = integral of V dp / (pa Q(p)), Q from the delivery curve, at constant temperature',
+    inputs: [
+      ...volume.inputs,
+      {
+        name: 'delivery',
+        text: c.sheet.pump!.delivery!.map((r) => `${r.flow.text} at ${r.at.text}`).join(', '),
+        from: 'sheet: pump.delivery',
+      },
+      input,
+    ],
+    notes: [
+      'bellows counted only with the panel in fill: with the height valves open they take air too and it lasts longer',
+    ],
+  };
+};
+
+const judgeOne = (c: Case, fact: ReadingFact): Finding => {
+  const to = middle(fact.amount.v);
+  const state = stateAt(c, fact);
+  const known = fact.from ?? null;
+  const from = known ? middle(known.v) : 0;
+  const time = fact.over!.v;
+  const expected = to > from ? expectedPumpUp(c, from, to, state.panel) : null;
+  const unit = fact.amount.v.unit;
+  const pm = Math.max(time.pm, 5);
+  const ratio = expected ? middle(time) / expected.time : null;
+  const verdict: Finding['verdict'] = ratio === null ? 'no limit' : ratio > slack ? 'high' : 'within';
+  const volume = joinedVolume(c, state.panel);
+  const { p } = atmosphereOf(c);
+  const notes = [...(expected?.notes ?? [])];
+  if (!known) notes.push('assumed: pumped from 0');
+  if (volume && to > from) {
+    const mean = meanDelivery(volume.v, si(from), si(to), si(middle(time)), p);
+    const curve = curveOf(c);
+    const flow = sheetUnit('flow', c.sheet);
+    const at = (from + to) / 2;
+    const share = curve ? mean / deliveryAt(curve, si(at)) : null;
+    notes.push(
+      `mean delivery shown ${shown(mean, flow, mean * 0.02).text} of free air${share === null ? '' : `, about ${Math.round(share * 20) * 5} % of the sheet's at ${shown(at, unit, 4000).text}`}`,
+      'water in the tank makes it look quicker, a leak or the bellows filling make it look slower',
+    );
+  }
+  const volts = latest(c, 'voltage', (place) => place === 'motor');
+  if (volts && c.sheet.pump?.minVolts && middle(volts.amount.v) < c.sheet.pump.minVolts.si)
+    notes.push(`motor had ${typed(volts.amount.v)} (${volts.id}): part of the delay is the volts`);
+  const shut = state.panel === 'shut' || state.outletClosed === true;
+  const span = `${known ? typed(known.v) : shown(0, unit, 3000).text} to ${typed(fact.amount.v)}`;
+  return {
+    key: 'pump-up@tank',
+    verdict,
+    words:
+      ratio === null
+        ? `${span} took ${typed(time)}`
+        : `${span} took ${typed(time)}, should take about ${spell(expected!.time)}${verdict === 'high' ? `: ${ratio.toPrecision(2)} times too long` : ''}`,
+    amount: shown(middle(time), time.unit, pm),
+    ...(expected ? { limit: { high: shown(expected.time * slack, time.unit, 15), source: expected.source } } : {}),
+    because: [fact.id],
+    why: {
+      formula: expected?.formula ?? 'time taken',
+      inputs: [{ name: 'pump-up', text: `${span} in ${typed(time)}`, from: fact.id }, ...(expected?.inputs ?? [])],
+      source: expected?.source ?? { kind: 'physics', words: 'the reading itself' },
+      notes: [
+        ...notes,
+        ...(expected ? [`called slow over ${slack} times the expected time: an estimate, no source`] : []),
+      ],
+    },
+    ...(expected
+      ? { evidence: [{ see: shut ? 'pump-up shut' : 'pump-up', outcome: verdict === 'high' ? 'slow' : 'within' }] }
+      : {
+          wants: volume
+            ? { field: 'pump.pumpUp', question: `How long should the pump take from ${span}?` }
+            : { field: 'supply.tank', question: 'What is the volume of the air tank?' },
+        }),
+  };
+};
+
+export const pumpUp: Judge = {
+  subject: 'pump-up',
+  judge: (c) => {
+    const fresh = c.fresh.filter(
+      (f): f is ReadingFact => f.is === 'reading' && f.what.v === 'pump-up' && f.over !== undefined && f.over.v.si > 0,
+    );
+    const last = fresh.at(-1);
+    return last ? [judgeOne(c, last)] : [];
+  },
+};

@@ -1,0 +1,206 @@
+/** Toe and camber of each wheel, in degrees whatever they were measured in. */
+import { takePlace } from '../../../intents/place.ts';
+import type { ReadingFact } from '../../../intents/shapes.ts';
+import { angleOver, offsetOver, thrustOf, totalToe } from '../../core/toe.ts';
+import { type Angle, type Length, si } from '../../core/quantity.ts';
+import { dimensionOf } from '../../core/units.ts';
+import {
+  type Case,
+  type Input,
+  type Judge,
+  type Range,
+  inputOf,
+  latest,
+  middle,
+  physics,
+  rangeOf,
+  readings,
+  sheetInput,
+  sheetSource,
+  spread,
+  touched,
+} from '../case.ts';
+import type { Finding } from '../finding.ts';
+import { limitOf, rangeInputs, stripOf } from '../limits.ts';
+import { sheetUnit, shown, typed } from '../show.ts';
+
+export type WheelAngle = {
+  readonly angle: Angle;
+  readonly pm: number;
+  readonly inputs: Input[];
+  readonly diameter: number | null;
+};
+type Missing = { readonly missing: { field: string; question: string } };
+
+/** The reading as an angle of one wheel. A length needs the diameter it spans: said, read, else the sheet's. */
+export const wheelAngle = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): WheelAngle | Missing => {
+  const value = middle(fact.amount.v);
+  // Toe in inches is read to a sixteenth, however coarse the fraction that was written.
+  const pm = fact.amount.v.unit === 'in' ? Math.min(spread(fact.amount.v), 0.0254 / 32) : spread(fact.amount.v);
+  const inputs = [inputOf(what, fact)];
+  if (dimensionOf(fact.amount.v.unit) === 'angle')
+    return { angle: si(value), pm, inputs, diameter: c.sheet.tyres?.diameter?.si ?? null };
+  const read = what === 'toe' ? latest(c, 'tyre diameter') : latest(c, 'rim diameter');
+  const onSheet = what === 'toe' ? c.sheet.tyres?.diameter : c.sheet.tyres?.rim;
+  const field = what === 'toe' ? 'tyres.diameter' : 'tyres.rim';
+  const across = fact.across?.v ?? read?.amount.v ?? onSheet;
+  if (!across)
+    return {
+      missing: {
+        field,
+        question:
+          what === 'toe'
+            ? 'Over what diameter was the toe measured (tyre diameter)?'
+            : 'Over what diameter was the camber measured (rim)?',
+      },
+    };
+  inputs.push(
+    fact.across
+      ? { name: 'measured over', text: typed(fact.across.v), from: fact.id }
+      : read
+        ? inputOf('measured over', read)
+        : sheetInput(`measured over (assumed: ${what === 'toe' ? 'tyre' : 'rim'})`, onSheet!, field),
+  );
+  const angle = angleOver(si(value), si(across.si));
+  return { angle, pm: pm / across.si, inputs, diameter: across.si };
+};
+
+const isWheel = (fact: ReadingFact): boolean => {
+  const p = takePlace(fact.where.v);
+  return p?.side === 'left' || p?.side === 'right';
+};
+
+const way = (what: 'toe' | 'camber', angle: number): string =>
+  what === 'toe' ? (angle < 0 ? 'out' : 'in') : angle < 0 ? 'top in' : 'top out';
+
+export const wheelRange = (c: Case, what: 'toe' | 'camber', place: string): Range | null => {
+  const rear = takePlace(place)?.end !== 'front';
+  return rangeOf(c, what, place, rear ? c.sheet.alignment?.[what] : undefined, `alignment.${what}`);
+};
+
+const one = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): Finding => {
+  const place = fact.where.v;
+  const read = wheelAngle(c, fact, what);
+  const base = { key: `${what}@${place}`, because: [fact.id] };
+  if ('missing' in read)
+    return {
+      ...base,
+      verdict: 'no limit',
+      words: `${what} ${typed(fact.amount.v)} at the ${place}: no angle without the diameter`,
+      amount: shown(middle(fact.amount.v), fact.amount.v.unit, spread(fact.amount.v), { difference: true }),
+      why: { formula: 'angle = atan(x / D)', inputs: [inputOf(what, fact)], source: physics('geometry'), notes: [] },
+      wants: read.missing,
+    };
+  const said = wheelRange(c, what, place);
+  // A limit typed as a length is one over the same diameter.
+  const angular = (a: Range['low']): Range['low'] =>
+    a && dimensionOf(a.unit) === 'length' && read.diameter
+      ? { ...a, si: angleOver(si(a.si), si(read.diameter)), pm: a.pm / read.diameter, unit: 'deg' }
+      : a;
+  const range: Range | null = said
+    ? {
+        source: said.source,
+        because: said.because,
+        ...(said.low ? { low: angular(said.low)! } : {}),
+        ...(said.high ? { high: angular(said.high)! } : {}),
+      }
+    : null;
+  const verdict = !range
+    ? 'no limit'
+    : range.low && read.angle < range.low.si - read.pm * 1.0001
+      ? 'low'
+      : range.high && read.angle > range.high.si + read.pm * 1.0001
+        ? 'high'
+        : 'within';
+  const degrees = shown(Math.abs(read.angle), 'deg', read.pm / 2).text;
+  const length = sheetUnit('length', c.sheet);
+  const span = what === 'toe' ? read.diameter : (c.sheet.tyres?.rim?.si ?? read.diameter);
+  const notes = [`${shown(Math.abs(read.angle), 'arcmin', Math.max(read.pm, 0.00015)).text} of arc`];
+  if (span !== null && what === 'toe')
+    notes.push(
+      `${shown(Math.abs(offsetOver(read.angle, si<Length>(span))), length, Math.max(0.0001, read.pm * span), { difference: true }).text} over ${shown(span, length, 0.0005).text}`,
+    );
+  const limits =
+    range?.low && range.high
+      ? `${shown(range.low.si, 'deg', 0.0005).text.replace(' deg', '')} to ${shown(range.high.si, 'deg', 0.0005).text}`
+      : '';
+  return {
+    ...base,
+    verdict,
+    words: `${place} ${what} ${degrees} ${way(what, read.angle)}${verdict === 'within' ? `, within ${limits}` : verdict === 'no limit' ? '' : `: should be ${limits}`}`,
+    amount: shown(read.angle, 'deg', read.pm),
+    ...(range ? { limit: limitOf(range, 'deg') } : {}),
+    because: [fact.id, ...(range?.because ?? [])],
+    why: {
+      formula:
+        read.inputs.length > 1
+          ? `${what} = atan(x / D), per wheel; ${what === 'toe' ? 'in' : 'top out'} is positive`
+          : `${what} per wheel as read; ${what === 'toe' ? 'in' : 'top out'} is positive`,
+      inputs: [...read.inputs, ...rangeInputs(range, 'deg')],
+      source: range?.source ?? physics('geometry'),
+      notes: [
+        ...notes,
+        'before it counts: tyres at the sheet pressure, level floor, full weight, heights right, bearings adjusted (common practice, no source)',
+      ],
+    },
+    drawing: stripOf(range, 'deg', [{ si: read.angle, pm: read.pm, label: degrees }]),
+    ...(range
+      ? {}
+      : {
+          wants: { field: `alignment.${what}`, question: `What ${what} should the ${place} have, lowest and highest?` },
+        }),
+  };
+};
+
+/** Total toe and thrust of a pair, where both its wheels have been read. */
+const pair = (c: Case, fact: ReadingFact): Finding | null => {
+  const p = takePlace(fact.where.v);
+  if (!p?.side) return null;
+  const mate = fact.where.v.replace(/^(left|right)/, p.side === 'left' ? 'right' : 'left');
+  const other = readings(c, 'toe', (place) => place === mate).at(-1);
+  if (!other) return null;
+  const [left, right] = p.side === 'left' ? [fact, other] : [other, fact];
+  const [a, b] = [wheelAngle(c, left, 'toe'), wheelAngle(c, right, 'toe')];
+  if ('missing' in a || 'missing' in b) return null;
+  const total = totalToe(a.angle, b.angle);
+  const thrust = thrustOf(a.angle, b.angle);
+  const pm = a.pm + b.pm;
+  const limit = c.sheet.alignment?.thrust;
+  const name = fact.where.v.replace(/^(left|right) /, '').replace(/ wheel$/, '') || 'axle';
+  const verdict: Finding['verdict'] = limit ? (Math.abs(thrust) > limit.si + pm / 2 ? 'high' : 'within') : 'no limit';
+  return {
+    key: `thrust@${name}`,
+    verdict,
+    words: `${name} pair: total toe ${shown(Math.abs(total), 'deg', pm).text} ${total < 0 ? 'out' : 'in'}, thrust ${shown(Math.abs(thrust), 'deg', pm / 2).text} ${Math.abs(thrust) < pm / 4 ? 'straight' : thrust > 0 ? 'to the left' : 'to the right'}${verdict === 'within' ? ', within the limit' : ''}`,
+    amount: shown(thrust, 'deg', pm / 2),
+    ...(limit ? { limit: { high: shown(limit.si, 'deg', limit.pm), source: sheetSource('alignment.thrust') } } : {}),
+    because: [left.id, right.id],
+    why: {
+      formula: 'total = left + right; thrust = (right - left)/2, positive to the left',
+      inputs: [...a.inputs, ...b.inputs, ...(limit ? [sheetInput('thrust limit', limit, 'alignment.thrust')] : [])],
+      source: limit ? sheetSource('alignment.thrust') : physics('geometry'),
+      notes: [],
+    },
+    ...(limit
+      ? {}
+      : { wants: { field: 'alignment.thrust', question: 'What thrust angle is allowed for each rear pair?' } }),
+  };
+};
+
+export const wheels: Judge = {
+  subject: 'toe and camber',
+  judge: (c) => {
+    const out: Finding[] = [];
+    const seen = new Set<string>();
+    for (const fact of touched(c, 'toe').filter(isWheel)) {
+      out.push(one(c, fact, 'toe'));
+      const both = pair(c, fact);
+      if (both && !seen.has(both.key)) {
+        seen.add(both.key);
+        out.push(both);
+      }
+    }
+    for (const fact of touched(c, 'camber').filter(isWheel)) out.push(one(c, fact, 'camber'));
+    return out;
+  },
+};

@@ -1,0 +1,114 @@
+/** Numbers as they are shown: rounded to the digits they can carry, in the unit they were typed in or the sheet's. */
+import { type Amount, showAmount } from '../core/amount.ts';
+import { type Dimension, type Unit, dimensionOf, fromSi, stepFromSi } from '../core/units.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import type { Shown } from './finding.ts';
+
+type More = {
+  /** A change, without a zero point. */ difference?: boolean;
+  /** 95 % interval, SI. */ low?: number;
+  high?: number;
+};
+
+/** `value` (SI) as it is shown in `unit`; `pm` half the resolution it can carry, SI. */
+export const shown = (value: number, unit: Unit, pm: number, more: More = {}): Shown => ({
+  si: value,
+  pm,
+  unit,
+  text: showAmount(value, unit, pm, more.difference ?? false),
+  ...(more.low === undefined ? {} : { low: more.low }),
+  ...(more.high === undefined ? {} : { high: more.high }),
+});
+
+/** What was typed, said plainly with its unit: "95 psi", "10 to 12 psi", "about 90 psi". */
+export const typed = (amount: Amount, difference = false): string => {
+  const { unit, pm } = amount;
+  const text = showAmount(amount.si, unit, pm, difference);
+  const about = amount.about ? `${amount.about} ` : '';
+  return about + (amount.to === undefined ? text : `${text} to ${showAmount(amount.to, unit, pm, difference)}`);
+};
+
+/** A sheet's or note's amount: its own writing where the unit is the wanted one, else converted. */
+export const shownAmount = (amount: Amount, unit: Unit = amount.unit): Shown =>
+  unit === amount.unit
+    ? { si: amount.si, pm: amount.pm, unit, text: amount.text }
+    : shown(amount.si, unit, Math.max(amount.pm, coarse(unit)));
+
+/** Half of a sensible last digit in a unit: what a converted limit is shown to. */
+const coarse = (unit: Unit): number => {
+  const steps: Partial<Record<Unit, number>> = {
+    psi: 6894.757,
+    kPa: 1000,
+    bar: 10_000,
+    mm: 0.001,
+    in: 0.0254 / 16,
+    cm: 0.001,
+  };
+  return (steps[unit] ?? 0) / 2;
+};
+
+/** The sheet's own unit for a dimension it names one for, else a plain one. */
+export const sheetUnit = (dimension: Dimension, sheet: Sheet): Unit => {
+  const { units } = sheet;
+  const metric = units.length !== 'in' && units.length !== 'ft';
+  const table: Record<Dimension, Unit> = {
+    pressure: units.pressure,
+    length: units.length,
+    temperature: units.temperature,
+    volume: units.volume,
+    mass: units.mass,
+    torque: units.torque,
+    flow: metric ? 'L/min' : 'cfm',
+    area: metric ? 'cm2' : 'in2',
+    rate: rateUnit(units.pressure),
+    angle: 'deg',
+    duration: 'min',
+    voltage: 'V',
+    current: 'A',
+    resistance: 'ohm',
+    ratio: '%',
+    frequency: 'Hz',
+    turns: 'turn',
+    count: 'count',
+    density: 'SG',
+    speed: 'm',
+  };
+  return table[dimension];
+};
+
+/** psi per minute for psi and inches of mercury, kPa per minute for the rest. */
+export const rateUnit = (pressure: Unit): Unit => (pressure === 'psi' || pressure === 'inHg' ? 'psi/min' : 'kPa/min');
+
+const plural = (n: string, unit: string): string => `${n} ${unit}${n === '1' ? '' : 's'}`;
+const roundTo = (value: number, step: number): number => Math.round(value / step) * step;
+
+/** Seconds in an owner's words: "40 minutes", "2 1/2 hours", "9 hours", "3 days". */
+export const spell = (seconds: number): string => {
+  if (!Number.isFinite(seconds)) return 'for good';
+  const minutes = seconds / 60;
+  if (minutes < 1) return plural(`${Math.max(0, Math.round(seconds))}`, 'second');
+  if (minutes < 10) return plural(`${Math.round(minutes)}`, 'minute');
+  if (minutes < 57.5) return plural(`${roundTo(minutes, 5)}`, 'minute');
+  const hours = minutes / 60;
+  if (hours < 5.75) {
+    const halves = Math.round(hours * 2);
+    const whole = Math.floor(halves / 2);
+    return halves % 2 ? `${whole} 1/2 hours` : plural(`${whole}`, 'hour');
+  }
+  if (hours < 36) return plural(`${Math.round(hours)}`, 'hour');
+  const days = hours / 24;
+  if (days < 60) return plural(`${Math.round(days)}`, 'day');
+  return plural(`${Math.round(days / 30.4)}`, 'month');
+};
+
+/** Clock time on the coach's wall, "9:35". */
+export const clock = (at: number, zone: string): string =>
+  new Intl.DateTimeFormat('en-GB', { timeZone: zone, hour: 'numeric', minute: '2-digit' }).format(at).replace(/^0/, '');
+
+/** Digits for a plain number: three significant ones at most. */
+export const plain = (value: number): string => `${Number(value.toPrecision(3))}`;
+
+export const inUnit = (value: number, unit: Unit, difference = false): number =>
+  difference ? stepFromSi(value, unit) : fromSi(value, unit);
+
+export const sameDimension = (a: Unit, b: Unit): boolean => dimensionOf(a) === dimensionOf(b);

@@ -1,0 +1,98 @@
+/**
+ * Readings of the tank that belong together: same gauge, same state of the coach, nobody pumping or working on it in
+ * between. Only such readings make a fall.
+ */
+import type { Place, ReadingFact } from '../../intents/shapes.ts';
+import { type Case, middle, readings, stateAt } from './case.ts';
+import type { CoachState } from '../session/standing.ts';
+import { readingDeviation, timeDeviation } from '../core/reading-error.ts';
+import type { TankReading } from '../core/decay.ts';
+import { si } from '../core/quantity.ts';
+
+/** Places whose pressure is the tank's. */
+export const tankSide = (place: Place): boolean => /^(?:tank|gauge|test port|drain|)$/.test(place);
+
+/** Heat of pumping is gone after about this long. Common practice, no published source. */
+export const settleSeconds = 900;
+const longest = 36 * 3_600_000;
+
+export type Timed = {
+  readonly fact: ReadingFact;
+  readonly at: number;
+  readonly p: number;
+  readonly sd: number;
+  readonly tSd: number;
+};
+export type Episode = { readonly points: readonly Timed[]; readonly state: CoachState };
+
+/** Division the reading was taken to: what was typed or the gauge's, whichever is coarser. */
+export const divisionOf = (c: Case, fact: ReadingFact): number =>
+  Math.max(2 * fact.amount.v.pm, c.sheet.supply?.gaugeStep?.si ?? 0, 1);
+
+const clockStep = (fact: ReadingFact): number =>
+  fact.when?.ago === undefined && fact.when?.after === undefined ? 60 : 120;
+
+const pointOf = (c: Case, fact: ReadingFact): Timed => ({
+  fact,
+  at: fact.at,
+  p: middle(fact.amount.v),
+  sd: readingDeviation(divisionOf(c, fact)),
+  tSd: timeDeviation(fact.when ? clockStep(fact) : 10),
+});
+
+/** The reading before it that "116 down to 109 in 15 min" carries in itself. */
+const withStart = (c: Case, fact: ReadingFact): Timed[] => {
+  const end = pointOf(c, fact);
+  if (!fact.from || !fact.over) return [end];
+  const start = fact.from.v;
+  return [
+    { ...end, at: fact.at - fact.over.v.si * 1000, p: middle(start), tSd: 0 },
+    { ...end, tSd: timeDeviation(2 * fact.over.v.pm) },
+  ];
+};
+
+const same = (a: CoachState, b: CoachState): boolean =>
+  (a.panel ?? b.panel) === (b.panel ?? a.panel) &&
+  (a.outletClosed ?? false) === (b.outletClosed ?? false) &&
+  (a.arm.left ?? b.arm.left) === (b.arm.left ?? a.arm.left) &&
+  (a.arm.right ?? b.arm.right) === (b.arm.right ?? a.arm.right);
+
+/** Work on the air side, pumping or a rise of the gauge ends an episode. */
+const breaks = (c: Case, a: Timed, b: Timed): boolean => {
+  const one = stateAt(c, a.fact);
+  const two = stateAt(c, b.fact);
+  if (b.at - a.at > longest || !same(one, two)) return true;
+  if (two.pump === true) return true;
+  if (two.pumpedAt !== null && two.pumpedAt > a.at && two.pumpedAt !== one.pumpedAt) return true;
+  if (b.p - a.p > 3 * Math.hypot(a.sd, b.sd)) return true;
+  return c.facts.some(
+    (f) => f.is === 'work' && f.done && f.what.v !== 'soaped' && f.what.v !== 'checked' && f.at > a.at && f.at <= b.at,
+  );
+};
+
+/** The run of readings that ends with `last`. */
+export const episodeOf = (c: Case, last: ReadingFact): Episode => {
+  const all = readings(c, 'pressure', tankSide).filter(
+    (f) => f.where.v === last.where.v && f.at <= last.at && f.id !== last.id,
+  );
+  const points = withStart(c, last);
+  for (const fact of all.toReversed()) {
+    const before = withStart(c, fact);
+    if (before.at(-1)!.at > points[0]!.at || stateAt(c, fact).pump === true || breaks(c, before.at(-1)!, points[0]!))
+      break;
+    points.unshift(...before);
+  }
+  const state = points
+    .map((p) => stateAt(c, p.fact))
+    .reduce((a, b) => ({
+      ...b,
+      panel: b.panel ?? a.panel,
+      key: b.key ?? a.key,
+      outletClosed: b.outletClosed ?? a.outletClosed,
+    }));
+  return { points, state };
+};
+
+/** Seconds from a common start, for the fit. */
+export const fitPoints = (points: readonly Timed[]): TankReading[] =>
+  points.map((p) => ({ t: (p.at - points[0]!.at) / 1000, p: si(p.p), sd: p.sd, tSd: p.tSd }));
