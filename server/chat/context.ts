@@ -10,7 +10,8 @@ const reach = 12;
 export const labelsOf = (sheet: Sheet): Record<string, string> => {
   const out: Record<string, string> = {};
   if (sheet.panel)
-    for (const position of ['auto', 'fill', 'empty', 'shut'] as const) out[sheet.panel[position].toLowerCase()] = `panel ${position}`;
+    for (const position of ['auto', 'fill', 'empty', 'shut'] as const)
+      out[sheet.panel[position].toLowerCase()] = `panel ${position}`;
   for (const line of sheet.lines ?? []) out[line.label.toLowerCase()] = line.what.toLowerCase();
   return out;
 };
@@ -27,11 +28,7 @@ export const readingOf = (
 });
 
 /** `seen`: the last entry on the page that typed it; nothing after it can be aimed at by a correction. */
-export const contextOf = (
-  standing: Folded,
-  sheet: Sheet,
-  note: { id: NoteId; at: number; seen: number },
-): Context => ({
+export const contextOf = (standing: Folded, sheet: Sheet, note: { id: NoteId; at: number; seen: number }): Context => ({
   ...readingOf(sheet, standing.zone),
   note: note.id,
   at: note.at,

@@ -27,6 +27,8 @@ const blank: Folded = {
   complaint: null,
   open: null,
   gates: new Map(),
+  pending: [],
+  checksDone: [],
   checks: [],
   findings: new Map(),
   suspects: [],
@@ -123,12 +125,19 @@ const derive = (from: Folded): Folded => {
   let next: Block | null = null;
   let open: Open | null = null;
   let guide: Standing['guide'] = null;
+  const asked = new Map<string, { seq: number; words: string; keys: readonly { label: string; text: string }[] }>();
+  const checksDone: { id: string; words: string; outcome: string }[] = [];
+  let waiting: Extract<Block, { is: 'check' }> | null = null;
   let complaint: Standing['complaint'] = null;
   for (const note of notes) {
     const reply = replies.get(note.id);
     const alive = !gone.has(note.id);
     if (alive && !complaint && note.read.facts.some((f) => f.is === 'sign'))
       complaint = { seq: note.seq, words: note.text, standing: note.read.facts.some(standingSign) };
+    if (waiting && alive && note.read.facts.length > 0) {
+      checksDone.push({ id: waiting.id, words: waiting.words, outcome: note.text });
+      waiting = null;
+    }
     if (!reply) continue;
     open = openOf(reply.blocks) ?? (note.read.facts.length > 0 ? null : open);
     for (const block of reply.blocks) {
@@ -138,13 +147,18 @@ const derive = (from: Folded): Folded => {
       if (block.is === 'check') {
         checks.push({ id: block.id, seq: reply.seq });
         next = block;
+        waiting = block;
       }
+      if (block.is === 'caution' && block.gate) asked.set(block.gate.what, { seq: note.seq, words: block.words, keys: block.gate.keys });
       if (block.is === 'step') guide = { id: block.guide, step: block.step };
       if (block.is === 'teach' && block.words.startsWith('Guide ended')) guide = null;
     }
   }
   const gates = new Map<string, boolean>();
   for (const [name, held] of Object.entries(state.because)) if (held) gates.set(name, held.fact.holds);
+  const pending = [...asked]
+    .filter(([what]) => gates.get(what) !== true)
+    .map(([what, { seq, words, keys }]) => ({ what, words, keys, answered: (state.because[what]?.seq ?? 0) > seq }));
 
   return {
     ...from,
@@ -157,6 +171,8 @@ const derive = (from: Folded): Folded => {
     complaint,
     open,
     gates,
+    pending,
+    checksDone,
     checks,
     findings,
     suspects,

@@ -44,6 +44,10 @@ export type Standing = {
   open: Open | null;
   /** Gates answered (condition -> holds) in the present mode. */
   gates: ReadonlyMap<string, boolean>;
+  /** Gates asked in a caution and not answered with yes since. */
+  pending: readonly { what: string; words: string; keys: readonly { label: string; text: string }[]; answered: boolean }[];
+  /** Checks that have been answered, with what was typed. */
+  checksDone: readonly { id: string; words: string; outcome: string }[];
   /** Checks asked for, with the last keys shown; done ones with their outcome. */
   checks: readonly { id: string; seq: number }[];
   /** As last judged and shown. */

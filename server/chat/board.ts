@@ -1,0 +1,119 @@
+/** What stands now, for the page: computed from the folded session, never stored. Pure. */
+import { makePlace, takePlace } from '../../intents/place.ts';
+import type { ReadingFact } from '../../intents/shapes.ts';
+import { showAmount } from '../core/amount.ts';
+import type { Folded } from '../session/fold.ts';
+import type { CoachState } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import { readingOf } from './context.ts';
+import type { Board } from './protocol.ts';
+
+const keyOf = (fact: ReadingFact): string => `${fact.what.v}@${fact.where.v}`;
+
+const shown = (fact: ReadingFact): string => {
+  const { unit, text, si, pm } = fact.amount.v;
+  // as typed when it carries its unit, else with the unit it was taken in
+  return /[a-zA-Z%"'°#]/.test(text) ? text : showAmount(si, unit, pm, fact.what.v.includes('fall') || fact.what.v === 'height off');
+};
+
+const yesNo = (value: boolean | null, yes: string, no: string): string | null => (value === null ? null : value ? yes : no);
+
+const stateLines = (state: CoachState, now: number): Board['state'] => {
+  const lines: Board['state'] = [];
+  const add = (what: string, words: string | null): void => {
+    lines.push({ what, words: words ?? 'not known', from: words === null ? 'unknown' : 'said' });
+  };
+  add('key', yesNo(state.key, 'on', 'off'));
+  add('pump', yesNo(state.pump, 'running', 'at rest'));
+  add('panel', state.panel?.toUpperCase() ?? null);
+  const arm = (['left', 'right'] as const).flatMap((side) => (state.arm[side] ? [`${side} ${state.arm[side]}`] : []));
+  if (arm.length > 0) add('valve arms', arm.join(', '));
+  if (state.outletClosed !== null) add('tank outlet', yesNo(state.outletClosed, 'closed', 'open'));
+  if (state.pumpedAt !== null) {
+    const minutes = Math.max(0, Math.round((now - state.pumpedAt) / 60_000));
+    add('since pumped', minutes > 24 * 60 ? null : `${minutes} min`);
+  }
+  if (state.mode) add('coach is', state.mode === 'dead' ? 'DEAD: vented, no power, on stands' : 'LIVE: air in, chocked');
+  return lines;
+};
+
+/** Volumes joined in the present state (air-side common practice): what the tank gauge sees. */
+const joined = (state: CoachState): string[] => {
+  if (state.outletClosed) return ['tank'];
+  switch (state.panel) {
+    case 'fill':
+      return ['tank', 'supply line', 'left height valve', 'right height valve', 'left bellows', 'right bellows'];
+    case 'shut':
+      return ['tank', 'supply line', 'left height valve', 'right height valve', 'panel feed'];
+    case 'empty':
+      return ['tank', 'supply line'];
+    case 'auto':
+    case null: {
+      const out = ['tank', 'supply line'];
+      for (const side of ['left', 'right'] as const) if (state.arm[side] === 'fill') out.push(`${side} height valve`, `${side} bellows`);
+      return out;
+    }
+  }
+};
+
+const most = 500;
+
+/** `now`: ms since the epoch, for minutes since pumped. */
+export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
+  const latest = new Map<string, Board['latest'][number]>();
+  const series = new Map<string, Board['series'][number]>();
+  for (const { fact, seq } of standing.facts) {
+    if (fact.is !== 'reading') continue;
+    const key = keyOf(fact);
+    const amount = fact.amount.v;
+    const finding = standing.findings.get(key);
+    const limit = finding?.limit;
+    latest.set(key, {
+      key,
+      where: fact.where.v,
+      what: fact.what.v,
+      text: shown(fact),
+      si: amount.si,
+      pm: amount.pm,
+      unit: amount.unit,
+      at: fact.at,
+      seq,
+      ...(finding?.because.includes(fact.id) ? { verdict: finding.verdict } : {}),
+      ...(limit?.low ? { low: limit.low.si } : {}),
+      ...(limit?.high ? { high: limit.high.si } : {}),
+    });
+    const line = series.get(key) ?? { key, unit: amount.unit, points: [] };
+    if (line.points.length < most) line.points.push({ at: fact.at, si: amount.si, pm: amount.pm });
+    series.set(key, line);
+  }
+  const lit = standing.suspects.flatMap((s) => (s.where === undefined ? [] : [{ part: s.where, p: s.p }]));
+  const asked = standing.next;
+  return {
+    session: standing.session,
+    seq: standing.seq,
+    coach: sheet.coach,
+    practice: standing.practice !== null,
+    closed: standing.closed,
+    latest: [...latest.values()],
+    series: [...series.values()].filter((s) => s.points.length > 1),
+    state: stateLines(standing.state, now),
+    gates: standing.pending.map((g) => ({ what: g.what, words: g.words, answered: false })).concat(
+      [...standing.gates].filter(([what]) => gateNames.has(what)).map(([what, holds]) => ({ what, words: holds ? what : `not ${what}`, answered: holds })),
+    ),
+    suspects: [...standing.suspects],
+    checksDone: standing.checksDone.map((c) => ({ ...c })),
+    next: asked,
+    open: standing.open,
+    circuit: { lit, joined: joined(standing.state), panel: sheet.panel !== null && sheet.panel !== undefined },
+    reading: readingOf(sheet, standing.zone),
+  };
+};
+
+const gateNames: ReadonlySet<string> = new Set(['on stands', 'wheels chocked', 'pump power cut', 'tank drained', 'bellows vented', 'head vented', 'air vented', 'people clear', 'eyes covered', 'floor level', 'cribbed', 'over pit']);
+
+/** The corner a place belongs to, for the plan's keys: "left rear height" and "left bellows" both are the left rear's. */
+export const cornerOf = (place: string): string => {
+  const p = takePlace(place);
+  if (!p?.side || p.side === 'both') return place;
+  return makePlace({ side: p.side, end: p.end ?? 'rear' });
+};
