@@ -1,0 +1,190 @@
+/**
+ * The desk: the one place with effects. Loads and folds a session, steps a note, makes note and reply durable together,
+ * and only then lets anyone see them.
+ */
+import type { Block } from './chat/reply.ts';
+import { boardOf } from './chat/board.ts';
+import type { Board, Refusal } from './chat/protocol.ts';
+import { answer, step, type NoteIn } from './chat/step.ts';
+import type { Log, SessionLine } from './log/log.ts';
+import type { Draft, Entry } from './session/entry.ts';
+import { foldOn, fold, type Folded } from './session/fold.ts';
+import { loadSheet, type LoadedSheet } from './sheet/load.ts';
+import type { Sheet } from './sheet/schema.ts';
+
+/** A refusal with its code; nothing was written. */
+export class Refused extends Error {
+  readonly why: Refusal;
+  constructor(why: Refusal, words: string) {
+    super(words);
+    this.name = 'Refused';
+    this.why = why;
+  }
+}
+
+export type DeskOptions = {
+  log: Log;
+  /** Sheets on offer, by coach id; what a new session opens with. */
+  sheets: ReadonlyMap<string, LoadedSheet>;
+  engine: string;
+  now: () => number;
+  seed?: () => number;
+};
+
+/** Folded sessions kept at hand. */
+const keptSessions = 64;
+const tries = 8;
+/** How far a page's clock may be ahead before its time is not believed. */
+const aheadMost = 5 * 60_000;
+
+export type Desk = ReturnType<typeof makeDesk>;
+
+export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Math.random() * 2 ** 31) }: DeskOptions) => {
+  const live = new Map<string, Folded>();
+  const sheetsByHash = new Map<string, Sheet>([...sheets.values()].map((s) => [s.hash, s.sheet]));
+  const followers = new Map<string, Set<(entries: readonly Entry[]) => void>>();
+  const queues = new Map<string, Promise<unknown>>();
+
+  const keep = (session: string, standing: Folded): void => {
+    live.delete(session);
+    live.set(session, standing);
+    if (live.size > keptSessions) live.delete(live.keys().next().value!);
+  };
+
+  /** One thing at a time within a session, in the order asked. */
+  const inTurn = <T>(session: string, work: () => Promise<T>): Promise<T> => {
+    const before = queues.get(session) ?? Promise.resolve();
+    const next = before.then(work, work);
+    const settled = next.then(
+      () => undefined,
+      () => undefined,
+    );
+    queues.set(session, settled);
+    void settled.then(() => {
+      if (queues.get(session) === settled) queues.delete(session);
+    });
+    return next;
+  };
+
+  const standingOf = async (session: string): Promise<Folded> => {
+    const held = live.get(session);
+    const more = await log.read(session, held?.seq ?? 0);
+    if (!held && more.length === 0) throw new Refused('no such session', 'I know no session of that name.');
+    const standing = more.length === 0 ? held! : held ? foldOn(held, more) : fold(more);
+    keep(session, standing);
+    return standing;
+  };
+
+  const sheetOf = async (hash: string): Promise<Sheet> => {
+    const held = sheetsByHash.get(hash);
+    if (held) return held;
+    const json = await log.getSheet(hash);
+    if (json === null) throw new Refused('no such coach', 'The sheet this session was judged by is missing from the log.');
+    const { sheet } = loadSheet(json, hash.slice(0, 8));
+    sheetsByHash.set(hash, sheet);
+    return sheet;
+  };
+
+  const publish = (session: string, entries: readonly Entry[]): void => {
+    for (const tell of followers.get(session) ?? []) tell(entries);
+  };
+
+  /** Makes entries durable and shows them; `make` is called again when the session moved on meanwhile. */
+  const write = async (session: string, make: (standing: Folded) => Promise<readonly Draft[]> | readonly Draft[]): Promise<readonly Entry[]> => {
+    for (let i = 0; i < tries; i += 1) {
+      const standing = await standingOf(session);
+      const drafts = await make(standing);
+      if (drafts.length === 0) return [];
+      const outcome = await log.append(session, standing.seq, drafts, now());
+      if (outcome === 'moved on') {
+        live.delete(session);
+        continue;
+      }
+      const entries = await log.read(session, standing.seq, drafts.length);
+      keep(session, foldOn(standing, entries));
+      publish(session, entries);
+      return entries;
+    }
+    throw new Refused('log failed', 'The session keeps moving on. Nothing was written; send it again.');
+  };
+
+  const mustBeOpen = (standing: Folded): void => {
+    if (standing.closed) throw new Refused('session closed', 'This session is closed. Reopen it to add to it.');
+  };
+
+  return {
+    engine,
+    coaches: () => [...sheets.values()].map(({ sheet }) => ({ id: sheet.id, coach: sheet.coach, zone: sheet.zone, units: `${sheet.units.pressure}, ${sheet.units.length}`, panel: Boolean(sheet.panel) })),
+    sheet: (id: string): LoadedSheet | undefined => sheets.get(id),
+
+    /** A new session; the same call again is harmless. */
+    open: (ask: { session: string; coach: string; by: string; practice?: number | undefined }): Promise<readonly Entry[]> =>
+      inTurn(ask.session, async () => {
+        const loaded = sheets.get(ask.coach);
+        if (!loaded) throw new Refused('no such coach', `There is no sheet for "${ask.coach}".`);
+        const there = await log.read(ask.session, 0, 1);
+        if (there.length > 0) {
+          const first = there[0]!;
+          if (first.is === 'opened' && first.coach === ask.coach) return there;
+          throw new Refused('session exists', 'A session of that name exists for another coach.');
+        }
+        await log.putSheet(loaded.hash, loaded.sheet.id, loaded.json);
+        const draft: Draft = { is: 'opened', by: ask.by, coach: ask.coach, sheet: loaded.hash, zone: loaded.sheet.zone, ...(ask.practice === undefined ? {} : { practice: { seed: seed(), level: ask.practice } }) };
+        if ((await log.append(ask.session, 0, [draft], now())) === 'moved on') return log.read(ask.session, 0, 1);
+        const entries = await log.read(ask.session, 0, 1);
+        keep(ask.session, fold(entries));
+        publish(ask.session, entries);
+        return entries;
+      }),
+
+    /** Note and reply, durable; the same id and text again gives the same entries. */
+    note: (session: string, note: NoteIn): Promise<readonly Entry[]> =>
+      inTurn(session, async () => {
+        const there = await log.findNote(note.id);
+        const old = there.find((e) => e.is === 'note');
+        if (old?.is === 'note') {
+          if (old.text !== note.text || old.session !== session) throw new Refused('same id other text', 'A note with that id was kept with another text.');
+          return there;
+        }
+        const at = note.at > now() + aheadMost || !Number.isFinite(note.at) ? now() : note.at;
+        return write(session, async (standing) => {
+          mustBeOpen(standing);
+          const { note: noteDraft, reply } = step(standing, await sheetOf(standing.sheet), { ...note, at, seen: Math.min(note.seen, standing.seq) }, engine);
+          return [noteDraft, reply];
+        });
+      }),
+
+    /** A pure answer: nothing is written. */
+    ask: async (session: string | null, ask: { id: string; text: string }): Promise<Block[]> => {
+      if (session === null) return answer(null, null, { ...ask, at: now() });
+      const standing = await standingOf(session);
+      return answer(standing, await sheetOf(standing.sheet), { ...ask, at: now() });
+    },
+
+    remark: (session: string, about: number, text: string, by: string) => inTurn(session, () => write(session, () => [{ is: 'remark', by, about, text }])),
+    close: (session: string, signed: string, words: string) =>
+      inTurn(session, () => write(session, (standing) => (standing.closed ? [] : [{ is: 'closed', by: signed, signed, words }]))),
+    reopen: (session: string, words: string, by: string) =>
+      inTurn(session, () => write(session, (standing) => (standing.closed ? [{ is: 'reopened', by, words }] : []))),
+
+    read: (session: string, after = 0, most = 500): Promise<Entry[]> => log.read(session, after, most),
+    standing: standingOf,
+    sheetOf,
+    board: async (session: string): Promise<Board> => {
+      const standing = await standingOf(session);
+      return boardOf(standing, await sheetOf(standing.sheet), now());
+    },
+    sessions: (filter: { words?: string; coach?: string }): Promise<SessionLine[]> => log.sessions({ ...filter, most: 200 }),
+
+    /** Calls `tell` with every entry kept from now on; returns how to stop. */
+    follow: (session: string, tell: (entries: readonly Entry[]) => void): (() => void) => {
+      const set = followers.get(session) ?? new Set();
+      set.add(tell);
+      followers.set(session, set);
+      return () => {
+        set.delete(tell);
+        if (set.size === 0) followers.delete(session);
+      };
+    },
+  };
+};

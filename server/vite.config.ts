@@ -1,0 +1,23 @@
+import { existsSync } from 'node:fs';
+import { defineConfig } from 'vite';
+
+const root = new URL('..', import.meta.url).pathname;
+// entries that exist: the server, the reader of the command line, backup and its kin
+const entries = ['main', 'read', 'backup'].filter((name) => existsSync(`${root}server/${name}.ts`));
+
+export default defineConfig({
+  root,
+  publicDir: false,
+  ssr: { noExternal: true, external: ['better-sqlite3'] },
+  build: {
+    ssr: true,
+    target: 'node20',
+    outDir: `${root}.build/server`,
+    emptyOutDir: true,
+    minify: false,
+    rollupOptions: {
+      input: Object.fromEntries(entries.map((name) => [name, `${root}server/${name}.ts`])),
+      output: { entryFileNames: '[name].js', format: 'es' },
+    },
+  },
+});
