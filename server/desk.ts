@@ -39,7 +39,13 @@ const aheadMost = 5 * 60_000;
 
 export type Desk = ReturnType<typeof makeDesk>;
 
-export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Math.random() * 2 ** 31) }: DeskOptions) => {
+export const makeDesk = ({
+  log,
+  sheets,
+  engine,
+  now,
+  seed = () => Math.floor(Math.random() * 2 ** 31),
+}: DeskOptions) => {
   const live = new Map<string, Folded>();
   const sheetsByHash = new Map<string, Sheet>([...sheets.values()].map((s) => [s.hash, s.sheet]));
   const followers = new Map<string, Set<(entries: readonly Entry[]) => void>>();
@@ -79,7 +85,8 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
     const held = sheetsByHash.get(hash);
     if (held) return held;
     const json = await log.getSheet(hash);
-    if (json === null) throw new Refused('no such coach', 'The sheet this session was judged by is missing from the log.');
+    if (json === null)
+      throw new Refused('no such coach', 'The sheet this session was judged by is missing from the log.');
     const { sheet } = loadSheet(json, hash.slice(0, 8));
     sheetsByHash.set(hash, sheet);
     return sheet;
@@ -90,7 +97,10 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
   };
 
   /** Makes entries durable and shows them; `make` is called again when the session moved on meanwhile. */
-  const write = async (session: string, make: (standing: Folded) => Promise<readonly Draft[]> | readonly Draft[]): Promise<readonly Entry[]> => {
+  const write = async (
+    session: string,
+    make: (standing: Folded) => Promise<readonly Draft[]> | readonly Draft[],
+  ): Promise<readonly Entry[]> => {
     for (let i = 0; i < tries; i += 1) {
       const standing = await standingOf(session);
       const drafts = await make(standing);
@@ -114,11 +124,23 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
 
   return {
     engine,
-    coaches: () => [...sheets.values()].map(({ sheet }) => ({ id: sheet.id, coach: sheet.coach, zone: sheet.zone, units: `${sheet.units.pressure}, ${sheet.units.length}`, panel: Boolean(sheet.panel) })),
+    coaches: () =>
+      [...sheets.values()].map(({ sheet }) => ({
+        id: sheet.id,
+        coach: sheet.coach,
+        zone: sheet.zone,
+        units: `${sheet.units.pressure}, ${sheet.units.length}`,
+        panel: Boolean(sheet.panel),
+      })),
     sheet: (id: string): LoadedSheet | undefined => sheets.get(id),
 
     /** A new session; the same call again is harmless. */
-    open: (ask: { session: string; coach: string; by: string; practice?: number | undefined }): Promise<readonly Entry[]> =>
+    open: (ask: {
+      session: string;
+      coach: string;
+      by: string;
+      practice?: number | undefined;
+    }): Promise<readonly Entry[]> =>
       inTurn(ask.session, async () => {
         const loaded = sheets.get(ask.coach);
         if (!loaded) throw new Refused('no such coach', `There is no sheet for "${ask.coach}".`);
@@ -129,7 +151,14 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
           throw new Refused('session exists', 'A session of that name exists for another coach.');
         }
         await log.putSheet(loaded.hash, loaded.sheet.id, loaded.json);
-        const draft: Draft = { is: 'opened', by: ask.by, coach: ask.coach, sheet: loaded.hash, zone: loaded.sheet.zone, ...(ask.practice === undefined ? {} : { practice: { seed: seed(), level: ask.practice } }) };
+        const draft: Draft = {
+          is: 'opened',
+          by: ask.by,
+          coach: ask.coach,
+          sheet: loaded.hash,
+          zone: loaded.sheet.zone,
+          ...(ask.practice === undefined ? {} : { practice: { seed: seed(), level: ask.practice } }),
+        };
         if ((await log.append(ask.session, 0, [draft], now())) === 'moved on') return log.read(ask.session, 0, 1);
         const entries = await log.read(ask.session, 0, 1);
         keep(ask.session, fold(entries));
@@ -143,13 +172,19 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
         const there = await log.findNote(note.id);
         const old = there.find((e) => e.is === 'note');
         if (old?.is === 'note') {
-          if (old.text !== note.text || old.session !== session) throw new Refused('same id other text', 'A note with that id was kept with another text.');
+          if (old.text !== note.text || old.session !== session)
+            throw new Refused('same id other text', 'A note with that id was kept with another text.');
           return there;
         }
         const at = note.at > now() + aheadMost || !Number.isFinite(note.at) ? now() : note.at;
         return write(session, async (standing) => {
           mustBeOpen(standing);
-          const { note: noteDraft, reply } = step(standing, await sheetOf(standing.sheet), { ...note, at, seen: Math.min(note.seen, standing.seq) }, engine);
+          const { note: noteDraft, reply } = step(
+            standing,
+            await sheetOf(standing.sheet),
+            { ...note, at, seen: Math.min(note.seen, standing.seq) },
+            engine,
+          );
           return [noteDraft, reply];
         });
       }),
@@ -161,9 +196,12 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
       return answer(standing, await sheetOf(standing.sheet), { ...ask, at: now() });
     },
 
-    remark: (session: string, about: number, text: string, by: string) => inTurn(session, () => write(session, () => [{ is: 'remark', by, about, text }])),
+    remark: (session: string, about: number, text: string, by: string) =>
+      inTurn(session, () => write(session, () => [{ is: 'remark', by, about, text }])),
     close: (session: string, signed: string, words: string) =>
-      inTurn(session, () => write(session, (standing) => (standing.closed ? [] : [{ is: 'closed', by: signed, signed, words }]))),
+      inTurn(session, () =>
+        write(session, (standing) => (standing.closed ? [] : [{ is: 'closed', by: signed, signed, words }])),
+      ),
     reopen: (session: string, words: string, by: string) =>
       inTurn(session, () => write(session, (standing) => (standing.closed ? [{ is: 'reopened', by, words }] : []))),
 
@@ -174,7 +212,8 @@ export const makeDesk = ({ log, sheets, engine, now, seed = () => Math.floor(Mat
       const standing = await standingOf(session);
       return boardOf(standing, await sheetOf(standing.sheet), now());
     },
-    sessions: (filter: { words?: string; coach?: string }): Promise<SessionLine[]> => log.sessions({ ...filter, most: 200 }),
+    sessions: (filter: { words?: string; coach?: string }): Promise<SessionLine[]> =>
+      log.sessions({ ...filter, most: 200 }),
 
     /** Calls `tell` with every entry kept from now on; returns how to stop. */
     follow: (session: string, tell: (entries: readonly Entry[]) => void): (() => void) => {

@@ -33,13 +33,17 @@ const photoMost = 6 * 1024 * 1024;
 const kinds: readonly (readonly [string, (b: Buffer) => boolean])[] = [
   ['image/jpeg', (b) => b.subarray(0, 3).equals(Buffer.from([0xff, 0xd8, 0xff]))],
   ['image/png', (b) => b.subarray(0, 8).equals(Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]))],
-  ['image/webp', (b) => b.subarray(0, 4).toString('latin1') === 'RIFF' && b.subarray(8, 12).toString('latin1') === 'WEBP'],
+  [
+    'image/webp',
+    (b) => b.subarray(0, 4).toString('latin1') === 'RIFF' && b.subarray(8, 12).toString('latin1') === 'WEBP',
+  ],
 ];
 const kindOf = (bytes: Buffer): string | undefined => kinds.find(([, is]) => is(bytes))?.[0];
 
 const session = (request: Request): string => {
   const id = request.params['id'];
-  if (typeof id !== 'string' || !/^[a-z0-9-]{6,40}$/.test(id)) throw new Refused('no such session', 'That is no session name.');
+  if (typeof id !== 'string' || !/^[a-z0-9-]{6,40}$/.test(id))
+    throw new Refused('no such session', 'That is no session name.');
   return id;
 };
 
@@ -68,7 +72,12 @@ export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express =>
   app.get('/session/:id.json', async (request, response) => {
     const id = session(request);
     await desk.standing(id);
-    download(response, `${id}.json`, 'application/json', JSON.stringify({ v: 1, session: id, entries: await desk.read(id, 0, 1_000_000) }, null, 1));
+    download(
+      response,
+      `${id}.json`,
+      'application/json',
+      JSON.stringify({ v: 1, session: id, entries: await desk.read(id, 0, 1_000_000) }, null, 1),
+    );
   });
   app.get('/session/:id.csv', async (request, response) => {
     const id = session(request);
@@ -78,8 +87,10 @@ export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express =>
 
   app.put('/photos', express.raw({ type: () => true, limit: photoMost }), async (request, response) => {
     const bytes: unknown = request.body;
-    if (!Buffer.isBuffer(bytes) || bytes.length === 0) return void response.status(400).type('text').send('No picture came.');
-    if (!kindOf(bytes)) return void response.status(415).type('text').send('Only JPEG, PNG and WebP pictures are kept.');
+    if (!Buffer.isBuffer(bytes) || bytes.length === 0)
+      return void response.status(400).type('text').send('No picture came.');
+    if (!kindOf(bytes))
+      return void response.status(415).type('text').send('Only JPEG, PNG and WebP pictures are kept.');
     const id = createHash('sha256').update(bytes).digest('hex');
     const file = join(photos, id);
     if (!existsSync(file)) {
@@ -92,21 +103,44 @@ export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express =>
   app.get('/photos/:photo', (request, response) => {
     const id = request.params['photo'] ?? '';
     const file = join(photos, id);
-    if (!/^[a-f0-9]{64}$/.test(id) || !existsSync(file)) return void response.status(404).type('text').send('No such picture.');
+    if (!/^[a-f0-9]{64}$/.test(id) || !existsSync(file))
+      return void response.status(404).type('text').send('No such picture.');
     const bytes = readFileSync(file);
     response.setHeader('Cache-Control', 'private, max-age=31536000, immutable');
     response.type(kindOf(bytes) ?? 'application/octet-stream').send(bytes);
   });
 
-  app.use(express.static(page, { index: 'index.html', setHeaders: (response, path) => response.setHeader('Cache-Control', path.includes('assets') ? 'public, max-age=31536000, immutable' : 'no-cache') }));
+  app.use(
+    express.static(page, {
+      index: 'index.html',
+      setHeaders: (response, path) =>
+        response.setHeader(
+          'Cache-Control',
+          path.includes('assets') ? 'public, max-age=31536000, immutable' : 'no-cache',
+        ),
+    }),
+  );
   app.use((_request, response) => {
     response.status(404).type('text').send('Nothing here.');
   });
   app.use((error: unknown, _request: Request, response: Response, next: (e?: unknown) => void) => {
     if (response.headersSent) return next(error);
-    if (error instanceof Refused) return void response.status(error.why === 'no such session' ? 404 : 400).type('text').send(error.message);
+    if (error instanceof Refused)
+      return void response
+        .status(error.why === 'no such session' ? 404 : 400)
+        .type('text')
+        .send(error.message);
     const status = (error as { status?: number }).status ?? 500;
-    response.status(status).type('text').send(status === 413 ? 'That is too large: 6 MB at most.' : status < 500 ? 'That request is not as it should be.' : 'That did not work.');
+    response
+      .status(status)
+      .type('text')
+      .send(
+        status === 413
+          ? 'That is too large: 6 MB at most.'
+          : status < 500
+            ? 'That request is not as it should be.'
+            : 'That did not work.',
+      );
     if (status >= 500) console.error(error);
   });
   return app;

@@ -19,7 +19,8 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 const root = process.env['SOAPWATER_ROOT'] ?? join(here, '..', '..');
 const data = process.env['DATA'] ?? join(root, '.data');
 const port = Number(process.env['PORT'] ?? 4280);
-if (!Number.isInteger(port) || port < 0 || port > 65_535) fail(`PORT is "${process.env['PORT']}": it must be a number from 0 to 65535`);
+if (!Number.isInteger(port) || port < 0 || port > 65_535)
+  fail(`PORT is "${process.env['PORT']}": it must be a number from 0 to 65535`);
 
 try {
   mkdirSync(data, { recursive: true });
@@ -29,7 +30,13 @@ try {
   fail(`the data folder ${data} cannot be written; set DATA to another one`);
 }
 
-const sheetFiles = [join(root, 'fixtures', 'sheets'), join(data, 'sheets')].filter((f) => existsSync(f)).flatMap((folder) => readdirSync(folder).filter((f) => f.endsWith('.json')).map((f) => join(folder, f)));
+const sheetFiles = [join(root, 'fixtures', 'sheets'), join(data, 'sheets')]
+  .filter((f) => existsSync(f))
+  .flatMap((folder) =>
+    readdirSync(folder)
+      .filter((f) => f.endsWith('.json'))
+      .map((f) => join(folder, f)),
+  );
 const sheets = new Map<string, LoadedSheet>();
 for (const file of sheetFiles)
   try {
@@ -40,7 +47,10 @@ for (const file of sheetFiles)
     console.error(`soapwater: ${error.message}`);
   }
 
-const engine = createHash('sha256').update(readFileSync(fileURLToPath(import.meta.url))).digest('hex').slice(0, 16);
+const engine = createHash('sha256')
+  .update(readFileSync(fileURLToPath(import.meta.url)))
+  .digest('hex')
+  .slice(0, 16);
 
 const openLog = (): ReturnType<typeof sqliteLog> => {
   try {
@@ -57,7 +67,13 @@ const server = createServer(app);
 const endSocket = attachSocket(server, { desk, now: Date.now, allowed: (request) => sameHouse(request, hosts) });
 
 server.on('error', (error: NodeJS.ErrnoException) => {
-  fail(error.code === 'EADDRINUSE' ? `port ${port} is taken: stop what listens there, or set PORT to another one` : error.code === 'EACCES' ? `port ${port} may not be used: set PORT to one above 1023` : error.message);
+  fail(
+    error.code === 'EADDRINUSE'
+      ? `port ${port} is taken: stop what listens there, or set PORT to another one`
+      : error.code === 'EACCES'
+        ? `port ${port} may not be used: set PORT to one above 1023`
+        : error.message,
+  );
 });
 server.listen(port, '127.0.0.1', () => {
   const address = server.address();

@@ -19,11 +19,24 @@ export type SocketLimits = {
   /** Sessions one page may follow. */
   follows: number;
 };
-export const usualLimits: SocketLimits = { frame: 64 * 1024, rate: 20, burst: 60, pages: 256, behind: 4 * 1024 * 1024, follows: 8 };
+export const usualLimits: SocketLimits = {
+  frame: 64 * 1024,
+  rate: 20,
+  burst: 60,
+  pages: 256,
+  behind: 4 * 1024 * 1024,
+  follows: 8,
+};
 
 const pageOfEntries = 500;
 
-export type SocketOptions = { desk: Desk; now: () => number; allowed: (request: IncomingMessage) => boolean; limits?: SocketLimits; path?: string };
+export type SocketOptions = {
+  desk: Desk;
+  now: () => number;
+  allowed: (request: IncomingMessage) => boolean;
+  limits?: SocketLimits;
+  path?: string;
+};
 
 const refuse = (socket: Duplex, status: string): void => {
   socket.write(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
@@ -31,8 +44,16 @@ const refuse = (socket: Duplex, status: string): void => {
 };
 
 /** Hangs the socket on `server`; returns how to end it. */
-export const attachSocket = (server: Server, { desk, now, allowed, limits = usualLimits, path = '/socket' }: SocketOptions): (() => void) => {
-  const wss = new WebSocketServer({ noServer: true, maxPayload: limits.frame, perMessageDeflate: false, clientTracking: true });
+export const attachSocket = (
+  server: Server,
+  { desk, now, allowed, limits = usualLimits, path = '/socket' }: SocketOptions,
+): (() => void) => {
+  const wss = new WebSocketServer({
+    noServer: true,
+    maxPayload: limits.frame,
+    perMessageDeflate: false,
+    clientTracking: true,
+  });
 
   server.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => {
     socket.on('error', () => socket.destroy());
@@ -58,7 +79,8 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
       }
       ws.send(JSON.stringify(frame));
     };
-    const refused = (why: Refusal, words: string, id?: string): void => send({ is: 'refused', code: refusals[why], why, words, ...(id === undefined ? {} : { id }) });
+    const refused = (why: Refusal, words: string, id?: string): void =>
+      send({ is: 'refused', code: refusals[why], why, words, ...(id === undefined ? {} : { id }) });
 
     const sendBoard = async (session: string): Promise<void> => send({ is: 'board', board: await desk.board(session) });
 
@@ -78,7 +100,8 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
           let after = frame.after;
           follows.get(session)?.();
           follows.delete(session);
-          if (follows.size >= limits.follows) return refused('not allowed', 'A page may follow eight sessions at most.');
+          if (follows.size >= limits.follows)
+            return refused('not allowed', 'A page may follow eight sessions at most.');
           // what comes while the past is sent waits its turn, so that order holds
           const early: ToPage[] = [];
           let caught = false;
@@ -104,7 +127,9 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
             follows.delete(session);
             throw error;
           }
-          for (const late of early) if (late.is === 'entries' && (late.entries.at(-1)?.seq ?? 0) > after) send({ ...late, entries: late.entries.filter((e) => e.seq > after) });
+          for (const late of early)
+            if (late.is === 'entries' && (late.entries.at(-1)?.seq ?? 0) > after)
+              send({ ...late, entries: late.entries.filter((e) => e.seq > after) });
           caught = true;
           await sendBoard(session);
           return;
@@ -130,7 +155,13 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
           return;
         case 'list': {
           const { words, coach } = frame;
-          send({ is: 'sessions', list: await desk.sessions({ ...(words === undefined ? {} : { words }), ...(coach === undefined ? {} : { coach }) }) });
+          send({
+            is: 'sessions',
+            list: await desk.sessions({
+              ...(words === undefined ? {} : { words }),
+              ...(coach === undefined ? {} : { coach }),
+            }),
+          });
           return;
         }
       }
@@ -151,12 +182,18 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
       }
       const id = idOf(raw);
       const is = raw !== null && typeof raw === 'object' && 'is' in raw ? raw.is : undefined;
-      if (typeof is !== 'string' || !kinds.has(is)) return refused('unknown frame', 'I know no frame of that kind.', id);
-      if (is === 'hello' && (raw as { v?: unknown }).v !== 1) return refused('wrong version', 'This page is of another version: reload it.');
+      if (typeof is !== 'string' || !kinds.has(is))
+        return refused('unknown frame', 'I know no frame of that kind.', id);
+      if (is === 'hello' && (raw as { v?: unknown }).v !== 1)
+        return refused('wrong version', 'This page is of another version: reload it.');
       const frame = FromPage.safeParse(raw);
       if (!frame.success) {
         const issue = frame.error.issues[0];
-        return refused('bad frame', `${issue?.path.join('.') || 'frame'}: ${issue?.message ?? 'not as it should be'}`, id);
+        return refused(
+          'bad frame',
+          `${issue?.path.join('.') || 'frame'}: ${issue?.message ?? 'not as it should be'}`,
+          id,
+        );
       }
       if (!greeted && frame.data.is !== 'hello') return refused('no hello', 'Say hello first.', id);
       try {
@@ -164,7 +201,13 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
       } catch (error) {
         if (error instanceof Refused) return refused(error.why, error.message, id);
         console.error(error);
-        return refused('log failed', error instanceof LogRefused ? error.message : 'It could not be kept. Nothing was shown as kept; it is safe to send it again.', id);
+        return refused(
+          'log failed',
+          error instanceof LogRefused
+            ? error.message
+            : 'It could not be kept. Nothing was shown as kept; it is safe to send it again.',
+          id,
+        );
       }
     };
 
@@ -180,9 +223,11 @@ export const attachSocket = (server: Server, { desk, now, allowed, limits = usua
       if (binary) return refused('bad json', 'Frames are text.');
       waiting += 1;
       const text = (data as Buffer).toString('utf8');
-      chain = chain.then(() => take(text)).finally(() => {
-        waiting -= 1;
-      });
+      chain = chain
+        .then(() => take(text))
+        .finally(() => {
+          waiting -= 1;
+        });
     });
     ws.on('error', () => ws.terminate());
     ws.on('close', () => {

@@ -13,10 +13,13 @@ const keyOf = (fact: ReadingFact): string => `${fact.what.v}@${fact.where.v}`;
 const shown = (fact: ReadingFact): string => {
   const { unit, text, si, pm } = fact.amount.v;
   // as typed when it carries its unit, else with the unit it was taken in
-  return /[a-zA-Z%"'°#]/.test(text) ? text : showAmount(si, unit, pm, fact.what.v.includes('fall') || fact.what.v === 'height off');
+  return /[a-zA-Z%"'°#]/.test(text)
+    ? text
+    : showAmount(si, unit, pm, fact.what.v.includes('fall') || fact.what.v === 'height off');
 };
 
-const yesNo = (value: boolean | null, yes: string, no: string): string | null => (value === null ? null : value ? yes : no);
+const yesNo = (value: boolean | null, yes: string, no: string): string | null =>
+  value === null ? null : value ? yes : no;
 
 const stateLines = (state: CoachState, now: number): Board['state'] => {
   const lines: Board['state'] = [];
@@ -33,7 +36,8 @@ const stateLines = (state: CoachState, now: number): Board['state'] => {
     const minutes = Math.max(0, Math.round((now - state.pumpedAt) / 60_000));
     add('since pumped', minutes > 24 * 60 ? null : `${minutes} min`);
   }
-  if (state.mode) add('coach is', state.mode === 'dead' ? 'DEAD: vented, no power, on stands' : 'LIVE: air in, chocked');
+  if (state.mode)
+    add('coach is', state.mode === 'dead' ? 'DEAD: vented, no power, on stands' : 'LIVE: air in, chocked');
   return lines;
 };
 
@@ -50,7 +54,8 @@ const joined = (state: CoachState): string[] => {
     case 'auto':
     case null: {
       const out = ['tank', 'supply line'];
-      for (const side of ['left', 'right'] as const) if (state.arm[side] === 'fill') out.push(`${side} height valve`, `${side} bellows`);
+      for (const side of ['left', 'right'] as const)
+        if (state.arm[side] === 'fill') out.push(`${side} height valve`, `${side} bellows`);
       return out;
     }
   }
@@ -97,9 +102,13 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
     latest: [...latest.values()],
     series: [...series.values()].filter((s) => s.points.length > 1),
     state: stateLines(standing.state, now),
-    gates: standing.pending.map((g) => ({ what: g.what, words: g.words, answered: false })).concat(
-      [...standing.gates].filter(([what]) => gateNames.has(what)).map(([what, holds]) => ({ what, words: holds ? what : `not ${what}`, answered: holds })),
-    ),
+    gates: standing.pending
+      .map((g) => ({ what: g.what, words: g.words, answered: false }))
+      .concat(
+        [...standing.gates]
+          .filter(([what]) => gateNames.has(what))
+          .map(([what, holds]) => ({ what, words: holds ? what : `not ${what}`, answered: holds })),
+      ),
     suspects: [...standing.suspects],
     checksDone: standing.checksDone.map((c) => ({ ...c })),
     next: asked,
@@ -109,7 +118,20 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
   };
 };
 
-const gateNames: ReadonlySet<string> = new Set(['on stands', 'wheels chocked', 'pump power cut', 'tank drained', 'bellows vented', 'head vented', 'air vented', 'people clear', 'eyes covered', 'floor level', 'cribbed', 'over pit']);
+const gateNames: ReadonlySet<string> = new Set([
+  'on stands',
+  'wheels chocked',
+  'pump power cut',
+  'tank drained',
+  'bellows vented',
+  'head vented',
+  'air vented',
+  'people clear',
+  'eyes covered',
+  'floor level',
+  'cribbed',
+  'over pit',
+]);
 
 /** The corner a place belongs to, for the plan's keys: "left rear height" and "left bellows" both are the left rear's. */
 export const cornerOf = (place: string): string => {

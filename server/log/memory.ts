@@ -14,7 +14,8 @@ export const memoryLog = (): Log => {
       sessions.set(session, [...entries, ...stamped]);
       return 'kept';
     },
-    read: async (session, after = 0, most = Number.MAX_SAFE_INTEGER) => (sessions.get(session) ?? []).slice(after, after + most),
+    read: async (session, after = 0, most = Number.MAX_SAFE_INTEGER) =>
+      (sessions.get(session) ?? []).slice(after, after + most),
     findNote: async (id) => {
       for (const entries of sessions.values()) {
         const hit = entries.filter((e) => (e.is === 'note' && e.id === id) || (e.is === 'reply' && e.to === id));
@@ -29,13 +30,16 @@ export const memoryLog = (): Log => {
         const line = lineOf(entries);
         if (!line || (filter.coach !== undefined && line.coach !== filter.coach)) continue;
         if (filter.practice !== undefined && line.practice !== filter.practice) continue;
-        const text = entries.map((e) => (e.is === 'note' || e.is === 'remark' ? e.text : '')).join(' ').toLowerCase();
+        const text = entries
+          .map((e) => (e.is === 'note' || e.is === 'remark' ? e.text : ''))
+          .join(' ')
+          .toLowerCase();
         if (words.every((w) => text.includes(w) || line.coach.includes(w))) lines.push(line);
       }
       return lines.toSorted((a, b) => b.last - a.last).slice(0, filter.most ?? 100);
     },
     putSheet: async (hash, _coach, json) => {
-      sheets.set(hash, json);
+      if (!sheets.has(hash)) sheets.set(hash, json);
     },
     getSheet: async (hash) => sheets.get(hash) ?? null,
     close: async () => {},

@@ -11,7 +11,21 @@ export const csvCell = (value: string | number): string => {
 };
 const row = (cells: readonly (string | number)[]): string => `${cells.map(csvCell).join(',')}\r\n`;
 
-const head = ['seq', 'time', 'by', 'kind', 'what', 'where', 'value', 'unit', 'verdict', 'words', 'source', 'note', 'in force'];
+const head = [
+  'seq',
+  'time',
+  'by',
+  'kind',
+  'what',
+  'where',
+  'value',
+  'unit',
+  'verdict',
+  'words',
+  'source',
+  'note',
+  'in force',
+];
 
 export const sessionCsv = (entries: readonly Entry[], zone: string): string => {
   const time = new Intl.DateTimeFormat('sv-SE', { timeZone: zone, dateStyle: 'short', timeStyle: 'medium' });
@@ -22,18 +36,68 @@ export const sessionCsv = (entries: readonly Entry[], zone: string): string => {
   for (const entry of entries) {
     if (entry.is === 'note') {
       const facts = [...entry.read.facts, ...entry.read.amends.flatMap((a) => a.puts)];
-      if (facts.length === 0) out += row([entry.seq, time.format(entry.at), entry.by, 'note', '', '', '', '', '', '', '', entry.text, gone.has(entry.id) ? 'no' : 'yes']);
+      if (facts.length === 0)
+        out += row([
+          entry.seq,
+          time.format(entry.at),
+          entry.by,
+          'note',
+          '',
+          '',
+          '',
+          '',
+          '',
+          '',
+          '',
+          entry.text,
+          gone.has(entry.id) ? 'no' : 'yes',
+        ]);
       for (const f of facts) {
         const force = gone.has(entry.id) || dropped.has(f.id) ? 'no' : f.held ? 'held back' : 'yes';
         const difference = f.is === 'reading' && /fall|rise|off/.test(f.what.v);
-        const value = f.is === 'reading' ? Number((difference ? stepFromSi(f.amount.v.si, f.amount.v.unit) : fromSi(f.amount.v.si, f.amount.v.unit)).toPrecision(8)) : '';
-        out += row([entry.seq, time.format(f.at), entry.by, f.is, f.what.v, f.where.v, value, f.is === 'reading' ? f.amount.v.unit : '', f.is === 'sign' ? (f.there ? 'yes' : 'no') : f.is === 'condition' ? (f.holds ? 'yes' : 'no') : '', '', f.word, entry.text, force]);
+        const value =
+          f.is === 'reading'
+            ? Number(
+                (difference
+                  ? stepFromSi(f.amount.v.si, f.amount.v.unit)
+                  : fromSi(f.amount.v.si, f.amount.v.unit)
+                ).toPrecision(8),
+              )
+            : '';
+        out += row([
+          entry.seq,
+          time.format(f.at),
+          entry.by,
+          f.is,
+          f.what.v,
+          f.where.v,
+          value,
+          f.is === 'reading' ? f.amount.v.unit : '',
+          f.is === 'sign' ? (f.there ? 'yes' : 'no') : f.is === 'condition' ? (f.holds ? 'yes' : 'no') : '',
+          '',
+          f.word,
+          entry.text,
+          force,
+        ]);
       }
     } else if (entry.is === 'reply')
       for (const block of entry.blocks)
         if (block.is === 'findings')
           for (const f of block.list)
-            out += row([entry.seq, time.format(entry.kept), entry.by, 'finding', ...splitKey(f.key), f.amount?.text ?? '', f.amount?.unit ?? '', f.verdict, f.words, f.limit?.source.words ?? f.why.source.words, '', gone.has(entry.to) ? 'no' : 'yes']);
+            out += row([
+              entry.seq,
+              time.format(entry.kept),
+              entry.by,
+              'finding',
+              ...splitKey(f.key),
+              f.amount?.text ?? '',
+              f.amount?.unit ?? '',
+              f.verdict,
+              f.words,
+              f.limit?.source.words ?? f.why.source.words,
+              '',
+              gone.has(entry.to) ? 'no' : 'yes',
+            ]);
   }
   return out;
 };

@@ -1,0 +1,162 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, describe, expect, it } from 'vitest';
+import type { Log } from '../../server/log/log.ts';
+import { memoryLog } from '../../server/log/memory.ts';
+import { LogRefused, sqliteLog } from '../../server/log/sqlite.ts';
+import type { Draft } from '../../server/session/entry.ts';
+
+const folders: string[] = [];
+const open: Log[] = [];
+const file = (): string => {
+  const folder = mkdtempSync(join(tmpdir(), 'soapwater-log-'));
+  folders.push(folder);
+  return join(folder, 'soapwater.db');
+};
+afterEach(async () => {
+  for (const log of open.splice(0)) await log.close().catch(() => undefined);
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
+});
+
+const opened: Draft = { is: 'opened', by: 'KD', coach: 'juniper-38', sheet: 'a'.repeat(64), zone: 'America/Denver' };
+const note = (id: string, text: string): Draft => ({
+  is: 'note',
+  by: 'KD',
+  id,
+  text,
+  at: 1000,
+  seen: 0,
+  read: { facts: [], amends: [], asks: [], hazards: [], ambiguous: [], unread: [] },
+});
+const reply = (to: string): Draft => ({ is: 'reply', by: 'soapwater', to, engine: 'test', blocks: [] });
+
+const logs: readonly [string, () => Log][] = [
+  ['in memory', () => memoryLog()],
+  ['in SQLite', () => sqliteLog(file())],
+];
+
+describe.each(logs)('the log %s', (_, make) => {
+  const fresh = (): Log => {
+    const log = make();
+    open.push(log);
+    return log;
+  };
+
+  it('numbers entries without a gap and stamps them', async () => {
+    const log = fresh();
+    expect(await log.append('session-1', 0, [opened], 5)).toBe('kept');
+    expect(await log.append('session-1', 1, [note('note-01', 'a'), reply('note-01')], 6)).toBe('kept');
+    expect((await log.read('session-1')).map((e) => [e.seq, e.kept, e.is])).toEqual([
+      [1, 5, 'opened'],
+      [2, 6, 'note'],
+      [3, 6, 'reply'],
+    ]);
+  });
+
+  it('writes nothing when the session has moved on', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened], 5);
+    expect(await log.append('session-1', 0, [note('note-01', 'a')], 6)).toBe('moved on');
+    expect(await log.append('session-1', 2, [note('note-01', 'a')], 6)).toBe('moved on');
+    expect(await log.read('session-1')).toHaveLength(1);
+  });
+
+  it('reads on from where a page stands, in pages', async () => {
+    const log = fresh();
+    await log.append(
+      'session-1',
+      0,
+      [opened, note('note-01', 'a'), reply('note-01'), note('note-02', 'b'), reply('note-02')],
+      5,
+    );
+    expect((await log.read('session-1', 2, 2)).map((e) => e.seq)).toEqual([3, 4]);
+  });
+
+  it('finds a note and its reply by the id of the note', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened, note('note-01', 'a'), reply('note-01')], 5);
+    expect((await log.findNote('note-01')).map((e) => e.is)).toEqual(['note', 'reply']);
+    expect(await log.findNote('note-99')).toEqual([]);
+  });
+
+  it('lists sessions, newest first, and finds them by words and coach', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened, note('note-01', 'sags overnight'), reply('note-01')], 5);
+    await log.append(
+      'session-2',
+      0,
+      [{ ...opened, coach: 'larkfield-11' } as Draft, note('note-02', 'pump never stops'), reply('note-02')],
+      9,
+    );
+    expect((await log.sessions()).map((s) => [s.session, s.words])).toEqual([
+      ['session-2', 'pump never stops'],
+      ['session-1', 'sags overnight'],
+    ]);
+    expect((await log.sessions({ words: 'overn' })).map((s) => s.session)).toEqual(['session-1']);
+    expect((await log.sessions({ coach: 'larkfield-11' })).map((s) => s.session)).toEqual(['session-2']);
+    expect(await log.sessions({ words: '"; drop table entries; --' })).toEqual([]);
+  });
+
+  it('knows a closed session and a reopened one', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened, { is: 'closed', by: 'KD', signed: 'KD', words: '' }], 5);
+    expect((await log.sessions())[0]?.closed).toBe(true);
+    await log.append('session-1', 2, [{ is: 'reopened', by: 'KD', words: '' }], 6);
+    expect((await log.sessions())[0]?.closed).toBe(false);
+  });
+
+  it('keeps sheets by their hash and never changes one', async () => {
+    const log = fresh();
+    await log.putSheet('h1', 'juniper-38', '{"a":1}');
+    await log.putSheet('h1', 'juniper-38', '{"a":2}');
+    expect(await log.getSheet('h1')).toBe('{"a":1}');
+    expect(await log.getSheet('h2')).toBeNull();
+  });
+
+  it('refuses an entry that is not of the shape, whole', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened], 5);
+    await expect(
+      log.append('session-1', 1, [note('note-01', 'a'), { is: 'note', by: '' } as unknown as Draft], 6),
+    ).rejects.toThrow();
+    expect(await log.read('session-1')).toHaveLength(1);
+  });
+});
+
+describe('the SQLite file', () => {
+  it('is synced in full and held by one process alone', () => {
+    const path = file();
+    const log = sqliteLog(path);
+    open.push(log);
+    expect(log.pragmas()).toMatchObject({ synchronous: 2, locking_mode: 'exclusive', user_version: 1 });
+    expect(() => sqliteLog(path)).toThrow('held by another soapwater');
+  });
+
+  it('is there after a restart', async () => {
+    const path = file();
+    const first = sqliteLog(path);
+    await first.append('session-1', 0, [opened, note('note-01', 'a'), reply('note-01')], 5);
+    await first.close();
+    const second = sqliteLog(path);
+    open.push(second);
+    expect(await second.read('session-1')).toHaveLength(3);
+  });
+
+  it('says in words that a file is damaged', async () => {
+    const { writeFileSync } = await import('node:fs');
+    const path = file();
+    writeFileSync(path, 'this is no database, and long enough to be looked at as one'.repeat(40));
+    expect(() => sqliteLog(path)).toThrow(LogRefused);
+    expect(() => sqliteLog(path)).toThrow('damaged');
+  });
+
+  it('refuses a file of a newer format', async () => {
+    const path = file();
+    const { default: Database } = await import('better-sqlite3');
+    const db = new Database(path);
+    db.pragma('user_version = 99');
+    db.close();
+    expect(() => sqliteLog(path)).toThrow('newer soapwater');
+  });
+});
