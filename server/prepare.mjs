@@ -15,24 +15,35 @@ export const fail = (words) => {
 
 export const checkNode = (version = process.versions.node) => {
   const [major = 0, minor = 0] = version.split('.').map(Number);
-  if (major < least[0] || (major === least[0] && minor < least[1])) fail(`Node ${version} is too old: Node ${least.join('.')} or newer is needed`);
+  if (major < least[0] || (major === least[0] && minor < least[1]))
+    fail(`Node ${version} is too old: Node ${least.join('.')} or newer is needed`);
 };
 
 const run = (command, args, quiet) => {
   // nothing may read the caller's input or write to its output: `read` pipes both
-  const done = spawnSync(command, args, { cwd: root, stdio: ['ignore', quiet ? 2 : 'inherit', 'inherit'], shell: process.platform === 'win32' });
+  const done = spawnSync(command, args, {
+    cwd: root,
+    stdio: ['ignore', quiet ? 2 : 'inherit', 'inherit'],
+    shell: process.platform === 'win32',
+  });
   return done.status === 0;
 };
 
 const stampFile = join(root, 'node_modules', '.soapwater-stamp');
-const stampNow = () => createHash('sha256').update(readFileSync(join(root, 'package-lock.json'))).update(process.versions.modules).update(process.platform).digest('hex');
+const stampNow = () =>
+  createHash('sha256')
+    .update(readFileSync(join(root, 'package-lock.json')))
+    .update(process.versions.modules)
+    .update(process.platform)
+    .digest('hex');
 
 /** Installs from the lock file when node_modules is missing or stale. */
 export const install = ({ quiet = false } = {}) => {
   const stamp = stampNow();
   if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return;
   console.error('soapwater: installing packages (a few minutes the first time)');
-  if (!run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'], quiet)) fail('the packages could not be installed (npm ci)');
+  if (!run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'], quiet))
+    fail('the packages could not be installed (npm ci)');
   writeFileSync(stampFile, stamp);
 };
 
@@ -48,7 +59,11 @@ const newest = (folder) => {
 };
 
 const built = {
-  page: { stamp: 'page.stamp', config: 'web/vite.config.ts', from: ['web', 'intents', 'server/chat', 'server/core', 'server/findings', 'server/session'] },
+  page: {
+    stamp: 'page.stamp',
+    config: 'web/vite.config.ts',
+    from: ['web', 'intents', 'server/chat', 'server/core', 'server/findings', 'server/session'],
+  },
   server: { stamp: 'server.stamp', config: 'server/vite.config.ts', from: ['server', 'intents'] },
 };
 
@@ -60,7 +75,14 @@ export const build = ({ quiet = false, parts = ['page', 'server'] } = {}) => {
     const file = join(root, '.build', stamp);
     const at = Math.max(...from.map((f) => newest(join(root, f))), statSync(join(root, 'package-lock.json')).mtimeMs);
     if (existsSync(file) && readFileSync(file, 'utf8') === String(at)) continue;
-    if (!run(process.execPath, [join(root, 'node_modules', 'vite', 'bin', 'vite.js'), 'build', '--config', config, '--logLevel', 'warn'], quiet)) fail(`the ${part} could not be built`);
+    if (
+      !run(
+        process.execPath,
+        [join(root, 'node_modules', 'vite', 'bin', 'vite.js'), 'build', '--config', config, '--logLevel', 'warn'],
+        quiet,
+      )
+    )
+      fail(`the ${part} could not be built`);
     writeFileSync(file, String(at));
   }
 };

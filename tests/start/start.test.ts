@@ -1,0 +1,138 @@
+import { spawn } from 'node:child_process';
+import { chmodSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { cleanUp, Page, root, startServer } from './server.ts';
+
+const folders: string[] = [];
+const folder = (): string => {
+  const made = mkdtempSync(join(tmpdir(), 'soapwater-start-'));
+  folders.push(made);
+  return made;
+};
+afterAll(() => folders.forEach(cleanUp));
+
+const failure = async (env: Record<string, string>, data = folder()): Promise<string> => {
+  try {
+    const running = await startServer(data, env);
+    await running.stop();
+  } catch (error) {
+    return (error as Error).message;
+  }
+  throw new Error('it started');
+};
+
+describe('npm start', () => {
+  it('serves the page on loopback and says where, and ends when told', async () => {
+    const running = await startServer(folder());
+    const page = await fetch(running.url);
+    expect(page.status).toBe(200);
+    expect(await page.text()).toContain('soapwater');
+    expect(page.headers.get('content-security-policy')).not.toContain('unsafe');
+    expect(await running.stop()).toBe(0);
+  });
+
+  it('says in one line that the port is taken', async () => {
+    const blocker = createServer();
+    await new Promise<void>((resolve) => blocker.listen(0, '127.0.0.1', resolve));
+    const { port } = blocker.address() as { port: number };
+    expect(await failure({ PORT: String(port) })).toMatch(
+      new RegExp(`^exit 1: soapwater: port ${port} is taken[^\\n]*\\n$`),
+    );
+    blocker.close();
+  });
+
+  it('says in one line that PORT is no port', async () => {
+    expect(await failure({ PORT: 'front' })).toMatch(/^exit 1: soapwater: PORT is "front"[^\n]*\n$/);
+  });
+
+  it('says in one line that the data folder cannot be written', async () => {
+    const data = folder();
+    const file = join(data, 'file');
+    writeFileSync(file, '');
+    chmodSync(file, 0o400);
+    expect(await failure({}, join(file, 'below'))).toMatch(
+      /^exit 1: soapwater: the data folder [^\n]* cannot be written[^\n]*\n$/,
+    );
+  });
+
+  it('says in one line that another server holds the log, and leaves that one alone', async () => {
+    const data = folder();
+    const first = await startServer(data);
+    expect(await failure({}, data)).toMatch(/^exit 1: soapwater: the log [^\n]* is held by another soapwater[^\n]*\n$/);
+    expect((await fetch(first.url)).status).toBe(200);
+    await first.stop();
+  });
+
+  it('says which sheet is wrong and where, and serves the others', async () => {
+    const data = folder();
+    const { mkdirSync } = await import('node:fs');
+    mkdirSync(join(data, 'sheets'));
+    writeFileSync(
+      join(data, 'sheets', 'mine.json'),
+      JSON.stringify({ v: 1, id: 'mine', coach: 'Mine', source: 'x', units: {}, zone: 'UTC' }),
+    );
+    const running = await startServer(data);
+    expect(running.errors()).toContain('mine.json refused: units.pressure');
+    const page = await new Page(running.url).opened();
+    const welcome = page.frames.find((f) => f.is === 'welcome');
+    expect(welcome?.is === 'welcome' && welcome.coaches.map((c) => c.id)).toEqual(['juniper-38', 'larkfield-11']);
+    page.close();
+    await running.stop();
+  });
+
+  it('refuses a Node that is too old with one line', async () => {
+    const code = `import { checkNode } from ${JSON.stringify(join(root, 'server', 'prepare.mjs'))}; checkNode('18.20.0')`;
+    const child = spawn(process.execPath, ['--input-type=module', '-e', code], { stdio: ['ignore', 'ignore', 'pipe'] });
+    let words = '';
+    child.stderr.on('data', (d: Buffer) => (words += d.toString()));
+    const exit = await new Promise((resolve) => child.on('exit', resolve));
+    expect(exit).toBe(1);
+    expect(words).toBe('soapwater: Node 18.20.0 is too old: Node 20.19 or newer is needed\n');
+  });
+});
+
+describe('kill -9', () => {
+  it('loses no note that was answered, and keeps none twice', async () => {
+    const data = folder();
+    const kept: string[] = [];
+    for (let round = 0; round < 4; round += 1) {
+      const running = await startServer(data);
+      const page = await new Page(running.url).opened();
+      page.send({ is: 'open', session: 'kill-session', coach: 'juniper-38', by: 'KD' });
+      await page.until((f) => f.is === 'entries');
+      // several at once, killed at a random moment
+      const stop = setTimeout(() => running.child.kill('SIGKILL'), 120 + Math.floor(Math.random() * 250));
+      for (let i = 0; running.child.exitCode === null && running.child.signalCode === null && i < 400; i += 1) {
+        const id = `note-${round}-${i}`;
+        try {
+          const answer = await Promise.race([
+            page.note('kill-session', id, `tank ${80 + (i % 30)} psi`),
+            new Promise<null>((resolve) => running.child.once('exit', () => resolve(null))),
+          ]);
+          if (answer?.is === 'entries') kept.push(id);
+        } catch {
+          break;
+        }
+      }
+      clearTimeout(stop);
+      page.close();
+      await running.stop('SIGKILL');
+    }
+    expect(kept.length).toBeGreaterThan(4);
+    const running = await startServer(data);
+    const page = await new Page(running.url).opened();
+    page.send({ is: 'follow', session: 'kill-session', after: 0 });
+    await page.until((f) => f.is === 'board');
+    const entries = page.frames.flatMap((f) => (f.is === 'entries' ? f.entries : []));
+    const ids = entries.flatMap((e) => (e.is === 'note' ? [e.id] : []));
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of kept) expect(ids).toContain(id);
+    expect(entries.map((e) => e.seq)).toEqual(entries.map((_, i) => i + 1));
+    for (const id of ids) expect(entries.filter((e) => e.is === 'reply' && e.to === id)).toHaveLength(1);
+    page.close();
+    await running.stop();
+  }, 60_000);
+});
