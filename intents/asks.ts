@@ -1,5 +1,5 @@
 /** Questions, commands, talk and other systems: sentence by sentence. */
-import { flatten } from './hazards.ts';
+import { flatten } from './smooth.ts';
 import type { Ask, AskKind, Span } from './shapes.ts';
 import { askForms, chatter, commandForms, elsewhere, talk } from './words/asks.ts';
 

@@ -1,21 +1,7 @@
 /** Finds hazards in a note and the mood they stand in. */
 import type { Hazard } from './shapes.ts';
+import { flatten } from './smooth.ts';
 import { hazardPatterns, moods } from './words/hazards.ts';
-
-/** Lower case without apostrophes, with the place in the raw text of every kept unit. */
-export const flatten = (text: string): { low: string; at: number[] } => {
-  let low = '';
-  const at: number[] = [];
-  for (let i = 0; i < text.length; i += 1) {
-    const char = text[i]!;
-    if (char === "'" || char === '’' || char === '`') continue;
-    const lower = char.toLowerCase();
-    low += lower.length === 1 ? lower : char;
-    at.push(i);
-  }
-  at.push(text.length);
-  return { low, at };
-};
 
 const window = 90;
 /** How many hazards of one kind a note can hold: enough to be seen. */

@@ -3,7 +3,7 @@ import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts'
 import { lexicon, longestPhrase, type Sense } from './lexicon.ts';
 import { numberAt } from './number.ts';
 import type { Token } from './scan.ts';
-import { nearest } from './spell.ts';
+import { inflected, nearest } from './spell.ts';
 import type { Span } from './shapes.ts';
 import { gluedOnly, looseAfterNumber, unitWords } from './words/units.ts';
 
@@ -22,6 +22,8 @@ export type Amounting = {
   signed: boolean;
   clock?: number;
   slip?: boolean;
+  /** Said figure by figure: may be a time of day. */
+  run?: boolean;
   span: Span;
   text: string;
 };
@@ -90,28 +92,69 @@ const wordsFrom = (tokens: readonly Token[], i: number, most: number): { low: st
   return out;
 };
 
-/** Longest phrase of the tables at `i`. */
-const phraseAt = (
-  tokens: readonly Token[],
-  i: number,
-): { senses: readonly Sense[]; phrase: string; next: number; near?: boolean } | null => {
-  if (tokens[i]!.kind !== 'word') return null;
-  const words = wordsFrom(tokens, i, longestPhrase);
-  for (let n = words.length; n > 0; n -= 1) {
+type Phrase = { senses: readonly Sense[]; phrase: string; next: number; near?: boolean; not?: number };
+
+/** Words that may stand inside a phrase without changing it: "pump is still running", "floor not level". */
+const inner = new Set(
+  'is are was were be been being still the now just its it a has have had back also up really'.split(' '),
+);
+const denials = new Set(['not', 'isnt', 'wasnt', 'arent', 'werent']);
+const states = (senses: readonly Sense[]): readonly Sense[] => senses.filter((s) => s.k === 'cond' || s.k === 'sign');
+
+/** A longer thing that begins with the last word of a state ("pump | runs all the time") takes that word. */
+const overtaken = (words: readonly { low: string; end: number }[], n: number): boolean => {
+  for (let m = words.length - n + 1; m > 1; m -= 1) {
     const phrase = words
-      .slice(0, n)
+      .slice(n - 1, n - 1 + m)
       .map((w) => w.low)
       .join(' ');
     const senses = lexicon.get(phrase);
-    if (senses) return { senses, phrase, next: words[n - 1]!.end };
+    if (senses?.some((s) => s.k === 'sign' || s.k === 'measure')) return true;
   }
+  return false;
+};
+
+/** Longest phrase of the tables at `i`. */
+const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
+  if (tokens[i]!.kind !== 'word') return null;
+  const words = wordsFrom(tokens, i, longestPhrase);
+  for (let n = words.length; n > 0; n -= 1) {
+    const part = words.slice(0, n).map((w) => w.low);
+    const phrase = part.join(' ');
+    const senses = lexicon.get(phrase);
+    if (senses) {
+      if (
+        n > 1 &&
+        senses.every((s) => s.k === 'cond') &&
+        lexicon.has(part.slice(0, -1).join(' ')) &&
+        overtaken(words, n)
+      )
+        continue;
+      return { senses, phrase, next: words[n - 1]!.end };
+    }
+    if (n < 3) continue;
+    const kept = part.filter((w, k) => k === 0 || k === n - 1 || !(inner.has(w) || denials.has(w)));
+    if (kept.length === n) continue;
+    const loose = states(lexicon.get(kept.join(' ')) ?? []);
+    if (loose.length === 0) continue;
+    const not = part.findIndex((w, k) => k > 0 && k < n - 1 && denials.has(w));
+    return {
+      senses: loose,
+      phrase: kept.join(' '),
+      next: words[n - 1]!.end,
+      ...(not > 0 ? { not: words[not]!.end - 1 } : {}),
+    };
+  }
+  const first = words[0]!;
+  const form = inflected(first.low);
+  if (form) return { senses: lexicon.get(form)!, phrase: form, next: first.end };
   let fixed = false;
   const mended = words.slice(0, 5).map((w) => {
     const better = nearest(w.low);
     if (better) fixed = true;
     return better ?? w.low;
   });
-  if (!fixed || mended[0] === undefined) return null;
+  if (!fixed) return null;
   for (let n = mended.length; n > 0; n -= 1) {
     const phrase = mended.slice(0, n).join(' ');
     const senses = lexicon.get(phrase);
@@ -205,6 +248,7 @@ const numberItem = (
     span: [tokens[start]!.from, 0],
     text: '',
     ...(n.slip ? { slip: true } : {}),
+    ...(n.run ? { run: true } : {}),
   };
   const finish = (end: number): { item: Amounting; next: number } => {
     const span: Span = [tokens[start]!.from, tokens[end - 1]!.to];
@@ -232,13 +276,18 @@ const numberItem = (
     next = ish + 1;
   }
   const glued = tokens[next]?.kind !== 'space';
-  let u = unitAt(tokens, spaceAt(tokens, next), glued);
+  const article =
+    n.kind === 'fraction' &&
+    !glued &&
+    /^ (?:of )?an? /i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
+  let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
   if (!u && joinsRange(tokens[next]) && tokens[next + 1]?.kind === 'word') u = unitAt(tokens, next + 1, true);
   // "half an hour", "quarter of an inch"
   if (!u && n.kind === 'fraction') {
     const of = wordsFrom(tokens, next, 3);
     const k = of[0]?.low === 'of' ? 1 : 0;
-    if (of[k]?.low === 'an' || of[k]?.low === 'a') u = unitAt(tokens, spaceAt(tokens, of[k]!.end), false);
+    if (of[k]?.low === 'an' || of[k]?.low === 'a' || of[k]?.low === 'the')
+      u = unitAt(tokens, spaceAt(tokens, of[k]!.end), false);
   }
   if (!u && n.kind === 'fraction' && tokens[spaceAt(tokens, next)]?.low === 'psi')
     u = { unit: 'psi', next: spaceAt(tokens, next) + 1 };
@@ -393,6 +442,13 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     }
     if (phrase) {
       const to = tokens[phrase.next - 1]!.to;
+      if (phrase.not !== undefined)
+        out.push({
+          k: 'senses',
+          senses: [{ k: 'neg' }],
+          phrase: 'not',
+          span: [tokens[phrase.not]!.from, tokens[phrase.not]!.to],
+        });
       out.push({
         k: 'senses',
         senses: phrase.senses,

@@ -2,7 +2,18 @@
 import type { Unit } from '../server/core/units.ts';
 import type { PlaceParts } from './place.ts';
 import type { Condition, Measure, Part, Sign, Work } from './shapes.ts';
-import { hedges, negations, prepositions, regularity, tellers, fillers } from './words/cues.ts';
+import {
+  dayWords,
+  directions,
+  fillers,
+  hedges,
+  negations,
+  prepositions,
+  regularity,
+  specWords,
+  tellers,
+} from './words/cues.ts';
+import { changeWords } from './words/changes.ts';
 import { measureWords } from './words/measures.ts';
 import { partWords } from './words/parts.ts';
 import { placeWords, relativeCorners, relativeSides, wheelWords } from './words/places.ts';
@@ -25,6 +36,10 @@ export type Sense =
   | { k: 'told' }
   | { k: 'often'; v: Often }
   | { k: 'prep' }
+  | { k: 'change'; v: 'fall' | 'rise' }
+  | { k: 'spec' }
+  | { k: 'dir'; v: 'in' | 'out' }
+  | { k: 'day'; v: number }
   | { k: 'filler' };
 
 /** Words of a phrase as the scanner sees them: lower case, apostrophes out, split at spaces and hyphens. */
@@ -56,9 +71,15 @@ for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'm
 for (const [phrases, v] of unitWords)
   for (const phrase of phrases.split('|')) if (!gluedOnly.has(phrase)) add(phrase, { k: 'unit', v });
 for (const [phrases, v] of regularity) add(phrases, { k: 'often', v });
+for (const [phrases, v] of dayWords) add(phrases, { k: 'day', v });
+for (const [phrases, v] of directions) add(phrases, { k: 'dir', v });
+add(specWords, { k: 'spec' });
 for (const word of hedges) add(word, { k: 'hedge' });
 for (const word of tellers) add(word, { k: 'told' });
 for (const word of negations) add(word, { k: 'neg' });
+for (const [v, phrases] of Object.entries(changeWords))
+  for (const phrase of phrases.split('|'))
+    if (!table.has(normal(phrase))) add(phrase, { k: 'change', v: v as 'fall' | 'rise' });
 for (const word of prepositions) if (!table.has(word)) add(word, { k: 'prep' });
 for (const word of fillers) if (!table.has(word)) add(word, { k: 'filler' });
 

@@ -1,6 +1,6 @@
 /** Numbers as shop notes write them: 95, 13-1/4, l2-1/8, ½, 9:05, "ninety five", "thirteen and a quarter". */
 import type { Token } from './scan.ts';
-import { fractionWords, numberWords } from './words/units.ts';
+import { clockLeads, fractionWords, homophones, numberWords, spokenUnits } from './words/units.ts';
 
 export type Num = {
   value: number;
@@ -12,6 +12,8 @@ export type Num = {
   signed: boolean;
   /** A letter was taken for a digit. */
   slip?: boolean;
+  /** Said figure by figure: "nine oh five", which may be a time. */
+  run?: boolean;
 };
 
 const glyphs: Readonly<Record<string, number>> = {
@@ -145,42 +147,151 @@ const spokenFraction = (
   return { value: count * unit, step: unit, next: i + 1 };
 };
 
+const isTeen = (n: number): boolean => n >= 10 && n < 20;
+const isTens = (n: number): boolean => n >= 20 && n < 100 && n % 10 === 0;
+const unitNext = (tokens: readonly Token[], i: number): boolean => {
+  const t = tokens[skip(tokens, i)];
+  return t?.kind === 'word' && spokenUnits.has(t.low);
+};
+
+/** What a digit word may be heard as: "ninety ate", "twenty to amps", "dropped for psi". */
+const homophone = (tokens: readonly Token[], i: number, afterTens: boolean): number | undefined => {
+  const t = tokens[i];
+  if (t?.kind !== 'word' || !Object.hasOwn(homophones, t.low)) return undefined;
+  const sure = t.low === 'ate' && afterTens;
+  if (!sure && !unitNext(tokens, i + 1)) return undefined;
+  if (!afterTens && (t.low === 'to' || t.low === 'for') && isNumberWord(tokens[i - 2])) return undefined;
+  return homophones[t.low];
+};
+const isNumberWord = (t: Token | undefined): boolean => digits(t) || wordValue(t) !== undefined;
+
+/** "ninety", "ninety five", "twelve", "seven" at `i`. */
+const belowHundred = (tokens: readonly Token[], i: number): { value: number; next: number } | null => {
+  const first = wordValue(tokens[i]);
+  if (first === undefined) {
+    const heard = homophone(tokens, i, false);
+    return heard === undefined ? null : { value: heard, next: i + 1 };
+  }
+  if (first >= 100) return null;
+  if (isTens(first)) {
+    const at = skip(tokens, i + 1);
+    const unit = wordValue(tokens[at]);
+    const after = wordValue(tokens[skip(tokens, at + 1)]);
+    if (unit !== undefined && unit > 0 && unit < 10 && after !== 100 && spokenFraction(tokens, at) === null)
+      return { value: first + unit, next: at + 1 };
+    const heard = homophone(tokens, at, true);
+    if (heard !== undefined) return { value: first + heard, next: at + 1 };
+  }
+  return { value: first, next: i + 1 };
+};
+
+/** A whole number in words: "one hundred and ten", "one oh four", "one twelve", "nine thirty five", "one one eight". */
+const spokenWhole = (tokens: readonly Token[], i: number): { value: number; next: number; run?: boolean } | null => {
+  const article = tokens[i]?.low === 'a' && wordValue(tokens[skip(tokens, i + 1)]) === 100;
+  const first = article ? { value: 1, next: i + 1 } : belowHundred(tokens, i);
+  if (!first) {
+    const w = wordValue(tokens[i]);
+    return w === 100 || w === 1000 ? { value: w, next: i + 1 } : null;
+  }
+  let { value, next } = first;
+  let at = skip(tokens, next);
+  if (wordValue(tokens[at]) === 100) {
+    value *= 100;
+    next = at + 1;
+    at = skip(tokens, next);
+    const and = tokens[at]?.low === 'and' ? skip(tokens, at + 1) : at;
+    const rest = spokenFraction(tokens, and) ? null : belowHundred(tokens, and);
+    if (rest && wordValue(tokens[skip(tokens, rest.next)]) !== 100 && tokens[and]?.kind === 'word') {
+      value += rest.value;
+      next = rest.next;
+    }
+  } else if (value >= 1 && value <= 12 && first.next === i + 1 && !article) {
+    const low = tokens[at]?.low;
+    const second = wordValue(tokens[at]);
+    const third = wordValue(tokens[skip(tokens, at + 1)]);
+    if ((low === 'oh' || low === 'o' || low === 'zero') && third !== undefined && third > 0 && third < 10)
+      return { value: value * 100 + third, next: skip(tokens, at + 1) + 1, run: true };
+    if (second !== undefined && (isTeen(second) || isTens(second)) && third !== 100) {
+      const rest = spokenFraction(tokens, at) ? null : belowHundred(tokens, at);
+      if (rest) return { value: value * 100 + rest.value, next: rest.next, run: true };
+    }
+    if (value < 10 && second !== undefined && second < 10 && third !== 100 && !spokenFraction(tokens, at)) {
+      let text = String(value);
+      let j = at;
+      for (let w = second as number | undefined; w !== undefined && w < 10; w = wordValue(tokens[j])) {
+        if (spokenFraction(tokens, j)) break;
+        text += String(w);
+        next = j + 1;
+        j = skip(tokens, next);
+      }
+      return { value: Number(text.slice(0, 8)), next, run: true };
+    }
+  }
+  at = skip(tokens, next);
+  if (wordValue(tokens[at]) === 1000) {
+    value *= 1000;
+    next = at + 1;
+    const rest = spokenWhole(tokens, skip(tokens, next));
+    if (rest && rest.value < 1000 && !rest.run) {
+      value += rest.value;
+      next = rest.next;
+    }
+  }
+  return { value, next };
+};
+
+/** "half past nine", "quarter to ten", "half seven", "ten past nine", "nine o'clock": minutes since midnight. */
+const spokenClock = (tokens: readonly Token[], start: number): Num | null => {
+  const t = tokens[start];
+  if (t?.kind !== 'word' && t?.kind !== 'digits') return null;
+  const hourAt = (i: number): { value: number; next: number } | null => {
+    const d = tokens[i];
+    const value = digits(d) ? Number(d.low) : wordValue(d);
+    if (value === undefined || value < 1 || value > 12) return null;
+    const after = tokens[i + 1];
+    return mark(after, '.') || mark(after, '/') || mark(after, ':') || unitNext(tokens, i + 1)
+      ? null
+      : { value, next: i + 1 };
+  };
+  const clock = (minutes: number, next: number): Num => ({
+    value: (minutes + 720 * 2) % 720,
+    step: 1,
+    next,
+    kind: 'clock',
+    signed: false,
+  });
+  const lead =
+    t.low === 'half' ? 30 : t.low === 'quarter' ? 15 : digits(t) ? Number(t.low) : belowHundred(tokens, start)?.value;
+  if (lead === undefined || lead > 59) return null;
+  const after = skip(
+    tokens,
+    digits(t) || t.low === 'half' || t.low === 'quarter' ? start + 1 : (belowHundred(tokens, start)?.next ?? start + 1),
+  );
+  const low = tokens[after]?.low;
+  if (low === 'oclock' && lead >= 1 && lead <= 12) return clock(lead * 60, after + 1);
+  if (low === 'past' || (low === 'to' && (t.low === 'quarter' || (lead % 5 === 0 && !digits(t) && lead < 30)))) {
+    const hour = hourAt(skip(tokens, after + 1));
+    if (hour) return clock(hour.value * 60 + (low === 'past' ? lead : -lead), hour.next);
+  }
+  if (t.low === 'half' && after === start + 2) {
+    const hour = hourAt(after);
+    const before = tokens[start - 2];
+    if (hour && before?.kind === 'word' && clockLeads.has(before.low)) return clock(hour.value * 60 + 30, hour.next);
+  }
+  return null;
+};
+
 const spoken = (tokens: readonly Token[], start: number): Num | null => {
+  const clock = spokenClock(tokens, start);
+  if (clock) return clock;
   const alone = spokenFraction(tokens, start);
   if (alone) return { ...alone, kind: 'fraction', signed: false };
-  if (wordValue(tokens[start]) === undefined || tokens[start]!.low === 'oh') return null;
-  let total = 0;
-  let group: number | null = null;
-  let i = start;
-  let next = start;
-  const run: number[] = [];
-  for (let w = wordValue(tokens[i]); w !== undefined; w = wordValue(tokens[i])) {
-    run.push(w);
-    next = i + 1;
-    i = skip(tokens, i + 1);
-    if (tokens[i]?.low === 'and' && run.at(-1)! >= 100 && wordValue(tokens[skip(tokens, i + 1)]) !== undefined)
-      i = skip(tokens, i + 1);
-  }
-  // "one oh four", "one twelve", "nine thirty": digits and tens said in a row
-  if (!run.some((n) => n >= 100)) {
-    const text = run.reduce((acc, n, k) => {
-      const before = run[k - 1];
-      if (k > 0 && before !== undefined && before >= 20 && before % 10 === 0 && n > 0 && n < 10)
-        return acc.slice(0, -1) + String(n);
-      return acc + String(n);
-    }, '');
-    total = Number(text);
-  } else {
-    for (const n of run) {
-      if (n === 100) group = (group ?? 1) * 100;
-      else if (n === 1000) {
-        total += (group ?? 1) * 1000;
-        group = null;
-      } else group = group !== null && group >= 100 ? group + n : (group ?? 0) + n;
-    }
-    total += group ?? 0;
-  }
-  if (!Number.isFinite(total) || total > 99_999_999) return null;
+  if (tokens[start]!.low === 'oh' || tokens[start]!.low === 'o') return null;
+  const whole = spokenWhole(tokens, start);
+  if (!whole || whole.value > 99_999_999) return null;
+  const total = whole.value;
+  let next = whole.next;
+  const i = skip(tokens, next);
   if (tokens[i]?.low === 'point' && wordValue(tokens[skip(tokens, i + 1)]) !== undefined) {
     let decimals = '';
     let j = skip(tokens, i + 1);
@@ -199,9 +310,20 @@ const spoken = (tokens: readonly Token[], start: number): Num | null => {
   }
   const and = tokens[i]?.low === 'and' ? skip(tokens, i + 1) : i;
   const part = spokenFraction(tokens, and);
-  if (part && part.value < 1 && (and !== i || run.length > 0))
+  if (part && part.value < 1)
     return { value: total + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
-  return { value: total, step: 1, next, kind: 'words', signed: false };
+  // "one of the valves", "a bigger one", "the last two": a count of things, no amount
+  const low = tokens[start]!.low;
+  if (next === start + 1 && (low === 'one' || counted(tokens, start)) && !unitNext(tokens, next)) return null;
+  return { value: total, step: 1, next, kind: 'words', signed: false, ...(whole.run ? { run: true } : {}) };
+};
+const counted = (tokens: readonly Token[], i: number): boolean => {
+  const before = tokens[i - 2];
+  return (
+    before?.kind === 'word' &&
+    ['the', 'these', 'those', 'last', 'other', 'all'].includes(before.low) &&
+    (wordValue(tokens[i]) ?? 9) < 5
+  );
 };
 
 const slip = (tokens: readonly Token[], i: number): Num | null => {
@@ -232,6 +354,8 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
   }
   if (t.kind === 'word' && (t.low === 'l' || t.low === 'i')) return slip(tokens, i);
   if (t.kind === 'mark' || t.kind === 'digits') {
+    const clock = t.kind === 'digits' ? spokenClock(tokens, i) : null;
+    if (clock) return clock;
     const whole = written(tokens, i);
     // "10 and a half", "13 and a quarter": digits with a spoken fraction
     if (whole?.kind === 'whole' && tokens[skip(tokens, whole.next)]?.low === 'and') {

@@ -3,10 +3,11 @@ import { toSi, dimensionOf, type Unit } from '../server/core/units.ts';
 import { aimAmend, blankAmend, countOf } from './amends.ts';
 import { askIn, asideIn, isChatter, plainAsk, sentencesOf, type Sentence } from './asks.ts';
 import { readClauses } from './clause.ts';
-import { findHazards, flatten } from './hazards.ts';
+import { findHazards } from './hazards.ts';
 import { itemsOf, type Amounting } from './items.ts';
 import { makePlace } from './place.ts';
 import { scan } from './scan.ts';
+import { flatten, smooth } from './smooth.ts';
 import { settle, type Settled } from './settle.ts';
 import type { Amend, Ask, Context, Fact, Reading, Span } from './shapes.ts';
 import { topicOf } from './topic.ts';
@@ -71,7 +72,7 @@ const putCorrection = (text: string, context: Context): Amend | null => {
   const rest = lead ? trimmed.slice(lead[0].length) : trimmed;
   const span: Span = [0, text.length];
   if (rest === '') return null;
-  const items = settle(itemsOf(scan(rest), rest), rest, context);
+  const items = settle(itemsOf(smooth(scan(rest)), rest), rest, context);
   const nums = items.filter((i): i is Amounting => i.k === 'num' && i.clock === undefined);
   const places = items.filter((i) => i.k === 'place');
   const negAt = items.findIndex((i) => i.k === 'neg' && /^not$/.test(i.phrase));
@@ -193,8 +194,8 @@ const askFacts = (
 ): Ask => {
   const at = sentence.low.indexOf(found.topic);
   const topicText = found.topic !== '' && at >= 0 ? found.topic : sentence.low;
-  const items = settle(itemsOf(scan(topicText), topicText), topicText, context);
-  const whole = settle(itemsOf(scan(sentence.low), sentence.low), sentence.low, context);
+  const items = settle(itemsOf(smooth(scan(topicText)), topicText), topicText, context);
+  const whole = settle(itemsOf(smooth(scan(sentence.low)), sentence.low), sentence.low, context);
   const supposes =
     found.kind === 'what if' ||
     found.kind === 'meaning' ||
@@ -266,7 +267,7 @@ const readSafely = (text: string, context: Context): Reading => {
   }
 
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
-  const tokens = scan(text);
+  const tokens = smooth(scan(text));
   const settled = settle(itemsOf(tokens, text), text, context);
   const { items, covered } = midway(
     settled.filter((i) => !inQuiet(i.span)),

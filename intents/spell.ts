@@ -1,6 +1,6 @@
 /** Near-miss spelling, by `natural`'s Damerau distance; filtered by first letter and length first, since a distance costs. */
 import { DamerauLevenshteinDistance } from 'natural/lib/natural/distance/index.js';
-import { knownWord, nearWords } from './lexicon.ts';
+import { knownWord, lexicon, nearWords } from './lexicon.ts';
 import { plainEnglish } from './words/plain.ts';
 
 const cache = new Map<string, string | null>();
@@ -20,6 +20,7 @@ export const nearest = (word: string): string | null => {
   let best: string | null = null;
   let bestDistance = most + 1;
   let ties = 0;
+  let agree = true;
   for (const first of new Set([word[0], word[1]]))
     for (let length = word.length - most; length <= word.length + most; length += 1)
       for (const candidate of nearWords.get(`${first}${length}`) ?? []) {
@@ -29,10 +30,46 @@ export const nearest = (word: string): string | null => {
           best = candidate;
           bestDistance = distance;
           ties = 1;
-        } else if (distance === bestDistance && candidate !== best) ties += 1;
+          agree = true;
+        } else if (distance === bestDistance && candidate !== best) {
+          ties += 1;
+          if (best === null || !sameSense(best, candidate)) agree = false;
+        }
       }
-  const result = best !== null && (ties === 1 || best.startsWith(word.slice(0, 4))) ? best : null;
+  const result = best !== null && (ties === 1 || agree || best.startsWith(word.slice(0, 4))) ? best : null;
   if (cache.size >= cacheSize) cache.clear();
   cache.set(word, result);
   return result;
 };
+
+const sameSense = (a: string, b: string): boolean => {
+  const one = lexicon.get(a);
+  const other = lexicon.get(b);
+  return one !== undefined && other !== undefined && JSON.stringify(one) === JSON.stringify(other);
+};
+
+const endings: readonly (readonly [RegExp, readonly string[]])[] = [
+  [/ies$/, ['y']],
+  [/es$/, ['', 'e', 'ing', 'ed']],
+  [/s$/, ['', 'ing', 'ed']],
+  [/(.)\1ing$/, ['$1', '$1ed', '$1s', '$1$1ed']],
+  [/ing$/, ['', 'e', 's', 'es', 'ed']],
+  [/(.)\1ed$/, ['$1', '$1ing', '$1s', '$1$1ing']],
+  [/ed$/, ['', 'e', 'ing', 's']],
+  [/$/, ['s', 'ing', 'ed', 'd']],
+];
+
+/** A known word that `word` is another form of ("kinks", "chafes", "fouling"), or null. */
+export const inflected = (word: string): string | null => {
+  if (word.length < 4 || word.length > 24 || !/^[a-z]+$/.test(word) || knownWord(word) || plainEnglish.has(word))
+    return null;
+  for (const [ending, others] of endings) {
+    if (!ending.test(word)) continue;
+    for (const other of others) {
+      const form = word.replace(ending, other);
+      if (form.length >= 3 && form !== word && lexicon.get(form)?.some((s) => formed.has(s.k))) return form;
+    }
+  }
+  return null;
+};
+const formed: ReadonlySet<string> = new Set(['sign', 'work', 'place', 'change']);

@@ -4,7 +4,7 @@ export const negations =
     '|',
   );
 export const hedges =
-  'think|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split(
+  'think|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|good chance|odds are|most likely|likely|i suppose|suppose its|i blame|blame|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split(
     '|',
   );
 export const tellers =
@@ -53,3 +53,20 @@ export const fillers = new Set(
     '|',
   ),
 );
+
+/** Words that begin a limit given in a note. */
+export const specWords =
+  'spec|specs|spec is|spec says|should be|supposed to be|limit|limits|limit is|limits are|sheet says|the sheet says|book says|the book says|manual says|the manual says|target|nominal|sheet calls for|book calls for|spec for|spec on|specification|meant to be|tolerance|to be within|sheet value|book value|set point|allowed|sheet is|manual calls for|plate says|sticker says|placard says';
+/** Whole days back. */
+export const dayWords: readonly (readonly [string, number])[] = [
+  [
+    'yesterday|last night|the night before|the day before|last evening|yesterday evening|yesterday morning|yesterday afternoon',
+    1,
+  ],
+  ['two nights ago|the day before yesterday', 2],
+];
+/** Which way a wheel leans or points, said after or before the amount. */
+export const directions: readonly (readonly [string, 'in' | 'out'])[] = [
+  ['negative|outward|outwards|top in|top inward|tops in|leaning in at the top|in at the top', 'out'],
+  ['positive|inward|inwards|top out|top outward|tops out|out at the top|leaning out at the top', 'in'],
+];

@@ -150,3 +150,24 @@ export const fractionWords: Readonly<Record<string, number>> = {
   'thirty-seconds': 1 / 32,
   'sixty-fourth': 1 / 64,
 };
+
+/** Units said in words after a number: beside one of these "to" may be two, "for" four. */
+export const spokenUnits: ReadonlySet<string> = new Set(
+  'psi pounds lbs volts volt amps amp inches inch minutes minute mins min bar kpa degrees degree hours hour hrs feet foot turns turn millimetres millimeters mm seconds secs percent miles gallons litres cups ounces days weeks months years ohms hundred kilometres km sixteenths eighths quarters'.split(
+    ' ',
+  ),
+);
+export const homophones: Readonly<Record<string, number>> = {
+  ate: 8,
+  to: 2,
+  too: 2,
+  for: 4,
+  fore: 4,
+  won: 1,
+  tree: 3,
+  sicks: 6,
+};
+/** Words before a spoken time of day ("by half seven"). */
+export const clockLeads: ReadonlySet<string> = new Set(
+  'at by since from around about until till before after and now tank lr rr left right on this'.split(' '),
+);

@@ -1,0 +1,59 @@
+/** Evens out short forms before tables are asked: "n" and, "w/" with, "2nd" second, "leakin" leaking. Spans stay as typed. */
+import { knownWord } from './lexicon.ts';
+import type { Token } from './scan.ts';
+import { scan } from './scan.ts';
+import { plainEnglish } from './words/plain.ts';
+import { slang } from './words/slang.ts';
+
+const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
+
+/** "leakin", "blowin": the g that was dropped, where the whole word is one of ours. */
+const withG = (low: string): string | null =>
+  low.length >= 4 && low.endsWith('in') && !knownWord(low) && !plainEnglish.has(low) && ingWord(`${low}g`)
+    ? `${low}g`
+    : null;
+const moreIng = new Set(
+  'going doing trying looking pulling putting using opening blowing cracking crawling climbing driving taking reaching fixing sliding swapping welding undoing plugging capping taping backing loosening cutting working standing lying laying coming getting making saying'.split(
+    ' ',
+  ),
+);
+const ingWord = (word: string): boolean => knownWord(word) || moreIng.has(word);
+
+const smoothWord = (t: Token): Token => {
+  const other = Object.hasOwn(slang, t.low) ? slang[t.low] : withG(t.low);
+  return other === null || other === undefined ? t : { ...t, low: other };
+};
+
+/** Tokens with the same spans end to end; some merged, some said the long way. */
+export const smooth = (tokens: readonly Token[]): Token[] => {
+  const out: Token[] = [];
+  for (let i = 0; i < tokens.length; i += 1) {
+    const t = tokens[i]!;
+    const next = tokens[i + 1];
+    if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {
+      const o = tokens[i + 2]?.low === 'o';
+      out.push({ ...t, to: tokens[i + (o ? 2 : 1)]!.to, low: o ? 'without' : 'with' });
+      i += o ? 2 : 1;
+    } else if (t.kind === 'digits' && t.low.length < 3 && next?.kind === 'word' && /^(?:st|nd|rd|th)$/.test(next.low)) {
+      out.push({ from: t.from, to: next.to, kind: 'word', low: ordinals[Number(t.low) - 1] ?? 'nth' });
+      i += 1;
+    } else if (t.low === 'r' && next?.low === '&' && tokens[i + 2]?.low === 'r') {
+      out.push({ ...t, to: tokens[i + 2]!.to, low: 'r/r' });
+      i += 2;
+    } else out.push(t.kind === 'word' ? smoothWord(t) : t);
+  }
+  return out;
+};
+
+/** Lower case without apostrophes, short forms said the long way; `at` leads each unit back to the raw text. */
+export const flatten = (text: string): { low: string; at: number[] } => {
+  let low = '';
+  const at: number[] = [];
+  for (const t of smooth(scan(text))) {
+    const same = t.low.length === t.to - t.from;
+    for (let k = 0; k < t.low.length; k += 1) at.push(same ? t.from + k : t.from);
+    low += t.low;
+  }
+  at.push(text.length);
+  return { low, at };
+};
