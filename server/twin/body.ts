@@ -38,9 +38,8 @@ export const makeBalance = (q: Patient): Balance => {
   const pressure = new Float64Array(2);
   const volume = new Float64Array(2);
   const volumePerZ = new Float64Array(2);
-  // One side: force left over, and its slope over y; results in these three to spare allocation in the innermost loop.
-  let force = 0;
-  let slope = 0;
+  // One side: force left over, and its slope over y; kept in an array to spare allocation in the innermost loop.
+  const one = new Float64Array(2);
   const side = (i: 0 | 1, z: number, at: number): void => {
     const x = lever * at;
     const a = area + areaSlope * x;
@@ -56,8 +55,8 @@ export const makeBalance = (q: Patient): Balance => {
       push = -2 * stop * (at - toTop);
       stiff = 2 * stop;
     }
-    force = lift + push;
-    slope = lever * lever * (areaSlope * (pr - atmosphere) - (a * a * pr) / v) - stiff;
+    one[0] = lift + push;
+    one[1] = lever * lever * (areaSlope * (pr - atmosphere) - (a * a * pr) / v) - stiff;
     pressure[i] = pr;
     volume[i] = v;
     volumePerZ[i] = lever * a * lever * a * (gasConstant / v);
@@ -68,11 +67,11 @@ export const makeBalance = (q: Patient): Balance => {
     for (let turn = 0; turn < 60; turn++) {
       const lean = roll * (yl - yr - frontTwist);
       side(0, left, yl);
-      const gl = force - loadLeft - lean;
-      const all = slope - roll;
+      const gl = one[0]! - loadLeft - lean;
+      const all = one[1]! - roll;
       side(1, right, yr);
-      const gr = force - loadRight + lean;
-      const arr = slope - roll;
+      const gr = one[0]! - loadRight + lean;
+      const arr = one[1]! - roll;
       const det = all * arr - roll * roll;
       let dl = -(gl * arr - gr * roll) / det;
       let dr = -(gr * all - gl * roll) / det;
@@ -83,9 +82,15 @@ export const makeBalance = (q: Patient): Balance => {
       }
       yl += dl;
       yr += dr;
-      if (far < 1e-10) {
+      // Newton squares what is left: a step of a micrometre leaves less than a picometre.
+      if (far < 1e-6) {
         volumePerZ[0]! /= -all;
         volumePerZ[1]! /= -arr;
+        // The last move is carried into volume and pressure too.
+        volume[0]! += lever * (area + areaSlope * lever * yl) * dl;
+        volume[1]! += lever * (area + areaSlope * lever * yr) * dr;
+        pressure[0] = (left * gasConstant) / volume[0]!;
+        pressure[1] = (right * gasConstant) / volume[1]!;
         y[0] = yl;
         y[1] = yr;
         return;
@@ -98,7 +103,7 @@ export const makeBalance = (q: Patient): Balance => {
   const carrying = (at: number, load: number): number => {
     side(0, 0, at);
     const a = area + areaSlope * lever * at;
-    const stops = force + lever * a * atmosphere;
+    const stops = one[0]! + lever * a * atmosphere;
     const need = (load - stops) / (lever * a) + atmosphere;
     return (Math.max(need, atmosphere) * volume[0]!) / gasConstant;
   };

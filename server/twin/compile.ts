@@ -27,6 +27,8 @@ const other = (words: string): string =>
 /** Outcomes that name a side change over with it ("left light", "right"). */
 export const mirror = (see: string, outcome: string): [see: string, outcome: string] => [other(see), other(outcome)];
 
+export type Counted = { own: Counts; mirrored: Counts; sample: string };
+
 export const emptyCounts = (): Counts =>
   Object.fromEntries(airObservables.map((o) => [o.see, o.outcomes.map(() => 0).concat(0)]));
 
@@ -61,23 +63,31 @@ export const countCause = (
   cause: Cause,
   seed: number,
   draws: number,
-): { own: Counts; mirrored: Counts } => {
+): Counted => {
   const own = emptyCounts();
   const mirrored = emptyCounts();
-  for (let n = 0; n < draws; n++)
-    for (const [see, outcome] of drawOne(sheets, hasPanel, cause, seed, n).seen) {
+  let sample = '';
+  for (let n = 0; n < draws; n++) {
+    const { seen } = drawOne(sheets, hasPanel, cause, seed, n);
+    if (n === 0) sample = sampleOf(seen);
+    for (const [see, outcome] of seen) {
       add(own, see, outcome);
       const [otherSee, otherOutcome] = mirror(see, outcome ?? '');
       add(mirrored, otherSee, outcome === null ? null : otherOutcome);
     }
-  return { own, mirrored };
+  }
+  return { own, mirrored, sample };
 };
+
+/** What the first coach of a cause showed, a digit a check in their order: kept so that a test can make it again. */
+export const sampleOf = (seen: ReadonlyMap<string, string | null>): string =>
+  airObservables.map((o) => (seen.get(o.see) === null ? '-' : o.outcomes.indexOf(seen.get(o.see) ?? ''))).join('');
 
 /** Puts what one cause gave under its name, and under its mirror's; single causes hold both. */
 export const spreadCounts = (
   into: Record<string, Counts>,
   cause: Cause,
-  { own, mirrored }: { own: Counts; mirrored: Counts },
+  { own, mirrored }: Pick<Counted, 'own' | 'mirrored'>,
 ): void => {
   if (cause === 'none' || kindOf(cause).side === null) {
     into[cause] = Object.fromEntries(

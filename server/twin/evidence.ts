@@ -21,6 +21,8 @@ export const EvidenceTable = z.object({
   /** cause -> check -> count of each outcome in the order of observables.ts, then of checks that decided nothing. */
   panel: z.record(z.string(), Counts),
   noPanel: z.record(z.string(), Counts),
+  /** What the first coach drawn for a cause showed (compile.ts, sampleOf). */
+  samples: z.object({ panel: z.record(z.string(), z.string()), noPanel: z.record(z.string(), z.string()) }),
 });
 export type EvidenceTable = z.infer<typeof EvidenceTable>;
 

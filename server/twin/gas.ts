@@ -18,6 +18,8 @@ export const dm3PerSecondBar = 1e-8;
 export const idealCriticalRatio = (2 / (gamma + 1)) ** (gamma / (gamma - 1));
 /** Above this ratio the ellipse's endless slope is replaced by a straight line to zero: laminar in truth, and solvable. */
 export const laminarRatio = 0.98;
+/** The same for flow between tank and bellows, which rest against each other for hours: a straight end is quicker to solve. */
+export const restingRatio = 0.9;
 
 /** Conductance of a sharp or rounded hole, m3/(s Pa), from its effective area `coefficient * area`, m2. */
 export const conductanceOfHole = (effectiveArea: number): number => {
@@ -25,21 +27,31 @@ export const conductanceOfHole = (effectiveArea: number): number => {
   return (effectiveArea * choked) / (referenceDensity * Math.sqrt(referenceTemperature));
 };
 
-/** Share of choked flow left at a ratio `r` of pressures, downstream over upstream; 1 below `b`, 0 at 1. */
-export const flowShare = (r: number, b: number): number => {
+/** Share of choked flow left at a ratio `r` of pressures, downstream over upstream; 1 below `b`, 0 at 1, straight from `laminar` on. */
+export const flowShare = (r: number, b: number, laminar: number = laminarRatio): number => {
   if (r <= b) return 1;
   if (r >= 1) return 0;
-  const at = r < laminarRatio ? r : laminarRatio;
-  const x = (at - b) / (1 - b);
+  const x = ((r < laminar ? r : laminar) - b) / (1 - b);
   const share = Math.sqrt(1 - x * x);
-  return r < laminarRatio ? share : (share * (1 - r)) / (1 - laminarRatio);
+  return r < laminar ? share : (share * (1 - r)) / (1 - laminar);
 };
 
 /** Mass flow, kg/s, from `up` to `down`; 0 when `down` is not below `up`. ISO 6358-1. */
-export const massFlow = (conductance: number, b: number, up: number, upTemperature: number, down: number): number =>
+export const massFlow = (
+  conductance: number,
+  b: number,
+  up: number,
+  upTemperature: number,
+  down: number,
+  laminar: number = laminarRatio,
+): number =>
   conductance <= 0 || down >= up
     ? 0
-    : conductance * up * referenceDensity * Math.sqrt(referenceTemperature / upTemperature) * flowShare(down / up, b);
+    : conductance *
+      up *
+      referenceDensity *
+      Math.sqrt(referenceTemperature / upTemperature) *
+      flowShare(down / up, b, laminar);
 
 /** One conductance that stands for several in a row, by 1/C^2 = sum 1/Ci^2; exact when subsonic and b alike, else an estimate. */
 export const inSeries = (...conductances: readonly number[]): number => {

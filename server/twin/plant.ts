@@ -7,7 +7,15 @@ import type { Patient } from './afflict.ts';
 import { type Balance, makeBalance } from './body.ts';
 import { deliveryAt } from './coach.ts';
 import { running, speedShare } from './electrics.ts';
-import { gamma, gasConstant, heatAtVolume, massFlow, referenceDensity, referenceTemperature } from './gas.ts';
+import {
+  gamma,
+  gasConstant,
+  heatAtVolume,
+  massFlow,
+  referenceDensity,
+  referenceTemperature,
+  restingRatio,
+} from './gas.ts';
 
 /** Places in the state vector. `supply` is used only while shut off from the tank; masses kg, z kg K, K, and ledgers kg. */
 export const at = {
@@ -148,8 +156,8 @@ export const makePlant = (q: Patient, air: Air): Plant => {
         const pr = balance.pressure[i]!;
         let fed = 0;
         let back = 0;
-        if (pFeed > pr) fed = o.feed[i]! > 0 ? massFlow(o.feed[i]!, b, pFeed, supplyT, pr) : 0;
-        else if (o.back[i]! > 0) back = massFlow(o.back[i]!, b, pr, temperature, pSupply);
+        if (pFeed > pr) fed = o.feed[i]! > 0 ? massFlow(o.feed[i]!, b, pFeed, supplyT, pr, restingRatio) : 0;
+        else if (o.back[i]! > 0) back = massFlow(o.back[i]!, b, pr, temperature, pSupply, restingRatio);
         const perC = toAir(pr, temperature);
         const exhausted = o.exhaust[i]! * perC;
         const lost = (o.dump[i]! + o.leak[i]!) * perC;

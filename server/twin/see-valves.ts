@@ -1,5 +1,6 @@
 /** Checks at the height valves, the exhausts, and with soapy water. */
 import { freeAir, freeFlow, hoseInWater, shopGauge, soap, tape } from './instruments.ts';
+import { massFlow, referenceDensity } from './gas.ts';
 import { reliefConductance, reliefRamp } from './plant.ts';
 import type { Scene } from './scene.ts';
 import type { Arm } from './afflict.ts';
@@ -118,14 +119,23 @@ export const soapPanel = (scene: Scene): 'none' | 'bubbles' | null => {
   return bubbles(soap(freeFlow(q, q.panelThrough, Math.max(l, r)), false, rng));
 };
 
-/** Gauge at the valve's supply port while that valve is asked to fill: static pressure alone hides a clog. */
+/** Line and gauge at the port, m3, and how long one waits after the tank is up again, s. Estimates. */
+const portVolume = 1e-4;
+const portWait = 60;
+
+/** Line vented, gauge teed in at the valve's supply port, recharged, read after a minute: a clog shows as a slow rise. */
 export const regulatedSupply = (scene: Scene): 'within' | 'low' | 'none' => {
   const { q, rng } = scene;
   const { p } = q;
-  const sim = soaped(scene);
-  const g = sim.look();
-  const passes = q.supplyOpen === Infinity ? 1 : Math.min(1, q.supplyOpen / Math.max(p.inlet[0], p.inlet[1]));
-  const port = shopGauge(g.supply * passes, rng);
+  const g = soaped(scene).look();
+  const up = g.supply + p.atmosphere;
+  const arrived =
+    q.supplyOpen === Infinity
+      ? g.supply
+      : (massFlow(q.supplyOpen, p.criticalRatio, up, p.ambient, p.atmosphere) / referenceDensity) *
+        (portWait / portVolume) *
+        p.atmosphere;
+  const port = shopGauge(Math.min(g.supply, arrived), rng);
   const wanted = Math.min(p.regulator ?? Infinity, g.tank);
   return port < 0.15 * wanted ? 'none' : port < 0.85 * wanted ? 'low' : 'within';
 };

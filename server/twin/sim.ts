@@ -210,24 +210,24 @@ export const makeSim = (q: Patient, options: SimOptions = {}): Sim => {
     let high = size;
     const lowAt = Float64Array.from(before);
     const highAt = Float64Array.from(after);
-    const beyond = (): number => {
-      let most = -Infinity;
-      for (let i = 0; i < crossingCount; i++) most = Math.max(most, after[i]!);
-      return most;
-    };
-    for (let turn = 0; turn < 40 && beyond() > 1e-4 && high - low > 1e-6; turn++) {
-      let guess = (low + high) / 2;
-      for (let i = 0; i < crossingCount; i++)
-        if (highAt[i]! > 0 && lowAt[i]! < 0) {
-          const secant = low + ((high - low) * -lowAt[i]!) / (highAt[i]! - lowAt[i]!);
-          guess = Math.min(guess, secant + (high - low) * 0.01);
-        }
-      if (turn % 4 === 3) guess = (low + high) / 2;
-      stepper.attempt(t, guess);
+    const tryAt = (at: number): boolean => {
+      stepper.attempt(t, at);
       steps.tried += 1;
       see(stepper.next);
       crossings(q, controls, sight, after);
-      if (beyond() > 0) {
+      return after.some((value) => value > 0);
+    };
+    for (let turn = 0; turn < 40 && high - low > 1e-6 && highAt.some((value) => value > 1e-4); turn++) {
+      let guess = high;
+      for (let i = 0; i < crossingCount; i++)
+        if (highAt[i]! > 0)
+          guess = Math.min(
+            guess,
+            low + (high - low) * Math.min(1, Math.max(0, -lowAt[i]!) / (highAt[i]! - lowAt[i]!)) + (high - low) * 0.003,
+          );
+      // Every third turn halves, so that a curve that bends against the secant cannot hold it up.
+      if (turn % 3 === 2 || guess >= high) guess = (low + high) / 2;
+      if (tryAt(guess)) {
         high = guess;
         highAt.set(after);
       } else {
@@ -235,11 +235,8 @@ export const makeSim = (q: Patient, options: SimOptions = {}): Sim => {
         lowAt.set(after);
       }
     }
-    if (beyond() <= 0) {
-      stepper.attempt(t, high);
-      see(stepper.next);
-    }
-    return beyond() > 0 ? (high < size ? high : size) : high;
+    tryAt(high);
+    return high;
   };
 
   const look = (): Glimpse => {

@@ -63,14 +63,18 @@ if (isMainThread) {
     ),
   );
   const table = { panel: {}, noPanel: {} };
-  for (const [index, { cause, hasPanel }] of jobs.entries())
-    twin.spreadCounts(hasPanel ? table.panel : table.noPanel, cause, results.get(index));
+  const samples = { panel: {}, noPanel: {} };
+  for (const [index, { cause, hasPanel }] of jobs.entries()) {
+    const which = hasPanel ? 'panel' : 'noPanel';
+    twin.spreadCounts(table[which], cause, results.get(index));
+    samples[which][cause] = results.get(index).sample;
+  }
   mkdirSync(`${root}server/twin/compiled`, { recursive: true });
   const head = { v: 1, command: `npm run evidence -- ${draws}`, seed, draws, code: twin.codeHash(read) };
   const lines = Object.entries(head).map(([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value)}`);
   writeFileSync(
     `${root}server/twin/compiled/evidence.json`,
-    `{\n${lines.join(',\n')},\n  "panel": ${rows(table.panel)},\n  "noPanel": ${rows(table.noPanel)}\n}\n`,
+    `{\n${lines.join(',\n')},\n  "panel": ${rows(table.panel)},\n  "noPanel": ${rows(table.noPanel)},\n  "samples": {\n    "panel": ${JSON.stringify(samples.panel)},\n    "noPanel": ${JSON.stringify(samples.noPanel)}\n  }\n}\n`,
   );
   console.log(`written in ${((Date.now() - began) / 1000).toFixed(0)} s`);
 } else {
