@@ -12,14 +12,19 @@ if (!chromium.some((path) => existsSync(path))) {
   const command = 'apt-get update && apt-get install -y chromium';
   if (process.getuid?.() !== 0) fail(`the browser tests need Chromium; as root: ${command}`);
   console.log('installing Chromium');
-  if (spawnSync('sh', ['-c', command], { stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0) fail(`Chromium could not be installed: ${command}`);
+  if (spawnSync('sh', ['-c', command], { stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
+    fail(`Chromium could not be installed: ${command}`);
 }
 build();
 
 const bin = (name) => join(root, 'node_modules', '.bin', name);
 const steps = [
   ['format', bin('prettier'), ['--check', '--log-level', 'warn', '.']],
-  ['lint', bin('oxlint'), ['-c', 'tests/tools/oxlint.json', '--type-aware', '--deny-warnings', 'server', 'web', 'intents', 'tests']],
+  [
+    'lint',
+    bin('oxlint'),
+    ['-c', 'tests/tools/oxlint.json', '--type-aware', '--deny-warnings', 'server', 'web', 'intents', 'tests'],
+  ],
   ['types', bin('tsc'), ['-p', '.']],
   ['tests', bin('vitest'), ['run', '--config', 'tests/vitest.config.ts', ...process.argv.slice(2)]],
 ];

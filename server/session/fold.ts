@@ -1,5 +1,5 @@
 /** Folds the entries of a session into what stands. Pure; nothing is judged again, only present standing is computed. */
-import type { Fact, FactId, NoteId, Open } from '../../intents/shapes.ts';
+import type { Condition, Fact, FactId, NoteId, Open } from '../../intents/shapes.ts';
 import type { Block, Suspect } from '../chat/reply.ts';
 import type { Finding } from '../findings/finding.ts';
 import { stateAfter, unknownState } from './coach-state.ts';
@@ -125,7 +125,7 @@ const derive = (from: Folded): Folded => {
   let next: Block | null = null;
   let open: Open | null = null;
   let guide: Standing['guide'] = null;
-  const asked = new Map<string, { seq: number; words: string; keys: readonly { label: string; text: string }[] }>();
+  const asked = new Map<Condition, { seq: number; words: string; keys: readonly { label: string; text: string }[] }>();
   const checksDone: { id: string; words: string; outcome: string }[] = [];
   let waiting: Extract<Block, { is: 'check' }> | null = null;
   let complaint: Standing['complaint'] = null;
@@ -149,7 +149,8 @@ const derive = (from: Folded): Folded => {
         next = block;
         waiting = block;
       }
-      if (block.is === 'caution' && block.gate) asked.set(block.gate.what, { seq: note.seq, words: block.words, keys: block.gate.keys });
+      if (block.is === 'caution' && block.gate)
+        asked.set(block.gate.what, { seq: note.seq, words: block.words, keys: block.gate.keys });
       if (block.is === 'step') guide = { id: block.guide, step: block.step };
       if (block.is === 'teach' && block.words.startsWith('Guide ended')) guide = null;
     }

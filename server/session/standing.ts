@@ -1,5 +1,5 @@
 /** What stands after folding all entries of a session: plain data, computed, never stored. Filled by fold.ts. */
-import type { ConditionFact, Fact, NoteId, Open } from '../../intents/shapes.ts';
+import type { Condition, ConditionFact, Fact, NoteId, Open } from '../../intents/shapes.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Suspect, Block } from '../chat/reply.ts';
 
@@ -45,7 +45,12 @@ export type Standing = {
   /** Gates answered (condition -> holds) in the present mode. */
   gates: ReadonlyMap<string, boolean>;
   /** Gates asked in a caution and not answered with yes since. */
-  pending: readonly { what: string; words: string; keys: readonly { label: string; text: string }[]; answered: boolean }[];
+  pending: readonly {
+    what: Condition;
+    words: string;
+    keys: readonly { label: string; text: string }[];
+    answered: boolean;
+  }[];
   /** Checks that have been answered, with what was typed. */
   checksDone: readonly { id: string; words: string; outcome: string }[];
   /** Checks asked for, with the last keys shown; done ones with their outcome. */
