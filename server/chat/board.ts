@@ -102,13 +102,12 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
     latest: [...latest.values()],
     series: [...series.values()].filter((s) => s.points.length > 1),
     state: stateLines(standing.state, now),
-    gates: standing.pending
-      .map((g) => ({ what: g.what, words: g.words, answered: false }))
-      .concat(
-        [...standing.gates]
-          .filter(([what]) => gateNames.has(what))
-          .map(([what, holds]) => ({ what, words: holds ? what : `not ${what}`, answered: holds })),
-      ),
+    gates: [
+      ...standing.pending.map((g) => ({ what: g.what as string, words: g.words, answered: false })),
+      ...[...standing.gates]
+        .filter(([what]) => gateNames.has(what))
+        .map(([what, holds]) => ({ what, words: holds ? what : `not ${what}`, answered: holds })),
+    ],
     suspects: [...standing.suspects],
     checksDone: standing.checksDone.map((c) => ({ ...c })),
     next: asked,

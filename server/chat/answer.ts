@@ -1,0 +1,135 @@
+/** Answers to questions and commands. Pure: the same for a logged note and for a question that is not kept. */
+import type { Ask, Fact } from '../../intents/shapes.ts';
+import { explainWhy, explainWhyNot, howSure, whatIf } from '../faults/explain.ts';
+import { nextBlock } from '../faults/next-block.ts';
+import { suspectsOf } from '../faults/suspects.ts';
+import { judge } from '../findings/judge.ts';
+import { workOut } from '../findings/workout.ts';
+import { glossaryFor, termsIn } from '../guides/glossary.ts';
+import { guideFor, stepBlock } from '../guides/steps.ts';
+import type { Folded } from '../session/fold.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import { elsewhereBlocks, helpBlocks, safeBlocks, talkBlocks } from './asides.ts';
+import { commandBlocks } from './commands.ts';
+import type { Block } from './reply.ts';
+import { summaryBlocks } from './summary.ts';
+
+type Teach = Extract<Block, { is: 'teach' }>;
+export const teach = (words: string, lines: readonly string[] = [], why?: Teach['why']): Teach => ({
+  is: 'teach',
+  words,
+  lines: [...lines],
+  terms: termsIn([words, ...lines].join(' ')),
+  ...(why ? { why } : {}),
+});
+
+/** What the question supposes, laid over what stands: judged and weighed, kept nowhere. */
+const supposed = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[] => {
+  const facts: Fact[] = ask.facts.filter((f) => !f.held).map((f) => ({ ...f, at }));
+  if (facts.length === 0) return [];
+  const then: Folded = {
+    ...standing,
+    facts: [
+      ...standing.facts,
+      ...facts.map((fact) => ({ fact, seq: standing.seq + 1, note: 'supposed', by: 'supposed' })),
+    ],
+    stateAt: new Map([...standing.stateAt, ...facts.map((f) => [f.id, standing.state] as const)]),
+  };
+  const found = judge(facts, then, sheet);
+  const weighed: Folded = {
+    ...then,
+    findings: new Map([...standing.findings, ...found.map((f) => [f.key, f] as const)]),
+  };
+  const suspects = suspectsOf(weighed, sheet);
+  const blocks: Block[] = [teach('Supposed only: nothing of this is kept.')];
+  if (found.length > 0) blocks.push({ is: 'findings', words: found.map((f) => f.words).join('; '), list: found });
+  const lead = suspects[0];
+  if (lead) {
+    const before = standing.suspects.find((s) => s.fault === lead.fault);
+    blocks.push(teach(`${lead.name} would be ${lead.rank}${before ? `, now ${before.rank}` : ''}.`));
+  }
+  return blocks;
+};
+
+const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[] => {
+  switch (ask.ask) {
+    case 'next': {
+      const next = nextBlock(standing, sheet);
+      return next
+        ? [next]
+        : [teach('Nothing stands open. Tell me what you see: tank pressure, four heights, what the pump does.')];
+    }
+    case 'why':
+      return explainWhy(ask.about, ask.words, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
+    case 'why not':
+      return explainWhyNot(ask.about, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
+    case 'how sure':
+      return howSure(standing, sheet).map((e) => teach(e.words, e.lines, e.why));
+    case 'what if': {
+      const blocks = supposed(ask, standing, sheet, at);
+      if (blocks.length > 0) return blocks;
+      return whatIf(ask.words, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
+    }
+    case 'summary':
+      return summaryBlocks(standing, sheet);
+    case 'safe':
+      return safeBlocks(standing);
+    case 'command':
+      return commandBlocks(ask, standing, sheet);
+    case 'meaning':
+    case 'limit':
+    case 'how long':
+    case 'work out': {
+      const worked = workOut(ask, standing, sheet);
+      if (worked) {
+        const blocks: Block[] = [teach(worked.words, worked.lines, worked.why)];
+        if (worked.drawing) blocks.push({ is: 'picture', words: worked.words, drawing: worked.drawing });
+        if (worked.wants)
+          blocks.push({ is: 'question', id: `wants-${worked.wants.field}`, words: worked.wants.question, keys: [] });
+        return blocks;
+      }
+      return answersAlone({ ...ask, ask: 'what is' });
+    }
+    case 'how': {
+      const guide = guideFor(ask.about ?? ask.words);
+      return guide ? stepBlock(guide, 0, sheet) : answersAlone({ ...ask, ask: 'what is' });
+    }
+    case 'what is':
+    case 'help':
+    case 'talk':
+    case 'elsewhere':
+      return answersAlone(ask);
+  }
+};
+
+/** What needs no session: the glossary, help, courtesy. */
+const answersAlone = (ask: Ask): Block[] => {
+  switch (ask.ask) {
+    case 'talk':
+      return talkBlocks();
+    case 'elsewhere':
+      return elsewhereBlocks(ask.about ?? 'that');
+    case 'help':
+      return helpBlocks();
+    default: {
+      const entry = glossaryFor(ask.about ?? '') ?? glossaryFor(ask.words);
+      if (entry)
+        return [
+          teach(`${entry.term}: ${entry.plain}`, [
+            entry.why,
+            ...(entry.see.length > 0 ? [`See also: ${entry.see.join(', ')}`] : []),
+          ]),
+        ];
+      return [
+        teach('I have no answer to that.', [
+          'Ask "what next", "why ...", "how do I ...", "what is a ...", "summary", or type what you see.',
+        ]),
+      ];
+    }
+  }
+};
+
+/** `at`: ms since the epoch, for what is supposed to be so now. */
+export const answerAsk = (ask: Ask, standing: Folded, sheet: Sheet, { at }: { at: number }): Block[] =>
+  answersWithSession(ask, standing, sheet, at);
+export { answersAlone };

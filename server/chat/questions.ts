@@ -1,0 +1,94 @@
+/** Questions the reply puts: what was ambiguous, held back, aimed at nothing, missing from the sheet. One at a time is kept open. */
+import type { ReadingFact } from '../../intents/shapes.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Folded } from '../session/fold.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import type { Resolved } from './amends.ts';
+import type { Block } from './reply.ts';
+
+type Question = Extract<Block, { is: 'question' }>;
+
+const heldWords = (fact: ReadingFact, sheet: Sheet): string => {
+  const what = `${fact.where.v} ${fact.what.v} ${fact.amount.v.text}`.trim();
+  const relief = sheet.supply?.relief;
+  if (fact.what.v === 'pressure' && fact.where.v === 'tank' && relief)
+    return `${what}? The relief opens at ${relief.text} (sheet: supply.relief), so I have not counted it. What does the gauge say?`;
+  return `${what}? That is outside anything I can believe, so I have not counted it. What does it read?`;
+};
+
+const heldQuestions = (aimed: Resolved, sheet: Sheet): Question[] =>
+  aimed.read.facts.flatMap((fact): Question[] =>
+    fact.held && fact.is === 'reading'
+      ? [
+          {
+            is: 'question',
+            id: `held-${fact.what.v}`,
+            words: heldWords(fact, sheet),
+            keys: [{ label: 'take it back', text: 'scratch that' }],
+            open: { id: `held-${fact.what.v}`, what: fact.what.v, where: fact.where.v, unit: fact.amount.v.unit },
+          },
+        ]
+      : [],
+  );
+
+/** What a reading needs to be judged and the sheet lacks: asked for once, and it can be typed. */
+const wantQuestions = (found: readonly Finding[], standing: Folded): Question[] => {
+  const seen = new Set<string>();
+  const out: Question[] = [];
+  for (const finding of found) {
+    const wants = finding.wants;
+    if (!wants || seen.has(wants.field) || alreadyAsked(standing, `wants-${wants.field}`)) continue;
+    seen.add(wants.field);
+    out.push({ is: 'question', id: `wants-${wants.field}`, words: wants.question, keys: [] });
+  }
+  return out.slice(0, 1);
+};
+
+const alreadyAsked = (standing: Folded, id: string): boolean =>
+  [...standing.tape.replies.values()].some((r) => r.blocks.some((b) => b.is === 'question' && b.id === id));
+
+const asFoundId = 'as-found';
+
+/** For a complaint about standing: the readings that three minutes of pumping would destroy, asked for first and once. */
+const asFound = (standing: Folded, sheet: Sheet): Question[] => {
+  if (!standing.complaint?.standing || alreadyAsked(standing, asFoundId)) return [];
+  const has = (what: string, where: string): boolean =>
+    standing.facts.some(({ fact }) => fact.is === 'reading' && fact.what.v === what && fact.where.v === where);
+  const missing = [
+    ...(has('pressure', 'tank') ? [] : ['tank pressure']),
+    ...(['left rear', 'right rear', 'left front', 'right front'].some((c) => !has('height', c))
+      ? ['four heights by tape']
+      : []),
+    ...(sheet.panel && standing.state.panel === null ? ['panel position'] : []),
+    ...(standing.gates.has('on jacks') ? [] : ['jacks up or down']),
+    ...(standing.gates.has('floor level') ? [] : ['floor level or not']),
+    ...(standing.facts.some(({ fact }) => fact.is === 'reading' && fact.what.v === 'standing time')
+      ? []
+      : ['hours parked']),
+    ...(standing.state.key === null ? ['key on or off'] : []),
+  ];
+  if (missing.length < 3) return [];
+  return [
+    {
+      is: 'question',
+      id: asFoundId,
+      words: `As found, before key, pump, panel or link is touched: ${missing.join(', ')}. Three minutes of pumping wipe it out.`,
+      keys: [
+        { label: 'key off, jacks up', text: 'key off, jacks up' },
+        { label: 'floor level', text: 'floor level' },
+        { label: 'already pumped', text: 'just pumped' },
+      ],
+      open: { id: asFoundId, what: 'pressure', where: 'tank', unit: sheet.units.pressure },
+    },
+  ];
+};
+
+export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonly Finding[], sheet: Sheet): Block[] => {
+  const out: Question[] = [];
+  for (const ambiguity of aimed.read.ambiguous)
+    out.push({ is: 'question', id: 'ambiguous', words: ambiguity.question, keys: ambiguity.candidates });
+  out.push(...heldQuestions(aimed, sheet));
+  for (const { question } of aimed.open) out.push({ is: 'question', id: 'which', words: question, keys: [] });
+  if (out.length > 0) return out;
+  return [...asFound(standing, sheet), ...wantQuestions(found, standing)];
+};

@@ -1,0 +1,108 @@
+/**
+ * One note, one reply: reads, folds, judges, weighs and words. Pure; the desk makes it durable.
+ * A thing is judged once, when its note comes.
+ */
+import { blankContext, read } from '../../intents/read.ts';
+import type { Fact, NoteId, Reading } from '../../intents/shapes.ts';
+import { tell } from '../../intents/tell.ts';
+import { nextBlock } from '../faults/next-block.ts';
+import { suspectsOf } from '../faults/suspects.ts';
+import { withdrawn } from '../faults/withdrawn.ts';
+import { judge } from '../findings/judge.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Draft, Photo } from '../session/entry.ts';
+import { foldOn, type Folded } from '../session/fold.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import { aim } from './amends.ts';
+import { answerAsk, answersAlone, teach } from './answer.ts';
+import { cautionBlocks } from './cautions.ts';
+import { contextOf } from './context.ts';
+import { questionBlocks } from './questions.ts';
+import type { Block, Suspect } from './reply.ts';
+
+export type NoteIn = { id: NoteId; text: string; at: number; seen: number; by: string; photos?: Photo[] };
+
+/** Facts to judge: those of the note, and those whose findings a correction has felled. */
+const freshFacts = (before: Folded, after: Folded, note: NoteId): Fact[] => {
+  const felled = new Set(
+    [...before.findings.values()].filter((f) => after.findings.get(f.key) !== f).flatMap((f) => f.because),
+  );
+  return after.facts.filter((h) => h.note === note || felled.has(h.fact.id)).map((h) => h.fact);
+};
+
+const changesEvidence = (read: Reading): boolean =>
+  read.facts.some((f) => !f.held) || read.amends.some((a) => a.notes.length > 0 || a.drops.length > 0);
+
+const withWas = (suspects: readonly Suspect[], before: readonly Suspect[]): Suspect[] =>
+  suspects.map((s) => {
+    const old = before.find((b) => b.fault === s.fault && b.where === s.where);
+    return old ? { ...s, was: old.p } : s;
+  });
+
+export type Stepped = {
+  note: Extract<Draft, { is: 'note' }>;
+  reply: Extract<Draft, { is: 'reply' }>;
+  standing: Folded;
+};
+
+/** `engine`: hash of code and tables, stamped on the reply. */
+export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: string): Omit<Stepped, 'standing'> => {
+  const context = contextOf(standing, sheet, note);
+  const aimed = aim(read(note.text, context), standing, note.seen);
+  const noteDraft: Stepped['note'] = { is: 'note', ...note, read: aimed.read };
+  const folded = foldOn(standing, [{ v: 1, session: standing.session, seq: standing.seq + 1, kept: 0, ...noteDraft }]);
+
+  const found: Finding[] = judge(freshFacts(standing, folded, note.id), folded, sheet);
+  const now: Folded = { ...folded, findings: new Map([...folded.findings, ...found.map((f) => [f.key, f] as const)]) };
+
+  const evidence = changesEvidence(aimed.read);
+  const suspects = evidence ? withWas(suspectsOf(now, sheet), standing.suspects) : [];
+  const judged: Folded = evidence ? { ...now, suspects } : now;
+
+  const cautions = cautionBlocks(aimed.read, judged, standing, sheet);
+  const waits = cautions.some((b) => b.is === 'caution' && b.gate);
+  const questions = questionBlocks(aimed, judged, found, sheet);
+  const blocks: Block[] = [...cautions];
+  const took = tell(aimed.read, context, note.text);
+  if (took.length > 0) blocks.push({ is: 'took', words: took.map((t) => t.words).join(' · '), list: took });
+  if (evidence) for (const words of withdrawn(standing, judged)) blocks.push({ is: 'withdrawn', words });
+  blocks.push(...questions);
+  if (found.length > 0) blocks.push({ is: 'findings', words: found.map((f) => f.words).join('; '), list: found });
+  for (const ask of aimed.read.asks) blocks.push(...answerAsk(ask, judged, sheet, note));
+  if (suspects.length > 0)
+    blocks.push({ is: 'suspects', words: suspects.map((s) => `${s.name}: ${s.rank}`).join('; '), list: suspects });
+  const asked = blocks.some((b) => b.is === 'check' || b.is === 'step');
+  if (evidence && !waits && !asked) {
+    const next = nextBlock(judged, sheet);
+    if (next) blocks.push(next);
+  }
+  return { note: noteDraft, reply: { is: 'reply', by: 'soapwater', to: note.id, engine, blocks } };
+};
+
+/** A question that is only asked: nothing of it is kept. `standing` null: outside any session, from the glossary. */
+export const answer = (
+  standing: Folded | null,
+  sheet: Sheet | null,
+  ask: { id: NoteId; text: string; at: number },
+): Block[] => {
+  if (!standing || !sheet) {
+    const alone = read(ask.text, blankContext(ask.id, { at: ask.at }));
+    const asks = alone.asks.length > 0 ? alone.asks : [plainQuestion(ask.text)];
+    return asks.flatMap(answersAlone);
+  }
+  const reading = read(ask.text, contextOf(standing, sheet, { ...ask, seen: standing.seq }));
+  const asks = reading.asks.length > 0 ? reading.asks : [plainQuestion(ask.text)];
+  const blocks = asks.flatMap((a) => answerAsk(a, standing, sheet, ask));
+  const cautions = reading.hazards.filter((h) => h.mode === 'asked');
+  if (cautions.length > 0) return [...cautionBlocks(reading, standing, standing, sheet), ...blocks];
+  return blocks.length > 0 ? blocks : [teach('I have no answer to that.')];
+};
+
+/** Words that are no question as they stand: a glossary term tapped in a reply. */
+const plainQuestion = (words: string): Reading['asks'][number] => ({
+  ask: 'what is',
+  words,
+  facts: [],
+  amounts: [],
+  spans: [[0, words.length]],
+});
