@@ -1,0 +1,12 @@
+/** What a block needs besides itself to be drawn in its place. */
+export type BlockContext = {
+  /** In the newest exchange: its keys are live. */
+  live: boolean;
+  /** Answered gates by condition: their keys give way to the answer. */
+  gates: ReadonlyMap<string, boolean>;
+  /** Where answers to taps appear. */
+  at: string;
+  zone: string | undefined;
+  /** Wide screens show suspects and the next check elsewhere: here a line is enough. */
+  brief: boolean;
+};

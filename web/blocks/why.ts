@@ -1,0 +1,26 @@
+/** "why": formula, each input with where it came from, source. */
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Why } from '../../server/findings/finding.ts';
+
+export const whyView = (why: Why, of: string): TemplateResult =>
+  html`<details class="why">
+    <summary>why<span class="hear"> ${of}</span></summary>
+    <div class="why-in">
+      <p class="formula">${why.formula}</p>
+      ${
+        why.inputs.length === 0
+          ? nothing
+          : html`<dl class="inputs">
+              ${why.inputs.map(
+                (i) =>
+                  html`<div>
+                    <dt>${i.name}</dt>
+                    <dd><b class="figure">${i.text}</b> <span class="soft">${i.from}</span></dd>
+                  </div>`,
+              )}
+            </dl>`
+      }
+      ${why.notes.map((n) => html`<p>${n}</p>`)}
+      <p class="soft">${why.source.kind === 'practice' ? 'common practice' : why.source.kind}: ${why.source.words}</p>
+    </div>
+  </details>`;

@@ -1,0 +1,275 @@
+/** One exchange of the job sheet: what was typed and what came back; folded to a few lines until it is opened. */
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import type { Block } from '../../server/chat/reply.ts';
+import { blockView } from '../blocks/block.ts';
+import { drawings } from '../draw/look.ts';
+import { headline, type Exchange, type NoteExchange } from '../exchanges.ts';
+import { base, keys } from '../look/base.ts';
+import { blocks } from '../look/blocks.ts';
+import { clock } from '../show.ts';
+
+export class SoapExchange extends LitElement {
+  static override properties = {
+    x: { attribute: false },
+    newest: { type: Boolean },
+    open: { type: Boolean, reflect: true },
+    brief: { type: Boolean },
+    zone: {},
+    gates: { attribute: false },
+    answers: { attribute: false },
+  };
+  static override styles = [
+    base,
+    keys,
+    blocks,
+    drawings,
+    css`
+      :host {
+        display: block;
+        border-bottom: var(--thin) solid var(--rule);
+        content-visibility: auto;
+        contain-intrinsic-size: auto 72px;
+      }
+      .row {
+        display: grid;
+        grid-template-columns: 3.25rem minmax(0, 1fr);
+        gap: 0 10px;
+        padding: 8px 10px 10px;
+      }
+      .margin {
+        display: grid;
+        align-content: start;
+        gap: 1px;
+        padding-top: 3px;
+        text-align: right;
+        font-size: 0.8125rem;
+        line-height: 1.25;
+        color: var(--soft);
+        font-variant-numeric: tabular-nums;
+      }
+      .margin time {
+        font-size: 0.9375rem;
+        color: var(--ink);
+      }
+      .state.waiting,
+      .state.sent,
+      .state.refused {
+        color: var(--ink);
+        font-weight: var(--weight);
+      }
+      .state.waiting {
+        border: 2px dashed currentColor;
+        padding: 0 2px;
+        text-align: center;
+      }
+      .state.sent {
+        border: 2px solid currentColor;
+        padding: 0 2px;
+        text-align: center;
+      }
+      .state.refused {
+        border: 3px double currentColor;
+        text-align: center;
+      }
+      .text {
+        font-family: var(--typed);
+        font-size: 1.0625rem;
+        line-height: 1.3;
+        white-space: pre-wrap;
+        overflow-wrap: anywhere;
+        margin: 0;
+      }
+      .provisional .text {
+        border-left: 3px dashed var(--edge);
+        padding-left: 9px;
+      }
+      .voided .text {
+        text-decoration: line-through;
+        color: var(--soft);
+      }
+      .body {
+        display: grid;
+        gap: 10px;
+        min-width: 0;
+      }
+      .fold {
+        width: 100%;
+        min-height: 56px;
+        display: block;
+      }
+      .fold .text {
+        color: var(--soft);
+        display: -webkit-box;
+        -webkit-box-orient: vertical;
+        -webkit-line-clamp: 2;
+        line-clamp: 2;
+        overflow: hidden;
+      }
+      .fold .said {
+        font-weight: var(--weight);
+        display: -webkit-box;
+        -webkit-box-orient: vertical;
+        -webkit-line-clamp: 2;
+        line-clamp: 2;
+        overflow: hidden;
+      }
+      .close {
+        justify-self: end;
+      }
+      .mark-row {
+        color: var(--soft);
+        font-size: 0.9375rem;
+      }
+      .photos {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+      }
+      .photos img {
+        max-width: min(100%, 15rem);
+        max-height: 12rem;
+        height: auto;
+        border: var(--line) solid var(--edge);
+      }
+      .remark {
+        border-left: var(--line) dotted var(--edge);
+        padding-left: 10px;
+        font-style: italic;
+      }
+      .refusal {
+        border: 3px double var(--ink);
+        padding: 8px 10px;
+        display: grid;
+        gap: 8px;
+      }
+      .two {
+        display: flex;
+        flex-wrap: wrap;
+        gap: 8px;
+      }
+    `,
+  ];
+
+  declare x: Exchange;
+  declare newest: boolean;
+  declare open: boolean;
+  declare brief: boolean;
+  declare zone: string | undefined;
+  declare gates: ReadonlyMap<string, boolean>;
+  /** Answers to taps in this exchange. */
+  declare answers: readonly (readonly Block[])[];
+
+  constructor() {
+    super();
+    this.newest = false;
+    this.open = false;
+    this.brief = false;
+    this.gates = new Map();
+    this.answers = [];
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // the newest stands open; an older one folds when the next comes, unless it was opened by hand
+    if (changed.has('newest')) this.open = this.newest;
+  }
+
+  protected override render(): unknown {
+    const x = this.x;
+    return x.is === 'mark'
+      ? html`<div class="row">
+          ${this.#margin(x.at, x.by === 'soapwater' ? '' : x.by, null)}
+          <div class="body">
+            <p class="mark-row">${x.words}</p>
+            ${this.#remarks()}
+          </div>
+        </div>`
+      : this.open
+        ? this.#full(x)
+        : this.#folded(x);
+  }
+
+  #margin(at: number, by: string, state: NoteExchange['state'] | null): unknown {
+    return html`<div class="margin">
+      <time datetime=${new Date(at).toISOString()}>${clock(at, this.zone)}</time>
+      <span>${by}</span>
+      ${state === null ? nothing : html`<span class="state ${state}">${state}</span>`}
+    </div>`;
+  }
+
+  #folded(x: NoteExchange): unknown {
+    const said = headline(x.reply);
+    return html`<button type="button" class="plain fold" aria-expanded="false" @click=${() => (this.open = true)}>
+      <div class="row ${x.state === 'kept' ? '' : 'provisional'} ${x.voided ? 'voided' : ''}">
+        ${this.#margin(x.at, x.by, x.state)}
+        <div>
+          <p class="text">${x.text}</p>
+          ${x.voided ? html`<p class="soft">taken back</p>` : said === null ? nothing : html`<p class="said"><span aria-hidden="true">→ </span>${said}</p>`}
+        </div>
+      </div>
+    </button>`;
+  }
+
+  #full(x: NoteExchange): unknown {
+    const context = {
+      live: this.newest && !x.voided,
+      gates: this.gates,
+      at: x.key,
+      zone: this.zone,
+      brief: this.brief,
+    };
+    const from = (): EventTarget => this;
+    return html`<div class="row ${x.state === 'kept' ? '' : 'provisional'} ${x.voided ? 'voided' : ''}">
+      ${this.#margin(x.at, x.by, x.state)}
+      <div class="body">
+        <p class="text">${x.text}</p>
+        ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
+        ${this.#refusal(x)}
+        ${x.reply?.blocks.map((b) => (b.is === 'check' && this.newest ? nothing : blockView(b, context, from)))}
+        ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: true }, from))}</div>`)}
+        ${this.#remarks()}
+        ${this.newest ? nothing : html`<button type="button" class="link close" @click=${() => (this.open = false)}>fold</button>`}
+      </div>
+    </div>`;
+  }
+
+  #photos(x: NoteExchange): unknown {
+    const photos = x.note?.photos ?? [];
+    const waiting = x.pending?.pictures?.length ?? 0;
+    if (photos.length === 0 && waiting === 0) return nothing;
+    return html`<div class="photos">
+      ${photos.map(
+        (p) =>
+          html`<a href=${`/photos/${p.id}`} target="_blank" rel="noopener">
+            <img
+              src=${`/photos/${p.id}`}
+              width=${p.width}
+              height=${p.height}
+              loading="lazy"
+              alt=${p.words === '' ? 'picture with this note' : p.words}
+            />
+          </a>`,
+      )}
+      ${waiting === 0 ? nothing : html`<p class="soft">${waiting} picture${waiting === 1 ? '' : 's'} waiting</p>`}
+    </div>`;
+  }
+
+  #refusal(x: NoteExchange): unknown {
+    if (x.state !== 'refused' || x.pending === null) return nothing;
+    const key = x.pending.key;
+    const say = (what: 'again' | 'drop') => (): void => {
+      this.dispatchEvent(new CustomEvent('soap-refused', { detail: { key, what }, bubbles: true, composed: true }));
+    };
+    return html`<div class="refusal" role="alert">
+      <p><b>Not taken:</b> ${x.words}</p>
+      <div class="two">
+        <button type="button" class="key small" @click=${say('again')}>back into the line</button>
+        <button type="button" class="key small" @click=${say('drop')}>throw away</button>
+      </div>
+    </div>`;
+  }
+
+  #remarks(): unknown {
+    return this.x.remarks.map((r) => html`<p class="remark">${r.text} <span class="soft">(${r.by})</span></p>`);
+  }
+}
+customElements.define('soap-exchange', SoapExchange);

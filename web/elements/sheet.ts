@@ -1,0 +1,149 @@
+/** The ruled job sheet: exchanges oldest first, the newest open at the foot. */
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import { repeat } from 'lit/directives/repeat.js';
+import type { Block } from '../../server/chat/reply.ts';
+import type { Exchange } from '../exchanges.ts';
+import { base, keys } from '../look/base.ts';
+import { day } from '../show.ts';
+import './exchange.ts';
+
+/** How many exchanges stand in the page at first, and come with each "earlier": find and print still work on them. */
+const page = 200;
+
+export class SoapSheet extends LitElement {
+  static override properties = {
+    list: { attribute: false },
+    loading: { type: Boolean },
+    stale: { type: Boolean },
+    brief: { type: Boolean },
+    zone: {},
+    gates: { attribute: false },
+    answers: { attribute: false },
+    shown: { state: true },
+  };
+  static override styles = [
+    base,
+    keys,
+    css`
+      :host {
+        display: block;
+        overflow-y: auto;
+        overflow-x: hidden;
+        overscroll-behavior: contain;
+        background: var(--paper);
+      }
+      .earlier {
+        display: grid;
+        padding: 8px 10px;
+        border-bottom: var(--thin) solid var(--rule);
+      }
+      .day {
+        padding: 4px 10px;
+        font-size: 0.875rem;
+        font-weight: var(--weight);
+        border-bottom: var(--thin) solid var(--rule);
+      }
+      .note {
+        padding: 10px;
+        color: var(--soft);
+      }
+      .empty {
+        padding: 24px 16px;
+        display: grid;
+        gap: 8px;
+        max-width: 36rem;
+      }
+      .empty h2 {
+        font-size: 1.375rem;
+      }
+    `,
+  ];
+
+  declare list: readonly Exchange[];
+  declare loading: boolean;
+  declare stale: boolean;
+  declare brief: boolean;
+  declare zone: string | undefined;
+  declare gates: ReadonlyMap<string, boolean>;
+  /** Answers to taps, by exchange. */
+  declare answers: ReadonlyMap<string, readonly (readonly Block[])[]>;
+  declare shown: number;
+  #lastKey = '';
+
+  constructor() {
+    super();
+    this.list = [];
+    this.loading = false;
+    this.stale = false;
+    this.brief = false;
+    this.gates = new Map();
+    this.answers = new Map();
+    this.shown = page;
+  }
+
+  protected override updated(changed: PropertyValues<this>): void {
+    if (!changed.has('list') || this.list.length === 0) return;
+    const last = this.list.at(-1);
+    const sign = last ? `${last.key} ${last.is === 'note' && last.reply !== null ? 'answered' : ''}` : '';
+    if (sign === this.#lastKey) return;
+    this.#lastKey = sign;
+    void this.#toNewest();
+  }
+
+  /** Puts the foot of the sheet in view; where the newest exchange is taller than that, its head. */
+  async #toNewest(): Promise<void> {
+    const last = this.renderRoot.querySelector('soap-exchange:last-of-type');
+    if (!(last instanceof LitElement)) return;
+    await last.updateComplete;
+    await new Promise((done) => requestAnimationFrame(done));
+    this.scrollTop = last.clientHeight > this.clientHeight ? last.offsetTop - this.offsetTop : this.scrollHeight;
+  }
+
+  protected override render(): unknown {
+    const from = Math.max(0, this.list.length - this.shown);
+    const list = this.list.slice(from);
+    const lastNote = list.findLast((x) => x.is === 'note')?.key;
+    let before = '';
+    return html`
+      ${
+        from > 0
+          ? html`<div class="earlier">
+              <button type="button" class="key small" @click=${() => (this.shown += page)}>
+                earlier (${from} more)
+              </button>
+            </div>`
+          : nothing
+      }
+      ${this.loading && list.length === 0 ? html`<p class="note" role="status">fetching the session…</p>` : nothing}
+      ${
+        !this.loading && !list.some((x) => x.is === 'note')
+          ? html`<div class="empty">
+              <h2>What is it doing?</h2>
+              <p>
+                Type it the way you would say it: “left rear low, sags overnight”. Or tap a corner and put in a reading.
+              </p>
+            </div>`
+          : nothing
+      }
+      ${repeat(
+        list,
+        (x) => x.key,
+        (x) => {
+          const d = day(x.at, this.zone);
+          const head = d === before ? nothing : html`<h2 class="day">${d}</h2>`;
+          before = d;
+          return html`${head}<soap-exchange
+              .x=${x}
+              ?newest=${x.key === lastNote}
+              ?brief=${this.brief}
+              .zone=${this.zone}
+              .gates=${this.gates}
+              .answers=${this.answers.get(x.key) ?? none}
+            ></soap-exchange>`;
+        },
+      )}
+    `;
+  }
+}
+const none: readonly (readonly Block[])[] = [];
+customElements.define('soap-sheet', SoapSheet);

@@ -1,0 +1,287 @@
+/** The first page: who types, which coach, which session to go on with. */
+import { LitElement, css, html, nothing } from 'lit';
+import { base, keys } from '../look/base.ts';
+import { clock, day } from '../show.ts';
+import type { SocketController } from '../socket-controller.ts';
+import { hashOf } from '../route.ts';
+
+export class SoapStart extends LitElement {
+  static override properties = {
+    controller: { attribute: false },
+    by: {},
+    tick: { attribute: false },
+    coach: { state: true },
+    words: { state: true },
+    missing: { state: true },
+  };
+  static override styles = [
+    base,
+    keys,
+    css`
+      :host {
+        display: block;
+        height: 100%;
+        overflow-y: auto;
+      }
+      main {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 28px;
+        max-width: 62rem;
+        margin: 0 auto;
+        padding: 20px 16px 40px;
+      }
+      header {
+        display: flex;
+        flex-wrap: wrap;
+        justify-content: space-between;
+        align-items: baseline;
+        gap: 4px 16px;
+        border-bottom: var(--line) solid var(--edge);
+        padding-bottom: 10px;
+      }
+      h1 {
+        font-size: 1.625rem;
+        font-weight: 800;
+        letter-spacing: -0.02em;
+      }
+      h2 {
+        font-size: 1.1875rem;
+        font-weight: 800;
+      }
+      section {
+        display: grid;
+        gap: 12px;
+        align-content: start;
+      }
+      label {
+        font-weight: 600;
+      }
+      input {
+        width: 100%;
+        min-height: 56px;
+        border: var(--line) solid var(--edge);
+        border-radius: var(--round);
+        background: var(--card);
+        padding: 6px 12px;
+        font-size: 1.125rem;
+      }
+      .who {
+        display: grid;
+        gap: 4px;
+        max-width: 12rem;
+      }
+      .coaches {
+        display: grid;
+        grid-template-columns: repeat(auto-fill, minmax(min(100%, 15rem), 1fr));
+        gap: 10px;
+      }
+      .coach {
+        display: grid;
+        gap: 2px;
+        min-height: 76px;
+        padding: 10px 14px;
+        text-align: left;
+        border: var(--line) solid var(--edge);
+        border-radius: var(--round);
+        background: var(--card);
+        cursor: pointer;
+      }
+      .coach b {
+        font-size: 1.1875rem;
+      }
+      .coach[aria-pressed='true'] {
+        border-width: 2px 2px 2px 10px;
+        background: var(--key);
+      }
+      .go {
+        display: grid;
+        grid-template-columns: repeat(auto-fit, minmax(min(100%, 12rem), 1fr));
+        gap: 10px;
+        max-width: 36rem;
+      }
+      .missing {
+        border: 3px double var(--ink);
+        padding: 8px 12px;
+        font-weight: var(--weight);
+      }
+      .sessions a {
+        display: grid;
+        grid-template-columns: minmax(0, 1fr) auto;
+        gap: 2px 14px;
+        padding: 12px 2px;
+        border-top: var(--thin) solid var(--rule);
+        color: inherit;
+        text-decoration: none;
+      }
+      .sessions li:last-child a {
+        border-bottom: var(--thin) solid var(--rule);
+      }
+      .sessions b {
+        font-size: 1.0625rem;
+      }
+      .sessions .words {
+        grid-column: 1 / -1;
+        font-family: var(--typed);
+        font-size: 1rem;
+        overflow: hidden;
+        text-overflow: ellipsis;
+        white-space: nowrap;
+      }
+      .tag {
+        border: var(--thin) solid currentColor;
+        padding: 0 6px;
+        font-size: 0.875rem;
+        white-space: nowrap;
+      }
+      @media (hover: hover) {
+        .sessions a:hover {
+          background: var(--key);
+        }
+      }
+      @media (min-width: 900px) {
+        main {
+          grid-template-columns: minmax(0, 5fr) minmax(0, 6fr);
+          gap: 36px 48px;
+          padding-top: 36px;
+        }
+        header {
+          grid-column: 1 / -1;
+        }
+      }
+    `,
+  ];
+
+  declare controller: SocketController;
+  declare by: string;
+  declare tick: unknown;
+  declare coach: string;
+  declare words: string;
+  declare missing: string;
+  #typing: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    this.by = '';
+    this.coach = '';
+    this.words = '';
+    this.missing = '';
+  }
+
+  #who(by: string): void {
+    this.dispatchEvent(new CustomEvent('soap-by', { detail: by, bubbles: true, composed: true }));
+  }
+
+  #open(practice?: number): void {
+    const coaches = this.controller.welcome?.coaches ?? [];
+    const coach = this.coach || (coaches.length === 1 ? (coaches[0]?.id ?? '') : '');
+    if (this.by.trim() === '') {
+      this.missing = 'Your initials first: each note says who typed it.';
+      this.renderRoot.querySelector<HTMLInputElement>('#by')?.focus();
+      return;
+    }
+    if (coach === '') {
+      this.missing = 'Pick the coach first.';
+      this.renderRoot.querySelector<HTMLButtonElement>('.coach')?.focus();
+      return;
+    }
+    const session = this.controller.open(coach, this.by.trim(), practice);
+    location.hash = hashOf({ at: 'session', session });
+  }
+
+  protected override render(): unknown {
+    const { welcome, sessions, link } = this.controller;
+    return html`<main>
+      <header>
+        <h1>soapwater</h1>
+        <p class="soft">
+          air suspension bench ·
+          ${link === 'live' ? 'connected' : link === 'connecting' ? 'connecting' : 'not connected'}
+        </p>
+      </header>
+      <section aria-labelledby="new">
+        <h2 id="new">New session</h2>
+        <div class="who">
+          <label for="by">Your initials</label>
+          <input
+            id="by"
+            .value=${this.by}
+            maxlength="20"
+            autocomplete="off"
+            autocapitalize="characters"
+            spellcheck="false"
+            @input=${(e: InputEvent) => this.#who((e.target as HTMLInputElement).value)}
+          />
+        </div>
+        <div class="coaches" role="group" aria-label="coach">
+          ${
+            welcome === null
+              ? html`<p class="soft">The list of coaches comes with the connection.</p>`
+              : welcome.coaches.map(
+                  (c) =>
+                    html`<button
+                      type="button"
+                      class="coach"
+                      aria-pressed=${this.coach === c.id ? 'true' : 'false'}
+                      @click=${() => {
+                        this.coach = c.id;
+                        this.missing = '';
+                      }}
+                    >
+                      <b>${c.coach}</b
+                      ><span class="soft">${c.units}${c.panel ? ', levelling panel' : ', no panel'}</span>
+                    </button>`,
+                )
+          }
+        </div>
+        ${this.missing === '' ? nothing : html`<p class="missing" role="alert">${this.missing}</p>`}
+        <div class="go">
+          <button type="button" class="key main" @click=${() => this.#open()}>start</button>
+          <button type="button" class="key" @click=${() => this.#open(1)}>practice on a made-up fault</button>
+        </div>
+      </section>
+      <section aria-labelledby="go-on">
+        <h2 id="go-on">Go on with</h2>
+        <div>
+          <label class="hear" for="find">Find in notes and findings</label>
+          <input
+            id="find"
+            type="search"
+            placeholder="find: words, coach, initials"
+            .value=${this.words}
+            @input=${(e: InputEvent) => {
+              this.words = (e.target as HTMLInputElement).value;
+              clearTimeout(this.#typing);
+              this.#typing = setTimeout(() => this.controller.list(this.words.trim().slice(0, 200)), 180);
+            }}
+          />
+        </div>
+        ${
+          sessions === null
+            ? html`<p class="soft">${link === 'live' ? 'fetching…' : 'The list comes with the connection.'}</p>`
+            : sessions.length === 0
+              ? html`<p class="soft">
+                  ${this.words === '' ? 'No session yet.' : `Nothing found for “${this.words}”.`}
+                </p>`
+              : html`<ul class="sessions">
+                  ${sessions.map(
+                    (s) =>
+                      html`<li>
+                        <a href=${hashOf({ at: 'session', session: s.session })}>
+                          <b>${welcome?.coaches.find((c) => c.id === s.coach)?.coach ?? s.coach}</b>
+                          <span class="soft">${day(s.last)} ${clock(s.last)}</span>
+                          <span class="words">${s.words === '' ? 'no notes yet' : s.words}</span>
+                          <span>
+                            ${s.closed ? html`<span class="tag">closed</span>` : nothing}
+                            ${s.practice ? html`<span class="tag">practice</span>` : nothing}
+                          </span>
+                        </a>
+                      </li>`,
+                  )}
+                </ul>`
+        }
+      </section>
+    </main>`;
+  }
+}
+customElements.define('soap-start', SoapStart);

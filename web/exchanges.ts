@@ -1,0 +1,138 @@
+/** Entries and what still waits, as the exchanges that a job sheet shows. Pure. */
+import type { Taken } from '../server/chat/reply.ts';
+import type { Entry, NoteEntry, ReplyEntry } from '../server/session/entry.ts';
+import type { Pending } from './outbox.ts';
+
+export type Remark = Extract<Entry, { is: 'remark' }>;
+export type Exchange =
+  | {
+      is: 'note';
+      key: string;
+      at: number;
+      by: string;
+      text: string;
+      state: 'waiting' | 'sent' | 'kept' | 'refused';
+      /** Words of a refusal. */
+      words?: string | undefined;
+      note: NoteEntry | null;
+      pending: Pending | null;
+      reply: ReplyEntry | null;
+      /** Taken back by a later note. */
+      voided: boolean;
+      remarks: readonly Remark[];
+    }
+  | { is: 'mark'; key: string; at: number; by: string; words: string; remarks: readonly Remark[] };
+export type NoteExchange = Extract<Exchange, { is: 'note' }>;
+
+/** Notes taken back, and facts withdrawn one by one, by the corrections that stand in later notes. */
+export const takenBack = (entries: readonly Entry[]): { notes: ReadonlySet<string>; facts: ReadonlySet<string> } => {
+  const notes = new Set<string>();
+  const facts = new Set<string>();
+  for (const e of entries) {
+    if (e.is !== 'note') continue;
+    for (const amend of e.read.amends) {
+      if (amend.do === 'undo') for (const id of amend.notes) notes.add(id);
+      if (amend.do === 'redo') for (const id of amend.notes) notes.delete(id);
+      for (const id of amend.drops) facts.add(id);
+    }
+  }
+  return { notes, facts };
+};
+
+const markWords = (e: Exclude<Entry, NoteEntry | ReplyEntry | Remark>): string => {
+  switch (e.is) {
+    case 'opened':
+      return e.practice ? 'practice opened' : 'opened';
+    case 'sheet':
+      return 'goes on by another version of the coach sheet';
+    case 'closed':
+      return `closed, signed ${e.signed}${e.words === '' ? '' : `: ${e.words}`}`;
+    case 'reopened':
+      return `opened again${e.words === '' ? '' : `: ${e.words}`}`;
+  }
+};
+
+export const exchangesOf = (entries: readonly Entry[], pending: readonly Pending[]): Exchange[] => {
+  const out: Exchange[] = [];
+  const replies = new Map<string, ReplyEntry>();
+  const remarks = new Map<number, Remark[]>();
+  for (const e of entries) {
+    if (e.is === 'reply') replies.set(e.to, e);
+    if (e.is === 'remark') remarks.set(e.about, [...(remarks.get(e.about) ?? []), e]);
+  }
+  const { notes: voided } = takenBack(entries);
+  const about = (...seqs: (number | undefined)[]): Remark[] =>
+    seqs.flatMap((s) => (s === undefined ? [] : (remarks.get(s) ?? [])));
+  const kept = new Set<string>();
+  for (const e of entries) {
+    if (e.is === 'reply' || e.is === 'remark') continue;
+    if (e.is === 'note') {
+      kept.add(e.id);
+      const reply = replies.get(e.id) ?? null;
+      out.push({
+        is: 'note',
+        key: e.id,
+        at: e.at,
+        by: e.by,
+        text: e.text,
+        state: 'kept',
+        note: e,
+        pending: null,
+        reply,
+        voided: voided.has(e.id),
+        remarks: about(e.seq, reply?.seq),
+      });
+    } else
+      out.push({ is: 'mark', key: `seq-${e.seq}`, at: e.kept, by: e.by, words: markWords(e), remarks: about(e.seq) });
+  }
+  for (const p of pending)
+    if (p.frame.is === 'note' && !kept.has(p.frame.id))
+      out.push({
+        is: 'note',
+        key: p.frame.id,
+        at: p.frame.at,
+        by: p.frame.by,
+        text: p.frame.text,
+        state: p.state,
+        words: p.words,
+        note: null,
+        pending: p,
+        reply: null,
+        voided: false,
+        remarks: [],
+      });
+  return out;
+};
+
+/** The strongest thing a reply said, in a few words, for its folded line; null when it said nothing. */
+export const headline = (reply: ReplyEntry | null): string | null => {
+  if (reply === null) return null;
+  const order = [
+    'caution',
+    'question',
+    'findings',
+    'withdrawn',
+    'step',
+    'teach',
+    'picture',
+    'suspects',
+    'check',
+  ] as const;
+  for (const is of order) {
+    const block = reply.blocks.find((b) => b.is === is);
+    if (block) return block.is === 'step' ? `${block.title}: ${block.words}` : block.words;
+  }
+  const took = reply.blocks.find((b) => b.is === 'took');
+  return took ? took.words : null;
+};
+
+/** How a line of the read-back is marked beside its words; '' where it was said outright. */
+export const takenMark = (t: Taken): string => {
+  if (t.kind === 'unread') return 'not read';
+  if (t.kind === 'ambiguous') return 'which?';
+  if (t.kind === 'held') return 'not believed yet';
+  if (t.kind === 'hunch') return 'hunch';
+  if (t.from === 'assumed') return 'assumed';
+  if (t.from === 'carried') return 'carried on';
+  return '';
+};
