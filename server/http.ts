@@ -95,7 +95,7 @@ export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express =>
     const file = join(photos, id);
     if (!existsSync(file)) {
       await mkdir(photos, { recursive: true });
-      await writeFile(`${file}.part`, bytes, { flush: true } as never);
+      await writeFile(`${file}.part`, bytes, { flush: true });
       await rename(`${file}.part`, file);
     }
     response.status(201).json({ id });

@@ -80,7 +80,7 @@ const filesIn = (folder: string): string[] =>
   readdirSync(join(root, folder), { withFileTypes: true }).flatMap((entry) => {
     const path = `${folder}/${entry.name}`;
     if (entry.isDirectory()) return filesIn(path);
-    return /\.ts$/.test(entry.name) && !/\.config\.ts$|\.d\.ts$/.test(entry.name) ? [path] : [];
+    return entry.name.endsWith('.ts') && !/\.config\.ts$|\.d\.ts$/.test(entry.name) ? [path] : [];
   });
 const roomOf = (path: string): string => {
   const [top, second] = path.split('/');

@@ -37,7 +37,7 @@ export class SessionMaker {
     const id = `note-${String(this.entries.length).padStart(3, '0')}`;
     const read: Reading = {
       facts: facts.map(
-        (f, i) => ({ at: this.#clock, word: 'own', ...f, id: `${id}.${i}`, where: said(f.where) }) as Fact,
+        (f, i) => ({ at: this.#clock, word: 'own', ...f, id: `${id}.${i}`, where: said(f.where) }),
       ),
       amends: more.amends ?? [],
       asks: [],
@@ -71,4 +71,4 @@ export const psi = (value: number, where = 'tank'): LooseFact =>
     what: said('pressure'),
     amount: said({ si: value * 6894.757293168361, pm: 3447, unit: 'psi', text: `${value} psi` }),
     where,
-  }) as LooseFact;
+  });
