@@ -2,6 +2,7 @@
 import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -37,18 +38,34 @@ const stampNow = () =>
     .update(process.platform)
     .digest('hex');
 
+/** True when node_modules already holds just what the lock file names (after `npm install` by hand), compiled for this Node. */
+const present = () => {
+  try {
+    const packages = (file) => JSON.parse(readFileSync(join(root, file), 'utf8')).packages;
+    const there = packages('node_modules/.package-lock.json');
+    const wanted = packages('package-lock.json');
+    for (const [path, { version, optional }] of Object.entries(wanted))
+      if (path !== '' && !optional && there[path]?.version !== version) return false;
+    const require = createRequire(join(root, 'package.json'));
+    new (require('better-sqlite3'))(':memory:').close();
+    return true;
+  } catch {
+    return false;
+  }
+};
+
 /** Installs from the lock file when node_modules is missing or stale. */
 export const install = ({ quiet = false } = {}) => {
   const stamp = stampNow();
   if (existsSync(stampFile) && readFileSync(stampFile, 'utf8') === stamp) return;
+  if (present()) return writeFileSync(stampFile, stamp);
   console.error('soapwater: installing packages (a few minutes the first time)');
   if (!run('npm', ['ci', '--include=dev', '--no-audit', '--no-fund'], quiet))
     fail('the packages could not be installed (npm ci)');
   writeFileSync(stampFile, stamp);
 };
 
-/** Marks present packages as installed, so that the first start after `npm install` by hand installs nothing again. */
-const sources = ['server', 'web', 'intents'];
+/** Time of the newest change below `folder`, ms since the epoch; a folder's own time tells of removals. */
 const newest = (folder) => {
   let at = 0;
   for (const entry of readdirSync(folder, { withFileTypes: true })) {
@@ -62,7 +79,7 @@ const built = {
   page: {
     stamp: 'page.stamp',
     config: 'web/vite.config.ts',
-    from: ['web', 'intents', 'server/chat', 'server/core', 'server/findings', 'server/session'],
+    from: ['web', 'intents', 'server'],
   },
   server: { stamp: 'server.stamp', config: 'server/vite.config.ts', from: ['server', 'intents'] },
 };
@@ -86,4 +103,3 @@ export const build = ({ quiet = false, parts = ['page', 'server'] } = {}) => {
     writeFileSync(file, String(at));
   }
 };
-export { sources };
