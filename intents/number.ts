@@ -243,7 +243,7 @@ const spokenWhole = (tokens: readonly Token[], i: number): { value: number; next
 /** "half past nine", "quarter to ten", "half seven", "ten past nine", "nine o'clock": minutes since midnight. */
 const spokenClock = (tokens: readonly Token[], start: number): Num | null => {
   const t = tokens[start];
-  if (t?.kind !== 'word' && t?.kind !== 'digits') return null;
+  if (!t || (t.kind !== 'word' && t.kind !== 'digits')) return null;
   const hourAt = (i: number): { value: number; next: number } | null => {
     const d = tokens[i];
     const value = digits(d) ? Number(d.low) : wordValue(d);
@@ -261,24 +261,40 @@ const spokenClock = (tokens: readonly Token[], start: number): Num | null => {
     signed: false,
   });
   const lead =
-    t.low === 'half' ? 30 : t.low === 'quarter' ? 15 : digits(t) ? Number(t.low) : belowHundred(tokens, start)?.value;
+    t.low === 'half'
+      ? 30
+      : t.low === 'quarter'
+        ? 15
+        : t.kind === 'digits'
+          ? Number(t.low)
+          : belowHundred(tokens, start)?.value;
   if (lead === undefined || lead > 59) return null;
   const after = skip(
     tokens,
-    digits(t) || t.low === 'half' || t.low === 'quarter' ? start + 1 : (belowHundred(tokens, start)?.next ?? start + 1),
+    t.kind === 'digits' || t.low === 'half' || t.low === 'quarter'
+      ? start + 1
+      : (belowHundred(tokens, start)?.next ?? start + 1),
   );
   const low = tokens[after]?.low;
   if (low === 'oclock' && lead >= 1 && lead <= 12) return clock(lead * 60, after + 1);
-  if (low === 'past' || (low === 'to' && (t.low === 'quarter' || (lead % 5 === 0 && !digits(t) && lead < 30)))) {
+  if (
+    low === 'past' ||
+    (low === 'to' &&
+      (t.low === 'quarter' || (lead % 5 === 0 && t.kind === 'word' && lead < 30 && leads(tokens, start))))
+  ) {
     const hour = hourAt(skip(tokens, after + 1));
     if (hour) return clock(hour.value * 60 + (low === 'past' ? lead : -lead), hour.next);
   }
   if (t.low === 'half' && after === start + 2) {
     const hour = hourAt(after);
-    const before = tokens[start - 2];
-    if (hour && before?.kind === 'word' && clockLeads.has(before.low)) return clock(hour.value * 60 + 30, hour.next);
+    if (hour && leads(tokens, start)) return clock(hour.value * 60 + 30, hour.next);
   }
   return null;
+};
+
+const leads = (tokens: readonly Token[], i: number): boolean => {
+  const before = tokens[i - 2];
+  return before?.kind === 'word' && clockLeads.has(before.low);
 };
 
 const spoken = (tokens: readonly Token[], start: number): Num | null => {
@@ -365,5 +381,5 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
     }
     return whole;
   }
-  return t.kind === 'word' ? spoken(tokens, i) : null;
+  return spoken(tokens, i);
 };

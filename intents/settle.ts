@@ -129,6 +129,27 @@ export const tidy = (p: PlaceParts): PlaceParts => {
   return out;
 };
 
+/** Parts that a side of the tandem has one of for each wheel. */
+const wheeled: ReadonlySet<string> = new Set([
+  'wheel',
+  'tyre',
+  'bellows',
+  'shock',
+  'bracket',
+  'shim',
+  'control arm',
+  'wheel bearing',
+  'axle',
+  'bellows crimp',
+  'bellows fold',
+  'pin',
+  'bushing',
+  'piston',
+  'bump stop',
+  'bellows line',
+  'shock bushing',
+]);
+
 const labelled = (phrase: string, raw: string, prev: Settled | undefined, labels: Context['labels']): string | null => {
   const name = labels[phrase];
   if (!name) return null;
@@ -136,6 +157,130 @@ const labelled = (phrase: string, raw: string, prev: Settled | undefined, labels
   const shouted = raw.length >= 2 && raw === raw.toUpperCase() && /[A-Z]/.test(raw);
   const after = prev?.k === 'place' && (prev.p.part === 'panel' || prev.p.part === 'panel port');
   return shouted || after ? name : null;
+};
+
+const phraseAt = (items: readonly Item[], i: number): string => {
+  const it = items[i];
+  return it?.k === 'senses'
+    ? it.phrase
+    : it?.k === 'unknown'
+      ? it.low
+      : it?.k === 'sep'
+        ? ','
+        : it?.k === 'num'
+          ? '#'
+          : '';
+};
+const articles = /^(?:the|on|at|to|from|of|hand|both|and|,|my|its|is|right|far|toward|towards|in|for|by)?$/;
+const leftVerbs =
+  /^(?:it|them|her|him|overnight|over|open|running|sitting|standing|parked|out|off|alone|behind|that|a|my|us|me|there|with)$/;
+const rightAdverbs =
+  /^(?:away|now|by|over|after|before|off|there|behind|under|up|down|past|next|then|beside|where|when|around|through|in|on|at|about|here|as|so|along|above|below|to|into|out)$/;
+
+/** "left" as remaining or as a verb, "right" as an adverb, "down" as a direction: no place and no sign. */
+const idle = (items: readonly Item[], i: number): boolean => {
+  const it = items[i];
+  if (it?.k !== 'senses') return false;
+  const prev = phraseAt(items, i - 1);
+  const next = phraseAt(items, i + 1);
+  const after = items[i + 1];
+  const placed = after?.k === 'senses' && after.senses.some((s) => s.k === 'place');
+  switch (it.phrase) {
+    case 'left':
+      if (prev === 'the' || prev === 'hand') return false;
+      // "12 psi left in tank", "3 hours left"
+      if (
+        items[i - 1]?.k === 'num' &&
+        !placed &&
+        after?.k !== 'num' &&
+        (next === 'in' ||
+          next === 'on' ||
+          (items[i - 1]?.k === 'num' &&
+            (items[i - 1] as Amounting).unit !== null &&
+            (next === '' || next === ',') &&
+            items.some((o) => only(o, 'place') && o !== it)))
+      )
+        return next === 'in' || next === 'on' || items.slice(0, i - 1).some((o) => only(o, 'place'));
+      if (
+        /^(?:was|were|been|i|he|they|someone|somebody|had|has|have|we|she|guy|got|any|nothing|none|air|much)$/.test(
+          prev,
+        ) &&
+        !placed &&
+        after?.k !== 'num'
+      )
+        return true;
+      if (prev === '' || prev === ',' || prev === 'and')
+        return (
+          leftVerbs.test(next) ||
+          (next === 'the' && prev !== 'and'
+            ? items
+                .slice(i + 1)
+                .some((o) => /^(?:in|on|off|out|open|running|across|overnight)$/.test(o.k === 'senses' ? o.phrase : ''))
+            : false)
+        );
+      return leftVerbs.test(next) && !articles.test(prev);
+    case 'right':
+      if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
+      if (
+        /^(?:all|ok|okay|just|thats|thats about|not|isnt|looks|seems|about|its|doesnt look|sit|sits|sitting|sat|went)$/.test(
+          prev,
+        ) &&
+        !placed
+      )
+        return next === '' || next === ',' || rightAdverbs.test(next);
+      return rightAdverbs.test(next) &&
+        !(
+          next === 'in' ||
+          next === 'on' ||
+          next === 'at' ||
+          next === 'to' ||
+          next === 'out' ||
+          next === 'up' ||
+          next === 'down' ||
+          next === 'as' ||
+          next === 'so'
+        )
+        ? true
+        : /^(?:on|at|in|up|down|out|to)$/.test(next) && phraseAt(items, i + 2) === 'the';
+    case 'down':
+    case 'up': {
+      if (next === 'by' && phraseAt(items, i + 2) === 'hand') return true;
+      if (next === 'to')
+        return !items.slice(Math.max(0, i - 3), i).some((o) => o.k === 'num') && items[i + 2]?.k !== 'num';
+      if (/^(?:the road|road|home|there|here|with|tight|under|inside)$/.test(next)) return true;
+      if (it.phrase === 'down' && next === 'the') return true;
+      const before = items[i - 1];
+      return (
+        before?.k === 'senses' &&
+        before.senses.some((s) => s.k === 'work') &&
+        !before.senses.some((s) => s.k === 'sign')
+      );
+    }
+    default:
+      return false;
+  }
+};
+
+/** RH is right hand or ride height: a side that follows makes it a height, a part makes it a side. */
+const rightHand = (items: readonly Item[], i: number, base: { span: Span; phrase: string }): Settled => {
+  const next = beyond(items, i + 1, true);
+  const sideNext =
+    next?.k === 'senses' && next.senses.some((s) => s.k === 'place' && (s.p.side !== undefined || s.rel !== undefined));
+  const number = next?.k === 'num' && next.unit !== 'psi' && next.unit !== 'bar' && next.unit !== 'kPa';
+  const laterSide = items
+    .slice(i + 1)
+    .some(
+      (o) =>
+        o.k === 'senses' &&
+        o.senses.some(
+          (s) =>
+            (s.k === 'place' && s.p.side !== undefined && s.p.end !== undefined) ||
+            (s.k === 'place' && s.rel !== undefined),
+        ),
+    );
+  if (sideNext || (number && laterSide && !items.some((o) => o.k === 'senses' && /^(?:lh|lhs|l\/h)$/.test(o.phrase))))
+    return { k: 'measure', v: 'height', ...base };
+  return { k: 'place', p: { side: 'right' }, spans: [base.span], bare: 'rh', ...base };
 };
 
 export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
@@ -154,6 +299,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
     if (joins.has(item.phrase)) return void raw.push({ k: 'join', span: item.span });
+    if (idle(items, i)) return void raw.push({ k: 'filler', ...base });
+    if (item.phrase === 'rh') return void raw.push(rightHand(items, i, base));
     const sense = pick(items, i, item.senses);
     if (sense.k !== 'place') return void raw.push({ ...sense, ...base });
     let p = sense.p;
@@ -176,17 +323,31 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       if (
         prev?.k === 'place' &&
         prev.p.side &&
-        (prev.p.end === 'rear' ||
-          (!prev.p.end && prev.p.part !== undefined && ['wheel', 'tyre'].includes(prev.p.part))) &&
+        prev.p.end !== 'front' &&
+        (prev.p.part === undefined || wheeled.has(prev.p.part)) &&
         !prev.p.wheel
       ) {
         out.length = at + 1;
+        const named = /wheel/.test(item.phrase) ? ('wheel' as const) : prev.p.part;
         out[at] = {
           ...prev,
-          p: { ...prev.p, end: 'rear', wheel: item.v, part: prev.p.part ?? 'wheel' },
+          p: { ...prev.p, end: 'rear', wheel: item.v, ...(named ? { part: named } : {}) },
           spans: [...prev.spans, item.span],
           span: [prev.span[0], item.span[1]],
         };
+        continue;
+      }
+      // "aft ok": the other wheel of the place spoken of before
+      const twin = out.findLast((o): o is PlaceItem => o.k === 'place' && o.p.wheel !== undefined);
+      if (twin && prev?.k !== 'place') {
+        out.push({
+          k: 'place',
+          p: { ...twin.p, wheel: item.v },
+          span: item.span,
+          spans: [item.span],
+          phrase: item.phrase,
+          assumed: true,
+        });
         continue;
       }
       if (/wheel/.test(item.phrase)) {
@@ -242,7 +403,13 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     }
     out.push(item);
   }
-  return out.map((item): Settled => (item.k === 'place' ? { ...item, p: tidy(item.p) } : item));
+  const toes = out.some((o) => o.k === 'measure' && (o.v === 'toe' || o.v === 'camber'));
+  return out.map((item): Settled => {
+    if (item.k !== 'place') return item;
+    const p = tidy(item.p);
+    // which of the two wheels, and nothing else named: the wheel itself
+    return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : toes && p.wheel ? { ...p, part: p.part } : p };
+  });
 };
 
 export const partOf = (place: string): Part | undefined => takePlace(place)?.part;

@@ -7,21 +7,21 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     { side: 'left' },
   ],
   [
-    'right|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|rite|righthand|rightside',
+    'right|rh|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
     { side: 'right' },
   ],
   [
-    'both|both sides|each side|either side|pair|both of them|each|l and r|left and right|both bags|l & r',
+    'both|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides',
     { side: 'both' },
   ],
-  ['front|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
+  ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
   ['rear|rears|back|rear end|aft end|bak|both rears|rear corners|behind|at the back|the back', { end: 'rear' }],
   [
     'lr|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side',
     { side: 'left', end: 'rear' },
   ],
   [
-    'rr|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|back rh|rear right corner|rr side',
+    'rr|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|write rear|back rh|rear right corner|rr side',
     { side: 'right', end: 'rear' },
   ],
   [
@@ -29,7 +29,7 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     { side: 'left', end: 'front' },
   ],
   [
-    'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt',
+    'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt|write front',
     { side: 'right', end: 'front' },
   ],
 ];

@@ -1,0 +1,101 @@
+/** Which place in a clause belongs to which word. */
+import type { PlaceParts } from './place.ts';
+import type { PlaceItem, Settled } from './settle.ts';
+import { locOf, phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
+
+type Hit = { item: PlaceItem; index: number; after: boolean };
+const content = new Set(['num', 'sign', 'work', 'measure', 'cond', 'change']);
+export const isContent = (item: Settled | undefined): boolean => item !== undefined && content.has(item.k);
+
+/** Index of the next item that says something. */
+export const nextReal = (c: Clause, i: number): number => {
+  let j = i + 1;
+  while (j < c.items.length && skippable(c.items[j])) j += 1;
+  return j;
+};
+const between = (c: Clause, a: number, b: number, test: (item: Settled) => boolean): boolean =>
+  c.items.slice(a + 1, b).some(test);
+const plainNumber = (item: Settled): boolean => item.k === 'num' && item.clock === undefined;
+
+/** "none of this is the place spoken of": after "than" and "not" a place is only compared with. */
+const compared = (c: Clause, index: number): boolean => {
+  for (let j = index - 1; j >= 0 && index - j <= 3; j -= 1) {
+    const phrase = phraseOf(c.items[j]);
+    if (phrase === 'than') return true;
+    if (!skippable(c.items[j])) return false;
+  }
+  return false;
+};
+
+const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep: boolean } | null => {
+  let j = i + 1;
+  let prep = false;
+  while (
+    j < c.items.length &&
+    (skippable(c.items[j]) ||
+      c.items[j]!.k === 'often' ||
+      c.items[j]!.k === 'dir' ||
+      (signToo && c.items[j]!.k === 'neg'))
+  ) {
+    if (c.items[j]!.k === 'prep') prep = true;
+    j += 1;
+  }
+  return c.items[j]?.k === 'place' && !compared(c, j) ? { index: j, prep } : null;
+};
+
+/** The place of a sign, a work or a state at `i`: before it, unless one follows and `after` says that is usual. */
+export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
+  const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
+  const next = follower(c, i, after);
+  if (next) {
+    const item = c.items[next.index] as PlaceItem;
+    const follow = c.items[nextReal(c, next.index)];
+    const owned =
+      follow !== undefined &&
+      (follow.k === 'num' || follow.k === 'sign' || follow.k === 'neg' || follow.k === 'change');
+    if (next.prep) {
+      if (before === undefined || after || !(c.items[before] as PlaceItem).p.part || (item.p.part && !owned))
+        if (!(owned && before !== undefined && follow?.k === 'num')) return { item, index: next.index, after: true };
+    } else if (before === undefined && (!owned || after)) return { item, index: next.index, after: true };
+  }
+  return before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
+};
+
+/** The place of the number at `i`. */
+export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
+  const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
+  const next = follower(c, i, false);
+  const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
+  const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
+  const followed = next ? c.items[nextReal(c, next.index)] : undefined;
+  const afterOwned = followed?.k === 'num' && followed.clock === undefined;
+  if (!own) return afterOwned && !next!.prep ? null : after;
+  if (!after) return own;
+  // each place before a number has one: "left bag 54 right 61"; a second number may name its own ("13 with 51 in the bag")
+  const busy =
+    between(c, own.index, i, plainNumber) ||
+    between(c, own.index, i, (it) => it.k === 'sign' || it.k === 'work' || it.k === 'cond');
+  const worked = c.items.slice(0, own.index).some((it) => it.k === 'work' || (it.k === 'sign' && w.used.has(it)));
+  if (next!.prep && !afterOwned && (busy || (worked && after.item.p.part !== undefined))) return after;
+  return own;
+};
+
+const claim = (w: Walk, c: Clause, hit: Hit | null): Loc | null => {
+  if (!hit) return null;
+  if (hit.after) c.taken.add(hit.index);
+  return locOf(w, hit.item);
+};
+export const find = (w: Walk, c: Clause, i: number, after: boolean): Loc | null => claim(w, c, placeAt(c, i, after));
+export const findForNumber = (w: Walk, c: Clause, i: number): Loc | null => claim(w, c, placeOfNumber(w, c, i));
+export const placesNear = (w: Walk, c: Clause, i: number): PlaceParts | null => placeOfNumber(w, c, i)?.item.p ?? null;
+
+/** The word that denies what stands at `i`. */
+export const denied = (c: Clause, i: number): Settled | null => {
+  for (let j = i - 1; j >= 0 && i - j <= 4; j -= 1) {
+    const it = c.items[j]!;
+    if (it.k === 'neg') return it;
+    if (!skippable(it) && it.k !== 'sign' && it.k !== 'place' && it.k !== 'often') return null;
+    if (it.k === 'sign' && j < i - 1 && !skippable(c.items[j + 1])) return null;
+  }
+  return null;
+};

@@ -1,0 +1,462 @@
+/** One number that is simply a reading: which measure, which unit, which place. */
+import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts';
+import {
+  byDimension,
+  coachSides,
+  heightLike,
+  heightUnit,
+  measureDims,
+  measureUnit,
+  pressureParts,
+  pressureUnit,
+  tapeLike,
+  timeMeasures,
+  voltParts,
+} from './dims.ts';
+import type { Amounting } from './items.ts';
+import { findForNumber, nextReal, placeOfNumber } from './near.ts';
+import { makePlace, takePlace, type PlaceParts } from './place.ts';
+import { tankOrCarried, withEnd } from './read-change.ts';
+import { tidy, type PlaceItem } from './settle.ts';
+import type { Fact, Measure } from './shapes.ts';
+import { sideable } from './sideable.ts';
+import {
+  amountOf,
+  assumed,
+  carried,
+  phraseOf,
+  push,
+  said,
+  share,
+  unreadable,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+
+type Choice = { measure: Measure | null; unit: Unit; from: 'said' | 'carried' | 'assumed'; loc?: Loc | null };
+
+/** The unit of a number that has none, from its place, its measure, what went before, or the question that stands open. */
+const chooseUnit = (
+  w: Walk,
+  c: Clause,
+  n: Amounting,
+  measure: Measure | null,
+  place: PlaceParts | null,
+): Choice | null => {
+  const ctx = w.context;
+  const lastPressure = w.lastMeasure === 'pressure' && w.lastUnit !== null && dimensionOf(w.lastUnit) === 'pressure';
+  const subject = w.subject?.p;
+  const inNote = w.lastReading !== null;
+  const wheel = place?.wheel !== undefined || place?.part === 'wheel';
+  if (measure === 'toe' || measure === 'camber' || measure === 'thrust') {
+    if (measure !== 'toe') return { measure, unit: 'deg', from: 'assumed' };
+    if (tapeLike(n)) return { measure, unit: 'in', from: 'assumed' };
+    return w.lastMeasure === 'toe' && w.lastUnit ? { measure, unit: w.lastUnit, from: 'carried' } : null;
+  }
+  if (!measure && wheel && (w.lastMeasure === 'toe' || w.lastMeasure === 'camber') && w.lastUnit && inNote)
+    return {
+      measure: w.lastMeasure,
+      unit: tapeLike(n) && dimensionOf(w.lastUnit) === 'length' ? 'in' : w.lastUnit,
+      from: 'carried',
+    };
+  if (measure === 'dead band' || measure === 'free play' || measure === 'shim thickness') {
+    const unit = tapeLike(n) ? 'in' : n.step < 1 ? ctx.lengthUnit : null;
+    return unit ? { measure, unit, from: 'assumed' } : null;
+  }
+  if (measure === 'pressure' && place && !place.part && heightLike(n, ctx) && tapeLike(n))
+    return { measure: 'height', unit: 'in', from: 'assumed' };
+  if (measure === 'height' && place?.part && pressureParts.has(place.part))
+    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
+  const own = measureUnit(measure, ctx, n, w.lastUnit);
+  if (
+    own &&
+    measure === 'pressure' &&
+    !place &&
+    !subject?.part &&
+    !inNote &&
+    !/press|psi/.test(phraseOf(c.measure ?? undefined))
+  )
+    return ctx.open?.unit
+      ? { measure: ctx.open.what ?? 'pressure', unit: ctx.open.unit, from: 'carried', loc: openPlace(w) }
+      : null;
+  if (own && measure === 'pressure' && (place?.part ? voltParts.has(place.part) : false))
+    return { measure: 'voltage', unit: 'V', from: 'assumed' };
+  if (own && measure === 'current' && n.whole && n.value > 80 && place?.part && pressureParts.has(place.part))
+    return null;
+  if (
+    own &&
+    !(
+      measure === 'pressure' &&
+      place &&
+      coachSides(place) &&
+      heightLike(n, ctx) &&
+      !lastPressure &&
+      place.end !== undefined
+    )
+  )
+    return { measure, unit: own, from: 'assumed' };
+  const part = place?.part;
+  if (part && voltParts.has(part)) return { measure: 'voltage', unit: 'V', from: 'assumed' };
+  if (part && w.lastMeasure === 'load' && inNote) return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
+  if (part && pressureParts.has(part)) {
+    if (part === 'tyre' && w.lastMeasure !== 'pressure' && tapeLike(n)) return null;
+    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
+  }
+  if (place && coachSides(place)) {
+    if (w.lastMeasure === 'load' && inNote && n.value > 300)
+      return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
+    const bellowsBefore = subject?.part === 'bellows' || subject?.part === 'tyre';
+    if (lastPressure && !tapeLike(n) && (!place.end || (bellowsBefore && (!heightLike(n, ctx) || n.whole)))) {
+      const u = pressureUnit(ctx, n, w.lastUnit);
+      if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };
+    }
+    if (heightLike(n, ctx)) return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
+    if (
+      !place.end &&
+      (place.side === 'left' || place.side === 'right') &&
+      n.whole &&
+      n.value >= 30 &&
+      ctx.pressureUnit === 'psi'
+    )
+      return { measure: 'pressure', unit: 'psi', from: 'assumed' };
+    if (bellowsBefore && lastPressure) return { measure: 'pressure', unit: w.lastUnit!, from: 'carried' };
+    return null;
+  }
+  if (place) return null;
+  if (ctx.open?.unit ?? ctx.open?.what) {
+    const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
+    return unit ? { measure: ctx.open?.what ?? null, unit, from: 'carried', loc: openPlace(w) } : null;
+  }
+  if (inNote && w.lastUnit && n.value !== 0 && ['pressure', 'height', 'voltage'].includes(w.lastMeasure ?? '')) {
+    if (w.lastMeasure === 'height' && !heightLike(n, ctx)) return null;
+    return {
+      measure: w.lastMeasure,
+      unit: w.lastMeasure === 'pressure' ? pressureUnit(ctx, n, w.lastUnit) : w.lastUnit,
+      from: 'carried',
+    };
+  }
+  if (subject?.part && pressureParts.has(subject.part) && subject.part !== 'height valve')
+    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
+  if (subject && coachSides(subject) && heightLike(n, ctx))
+    return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
+  return null;
+};
+const openPlace = (w: Walk): Loc => ({ p: takePlace(w.context.open?.where ?? '') ?? {}, from: 'carried', spans: [] });
+
+/** "1/8 out", "out 1/8", "-0.5 deg", "top in": which way a wheel points or leans. */
+const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
+  const at = (j: number): 'in' | 'out' | null => {
+    const it = c.items[j];
+    if (it?.k === 'dir') return it.v;
+    const m = /^(?:toe |toed )?(in|out)$/.exec(phraseOf(it));
+    return m ? (m[1] as 'in' | 'out') : null;
+  };
+  for (let j = index + 1; j < Math.min(c.items.length, index + 5); j += 1) {
+    if (c.items[j]!.k === 'num') break;
+    const dir = at(j);
+    const amountNext = c.items[j + 1]?.k === 'num' && c.items[j]?.k === 'filler';
+    if (dir && !amountNext) {
+      use(w, c.items[j]);
+      return dir;
+    }
+  }
+  for (let j = index - 1; j >= Math.max(0, index - 4); j -= 1) {
+    if (c.items[j]!.k === 'num') break;
+    const dir = at(j);
+    if (dir) {
+      use(w, c.items[j]);
+      return dir;
+    }
+  }
+  return null;
+};
+
+const gaugesInNote = (w: Walk): boolean =>
+  w.all.some((i) => i.k === 'place' && i.p.part === 'test port') ||
+  w.all.some((i) => /^second gauge|other gauge|test gauge/.test(phraseOf(i)));
+
+/** Which place a pressure is of, from the place said. */
+const pressurePlace = (w: Walk, loc: Loc): Loc => {
+  const p = loc.p;
+  if (!p.part && (p.side ?? p.end))
+    return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
+  if (p.part === 'gauge') return gaugesInNote(w) ? loc : { ...loc, p: { part: 'tank' } };
+  if (p.part === 'coach' || p.part === 'pump' || p.part === 'pressure switch') return { ...loc, p: { part: 'tank' } };
+  if (p.part === 'bellows crimp') return { ...loc, p: { ...p, part: 'bellows' } };
+  return loc;
+};
+
+export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): number => {
+  const hit = placeOfNumber(w, c, index);
+  const m = c.measure;
+  let measure: Measure | null = m?.v ?? null;
+  let unit = n.unit;
+  const items = c.items;
+  if (unit === 'lb') {
+    const heavy =
+      measure === 'load' ||
+      hit?.item.p.part === 'load' ||
+      n.value > 300 ||
+      items.some((it) => it.k === 'place' && it.p.part === 'load');
+    unit = measure === 'torque' ? 'lbf ft' : heavy ? 'lb' : 'psi';
+  }
+  if (measure && timeMeasures.includes(measure)) measure = null;
+  let dim: Dimension | null = unit ? dimensionOf(unit) : null;
+  if (dim === 'duration' || dim === 'rate') return index + 1;
+  const next = items[nextReal(c, index)];
+  if (dim === 'volume') measure = 'water drained';
+  if (dim === 'temperature') measure = 'temperature';
+  if (
+    dim === 'voltage' &&
+    (next?.k === 'change' || next?.k === 'sign') &&
+    /^(?:drop|drops|dropped|lost|loss)$/.test(phraseOf(next))
+  ) {
+    measure = 'voltage drop';
+    use(w, next);
+  }
+  if (dim === 'length' && (unit === 'mi' || unit === 'km') && measure !== 'odometer')
+    measure = n.value > 2500 ? 'odometer' : 'distance driven';
+  if (dim === 'length' && next?.k === 'sign' && next.v === 'bubbles') {
+    measure = 'bubble size';
+    use(w, next);
+  }
+  if (dim === 'length' && next?.k === 'place' && next.p.part === 'shim') {
+    measure = 'shim thickness';
+    use(w, next);
+  }
+  if (
+    dim === 'length' &&
+    next?.k === 'measure' &&
+    ['free play', 'dead band', 'height'].includes(next.v) &&
+    items[nextReal(c, items.indexOf(next))]?.k !== 'num'
+  ) {
+    measure = next.v;
+    use(w, next);
+  }
+  if (measure && dim && !(measureDims[measure] ?? [dim]).includes(dim)) measure = null;
+  let from: 'said' | 'assumed' | 'carried' = 'said';
+  let loc: Loc | null = null;
+  if (!unit) {
+    const wheelPlace = hit?.item.p ?? null;
+    const choice = chooseUnit(w, c, n, measure, wheelPlace);
+    if (!choice) {
+      unreadable(w, n, hit && (hit.item.bare ?? (hit.item.p.part ? undefined : hit.item.bare)) ? hit.item : undefined);
+      if (hit) use(w, hit.item);
+      use(w, m);
+      return index + 1;
+    }
+    measure = choice.measure ?? measure;
+    unit = choice.unit;
+    from = choice.from;
+    loc = choice.loc ?? null;
+    dim = dimensionOf(unit);
+  } else if (
+    !measure &&
+    hit?.item.p.wheel &&
+    (w.lastMeasure === 'toe' || w.lastMeasure === 'camber') &&
+    (dim === 'angle' || dim === 'length')
+  )
+    measure = w.lastMeasure;
+  else if (!measure && dim === 'angle' && (w.lastMeasure === 'toe' || w.lastMeasure === 'camber'))
+    measure = w.lastMeasure;
+  measure ??= byDimension[dim!] ?? 'count';
+  if (measure === 'height' && dim !== 'length') measure = byDimension[dim!] ?? 'count';
+  use(w, m);
+  const own =
+    measure === 'shim thickness' && items.some((it) => it.k === 'place' && it.p.part === 'bracket')
+      ? bracketOf(w, c)
+      : findForNumber(w, c, index);
+  loc = own ?? loc;
+  if (own?.item?.ask) {
+    use(w, n);
+    return index + 1;
+  }
+  if (own?.item?.bare && !settledBare(w, own.item)) {
+    unreadable(w, n, own.item);
+    return index + 1;
+  }
+  if (measure === 'cut-in' || measure === 'cut-out')
+    loc = {
+      p: { part: 'pressure switch' },
+      from: own?.p.part === 'pressure switch' ? 'said' : 'assumed',
+      spans: own?.spans ?? [],
+    };
+  else if (measure === 'toe' || measure === 'camber') {
+    const s = w.subject?.p;
+    let p: PlaceParts | null =
+      own?.p ?? (s && (s.part === 'wheel' || coachSides(s) || s.part === 'tyre' || s.part === 'axle') ? s : null);
+    if (p) {
+      const one = p.side === 'left' || p.side === 'right';
+      p = p.part === 'tyre' || (one && p.part === undefined) ? { ...p, part: 'wheel' } : p;
+      if (one && p.end !== 'front' && !p.wheel) {
+        askWheel(w, c, measure, p, n, index, own?.item);
+        return index + 1;
+      }
+      loc = { p, from: own?.from ?? 'carried', spans: own?.spans ?? [] };
+    }
+  } else if (
+    measure === 'distance driven' ||
+    measure === 'odometer' ||
+    measure === 'altitude' ||
+    measure === 'humidity' ||
+    measure === 'barometer'
+  )
+    loc = null;
+  else if (!loc) loc = placeless(w, dim!, measure);
+  else if (dim === 'pressure' && measure === 'pressure') loc = pressurePlace(w, loc);
+  else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
+  else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
+  else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });
+  if (measure === 'height') loc = withEnd(w, loc);
+
+  if (dim === 'voltage' && !loc) {
+    unreadable(w, n);
+    return index + 1;
+  }
+  if (measure === 'height') {
+    const part = loc?.p.part;
+    if (!loc) {
+      unreadable(w, n);
+      return index + 1;
+    }
+    if (part === 'shim') measure = 'shim thickness';
+    else if (part === 'arm' || part === 'link') measure = 'arm length';
+    else if (part && !['wheel', 'coach', 'frame', 'axle', 'bellows', 'tyre', 'floor'].includes(part)) {
+      unreadable(w, n);
+      return index + 1;
+    } else if (part === 'axle' || part === 'frame' || part === 'floor')
+      loc = w.subject && coachSides(w.subject.p) ? carried(w.subject) : loc;
+  }
+  let value = n;
+  if ((measure === 'toe' || measure === 'camber' || measure === 'thrust') && !n.signed) {
+    const dir = direction(w, c, index) ?? (/out/.test(phraseOf(m ?? undefined)) ? 'out' : null);
+    if (dir === 'out') value = { ...n, value: -Math.abs(n.value) };
+  } else if (measure === 'toe' || measure === 'camber') direction(w, c, index);
+  const when = c.items.slice(index + 1, index + 3).find((it) => it.k === 'day');
+  const fact = push(
+    w,
+    {
+      is: 'reading',
+      where: whereOf(loc),
+      word: wordOf(w),
+      what:
+        m && m.v === measure
+          ? said(measure, m)
+          : {
+              v: measure,
+              from: from === 'carried' ? 'carried' : unit === n.unit ? 'said' : 'assumed',
+              spans: [n.span],
+            },
+      amount: { v: amountOf(value, unit), from: n.slip ? 'assumed' : n.unit ? 'said' : from, spans: [n.span] },
+      ...(c.often && !when ? { often: c.often.v } : {}),
+    } as Draft,
+    loc,
+    n,
+  );
+  if (fact && loc && loc.p.part !== 'pressure switch' && loc.p.part !== 'ambient') w.subject = loc;
+  if (fact && loc) pairUp(w, fact, own?.item);
+  share(w, fact);
+  // "98 not 89": the second is what it was
+  const neg = items[nextReal(c, index)];
+  const other = neg ? items[nextReal(c, items.indexOf(neg))] : undefined;
+  if (neg?.k === 'neg' && other?.k === 'num') use(w, neg, other);
+  if (fact?.is === 'reading' && (measure === 'toe' || measure === 'camber')) {
+    const at = items.findIndex(
+      (it, j) => j > index && it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'length',
+    );
+    const across = items[at];
+    if (across?.k === 'num' && /^(?:over|across|on)$/.test(phraseOf(items[at - 1]))) {
+      fact.across = said(amountOf(across, across.unit!), across);
+      use(w, across);
+      return at + 1;
+    }
+  }
+  return index + 1;
+};
+
+const bracketOf = (w: Walk, c: Clause): Loc | null => {
+  const item = c.items.find((it): it is PlaceItem => it.k === 'place' && it.p.part === 'bracket');
+  if (!item) return null;
+  use(w, item);
+  return { p: item.p, from: 'said', spans: item.spans, item };
+};
+/** `l` and `r` are sides where both stand in the note; `rh` where `lh` does. */
+export const settledBare = (w: Walk, item: PlaceItem): boolean => {
+  const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
+  if (item.bare === 'r' || item.bare === 'l')
+    return (has('l') && has('r')) || item.p.part !== undefined || item.p.end !== undefined;
+  if (item.bare === 'rh')
+    return (
+      item.p.part !== undefined ||
+      item.p.end !== undefined ||
+      w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h)$/.test(i.phrase))
+    );
+  return false;
+};
+
+/** Where a reading is when no place stands by it. */
+const placeless = (w: Walk, dim: Dimension, measure: Measure): Loc | null => {
+  const part = w.subject?.p.part ?? '';
+  switch (dim) {
+    case 'pressure':
+      return part === 'bellows' || part === 'tyre' || (w.lastMeasure === 'pressure' && pressureParts.has(part))
+        ? tankOrCarried(w.subject)
+        : assumed({ part: 'tank' });
+    case 'current':
+      return assumed({ part: 'motor' });
+    case 'voltage':
+      return voltParts.has(part) ? carried(w.subject) : part === 'pump' ? assumed({ part: 'motor' }) : null;
+    case 'temperature':
+      return ['pump', 'motor', 'tyre', 'pump head'].includes(part) ? carried(w.subject) : assumed({ part: 'ambient' });
+    case 'volume':
+      return assumed({ part: 'tank' });
+    default:
+      return measure === 'dead band' && part !== 'height valve'
+        ? assumed({ part: 'height valve' })
+        : carried(w.subject);
+  }
+};
+
+const askWheel = (
+  w: Walk,
+  c: Clause,
+  measure: Measure,
+  p: PlaceParts,
+  n: Amounting,
+  index: number,
+  item?: PlaceItem,
+): void => {
+  const dir = direction(w, c, index);
+  const t = `${n.text}${n.unit ? '' : measure === 'camber' ? ' deg' : ' in'}${dir ? ` ${dir === 'out' && measure === 'camber' ? 'negative' : dir}` : ''}`;
+  w.ambiguous.push({
+    question: `${measure} ${n.text}: which wheel of that side?`,
+    candidates: (['forward', 'aft'] as const).map((v) => ({
+      label: v === 'forward' ? 'front wheel of the two' : 'rear wheel of the two',
+      text: `${measure} ${p.side} rear ${v} wheel ${t}`,
+    })),
+    spans: item ? [item.span, n.span] : [n.span],
+  });
+  use(w, n, item, c.measure);
+};
+
+/** Two values for both ends of an end ("fronts 15 1/4 and 15 3/8"): left, then right. */
+const pairUp = (w: Walk, fact: Fact, item: PlaceItem | undefined): void => {
+  if (fact.is !== 'reading') return;
+  const prev = w.facts[w.facts.indexOf(fact) - 1];
+  if (prev?.is !== 'reading' || prev.what.v !== fact.what.v || prev.when || fact.when) return;
+  const a = takePlace(prev.where.v);
+  if (!a || prev.where.v !== fact.where.v) return;
+  const open =
+    (a.side === undefined || a.side === 'both') &&
+    (a.end !== undefined || a.side === 'both' || (a.part !== undefined && sideable.has(a.part)));
+  const again =
+    item !== undefined && w.text.slice(...item.span).length > 0 && item.span[0] > (prev.amount.spans[0]?.[1] ?? 0);
+  if (!open || again) return;
+  prev.where = { ...prev.where, v: makePlace({ ...a, side: 'left' }), from: 'assumed' };
+  fact.where = { ...fact.where, v: makePlace({ ...a, side: 'right' }), from: 'assumed' };
+};

@@ -1,0 +1,291 @@
+/** Signs: what was seen, heard or felt, where, and whether it was denied. */
+import { denied, find, isContent, nextReal } from './near.ts';
+import { makePlace, type PlaceParts } from './place.ts';
+import { readFall, readLowBy } from './read-change.ts';
+import { dayWhen } from './read-state.ts';
+import { tidy } from './settle.ts';
+import type { PlaceItem, Settled } from './settle.ts';
+import type { Sign } from './shapes.ts';
+import { sideable } from './sideable.ts';
+import {
+  assumed,
+  carried,
+  locOf,
+  phraseOf,
+  push,
+  said,
+  share,
+  skippable,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+import { opposites, placeAfter, pumpSigns, signHomes } from './words/signs.ts';
+
+type SignItem = Extract<Settled, { k: 'sign' }>;
+const pumpParts = [
+  'pump',
+  'motor',
+  'relay',
+  'pressure switch',
+  'gauge',
+  'unloader',
+  'dryer',
+  'solenoid',
+  'battery',
+  'panel',
+];
+const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
+/** Words that only colour the sign beside them: "holds fine", "loud bang", "stuck tight". */
+const adverbs: readonly Sign[] = [
+  'ok',
+  'works',
+  'noisy',
+  'binding',
+  'dirty',
+  'holds',
+  'aged',
+  'stuck',
+  'plugged',
+  'not working',
+];
+
+/** The sign a word means at this part: a damper that weeps leaks oil, a link that came off is disconnected. */
+const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
+  if (part === 'shock') {
+    if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
+    if (name === 'hot') return 'warm';
+  } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;
+  if (part === 'brushes' && name === 'not working') return 'worn';
+  if (
+    blowers.includes(part ?? '') &&
+    /^(?:blow|blowing|blows|blown|popping|pops|popped|popped off|lifting|lifts|venting)$/.test(phrase)
+  )
+    return 'exhausts';
+  if (
+    ['link', 'line', 'bellows line', 'arm', 'supply line', 'fitting', 'ground', 'feed cable'].includes(part ?? '') &&
+    /^(?:come off|came off|fallen off|fell off|is off|off|popped off|dropped off)$/.test(phrase)
+  )
+    return 'disconnected';
+  if (/^(?:down|is down|gone|went down)$/.test(phrase) && pumpParts.includes(part ?? '')) return 'not working';
+  if (part === 'pump' && name === 'does not move') return 'wont run';
+  if ((part === 'gauge' || part === 'tank') && phrase === 'stuck') return part === 'gauge' ? 'does not move' : name;
+  if ((part === 'bellows' || part === undefined) && name === 'fills' && phrase === 'comes up') return name;
+  if (part === 'tyre' && name === 'flat') return name;
+  if (part === 'pump' && name === 'slow build') return name;
+  return name;
+};
+
+const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
+  const own = find(w, c, index, placeAfter.has(name));
+  if (own) return own;
+  const home = signHomes[name];
+  if (pumpSigns.has(name)) return assumed({ part: 'pump' });
+  const s = carried(w.subject);
+  const whole =
+    home === 'coach' &&
+    s?.p.part !== undefined &&
+    !['bellows', 'coach', 'tank', 'height valve', 'gauge', 'tyre', 'shock'].includes(s.p.part);
+  if (s && !(whole && name !== 'ok')) return s;
+  return home ? assumed(tidy({ part: home as PlaceParts['part'] })) : null;
+};
+
+/** Reads the sign at `index`; the index after what it took. */
+export const readSign = (w: Walk, c: Clause, index: number): number => {
+  const item = c.items[index] as SignItem;
+  if (w.used.has(item)) return index + 1;
+  const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
+  if (changed !== null) return changed;
+  const items = c.items;
+  const prev = items[index - 1];
+  const ahead = items[nextReal(c, index)];
+  let neg = denied(c, index);
+  const prevSign = items.slice(0, index).findLast((it) => !skippable(it));
+  if (!neg && adverbs.includes(item.v)) {
+    const colours =
+      (prevSign?.k === 'sign' &&
+        prevSign !== item &&
+        w.used.has(prevSign) &&
+        (item.v === 'ok' || item.v === 'binding')) ||
+      (prevSign?.k === 'cond' && item.v === 'ok');
+    const before =
+      ahead?.k === 'sign' &&
+      nextReal(c, index) === index + 1 &&
+      ['noisy', 'dirty', 'aged', 'stuck'].includes(item.v) &&
+      ahead.v !== item.v &&
+      /^(?:loud|big|bad|stuck|old|dirty|black)$/.test(item.phrase);
+    const named = item.phrase === 'bad' && ahead?.k === 'place' && items.some((it) => it.k === 'sign' && it !== item);
+    if (colours || before || named) {
+      use(w, item);
+      return index + 1;
+    }
+  }
+  if (item.v === 'not working' && ahead?.k === 'sign' && nextReal(c, index) === index + 1 && item.phrase === 'bad') {
+    use(w, item);
+    return index + 1;
+  }
+  // a volume of it was measured: "half a cup of water"
+  if (
+    ['water', 'wet', 'corroded', 'milky', 'dirty', 'oily'].includes(item.v) &&
+    w.facts.at(-1)?.is === 'reading' &&
+    w.lastMeasure === 'water drained' &&
+    prev &&
+    !neg
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  let name: Sign = item.v;
+  let loc = placeOfSign(w, c, index, name);
+  if (name === 'hot' && loc === null) {
+    use(w, item);
+    return index + 1;
+  }
+  if (
+    loc?.item?.bare &&
+    (loc.item.bare === 'r' || loc.item.bare === 'l') &&
+    !loc.p.part &&
+    !loc.p.end &&
+    !bothBare(w)
+  ) {
+    askBare(w, loc.item, item);
+    return index + 1;
+  }
+  name = atPart(name, loc?.p.part, item.phrase);
+  if (name === 'blows fuse') {
+    loc = assumed({ part: 'pump' });
+    for (const it of items) if (it.k === 'place' && ['fuse', 'pump', 'breaker'].includes(it.p.part ?? '')) use(w, it);
+  }
+  if (name === 'worn' && loc?.p.part === 'tyre') {
+    const edge = items.find((it) => /^(?:inside|inner|inner edge|inside edge)$/.test(phraseOf(it)));
+    const outer = items.find((it) => /^(?:outside|outer|outer edge|outside edge)$/.test(phraseOf(it)));
+    if (edge) name = 'worn inside';
+    else if (outer) name = 'worn outside';
+  }
+  if (name === 'level' && loc?.p.part === 'floor') {
+    push(
+      w,
+      { is: 'condition', where: whereOf(null), word: 'own', what: said('floor level', item), holds: !neg } as Draft,
+      null,
+      item,
+    );
+    use(w, neg);
+    return index + 1;
+  }
+  if (name === 'leans' && loc && !loc.p.side && !loc.p.end && loc.p.part !== 'coach') loc = assumed({ part: 'coach' });
+  if (['level', 'sags', 'bounces'].includes(name) && loc && !loc.p.part && !loc.p.side && !loc.p.end)
+    loc = assumed({ part: 'coach' });
+  if (name === 'drops' && c.often?.v === 'standing' && loc && (loc.p.part === 'coach' || !loc.p.part)) name = 'sags';
+  if (name === 'fills' && c.often?.v === 'driving' && loc && (loc.p.part === 'coach' || loc.p.part === undefined))
+    name = 'comes up driving';
+  if (neg && opposites[name]) {
+    if (name === 'ok' && loc?.p.part === undefined) {
+      use(w, item, neg);
+      return index + 1;
+    }
+    name = opposites[name]!;
+    use(w, neg);
+    neg = null;
+  }
+  const often =
+    c.often &&
+    !(name === 'comes up driving' && c.often.v === 'driving') &&
+    !(name === 'runs constantly' && c.often.v === 'always')
+      ? c.often.v
+      : null;
+  const draft = {
+    is: 'sign',
+    where: whereOf(loc),
+    word: wordOf(w),
+    what: said(name, item),
+    there: !neg,
+    ...(often ? { often } : {}),
+    ...dayWhen(w, c, index),
+  } as Draft;
+  const alone =
+    loc !== null && loc.from !== 'said' && w.group.length > 1 && w.subject !== null && !c.places.some((i) => i < index);
+  if (alone) for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) } as Draft, null, item);
+  else share(w, push(w, draft, loc, item));
+  if (neg) use(w, neg);
+  if (loc && !pumpSigns.has(name) && loc.from === 'said') w.subject = loc;
+  else if (loc && pumpSigns.has(name)) w.subject ??= loc;
+  else if (loc && !w.subject) w.subject = loc;
+  w.lastSign = name;
+  if (items[index + 1]?.k === 'sign' && (items[index + 1] as SignItem).v === name) use(w, items[index + 1]);
+  return items[index + 1]?.k === 'sign' && w.used.has(items[index + 1]!) ? index + 2 : index + 1;
+};
+
+const bothBare = (w: Walk): boolean =>
+  w.all.some((i) => i.k === 'place' && i.bare === 'l') && w.all.some((i) => i.k === 'place' && i.bare === 'r');
+const askBare = (w: Walk, item: PlaceItem, sign: SignItem): void => {
+  const meant = item.bare === 'l' ? ['left', 'left rear'] : ['right', 'rear', 'right rear'];
+  w.ambiguous.push({
+    question: `${w.text.slice(...item.span)}: which?`,
+    candidates: meant.map((label) => ({ label, text: `${label} ${w.text.slice(...sign.span)}` })),
+    spans: [item.span],
+  });
+  use(w, item, sign);
+};
+
+/** "none on the left", "nothing at the valve": the last sign, denied there. */
+export const readNone = (w: Walk, c: Clause, index: number): void => {
+  const item = c.items[index]!;
+  const phrase = phraseOf(item);
+  const next = nextReal(c, index);
+  const rest = c.items.slice(index + 1);
+  if (
+    !/^(?:none|nothing|not|no|nil|nope|nada|nowt|zip)$/.test(phrase) ||
+    rest.some(isContent) ||
+    c.items[next]?.k !== 'place'
+  )
+    return;
+  const soap = w.lastWork === 'soaped' || w.lastSign === 'bubbles';
+  const said0: Sign | null =
+    w.lastSign ?? (soap ? 'bubbles' : /^(?:nothing|none|nil|nowt|nada)$/.test(phrase) ? 'leaks' : null);
+  const place = c.items[next] as PlaceItem;
+  if (!said0 || (phrase === 'not' && !w.lastSign)) return;
+  const p: PlaceParts = { ...place.p };
+  if (!p.part && w.subject?.p.part && sideable.has(w.subject.p.part)) p.part = w.subject.p.part;
+  const loc: Loc = { ...locOf(w, place), p: tidy(p) };
+  c.taken.add(next);
+  push(
+    w,
+    {
+      is: 'sign',
+      where: { ...whereOf(loc), v: makePlace(loc.p) },
+      word: wordOf(w),
+      what: { v: said0, from: w.lastSign ? 'carried' : 'assumed', spans: [item.span] },
+      there: false,
+    } as Draft,
+    loc,
+    item,
+  );
+  w.subject = loc;
+};
+
+/** "think its the left valve": a part that is doubted and nothing more is said of. */
+export const readDoubt = (w: Walk, c: Clause): void => {
+  const hedge = c.items.find((it) => it.k === 'hedge');
+  if (!hedge || c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'spec')) return;
+  const at = c.places.find((i) => (c.items[i] as PlaceItem).p.part !== undefined);
+  if (at === undefined) return;
+  const loc = locOf(w, c.items[at] as PlaceItem);
+  if (['coach', 'floor', 'ambient', 'load'].includes(loc.p.part ?? '')) return;
+  const fact = push(
+    w,
+    {
+      is: 'sign',
+      where: whereOf(loc),
+      word: 'hunch',
+      what: { v: 'not working', from: 'assumed', spans: [hedge.span] },
+      there: true,
+    } as Draft,
+    loc,
+    hedge,
+  );
+  share(w, fact);
+};

@@ -1,0 +1,107 @@
+/** Limits given in a note: "spec rear 13 1/2 +- 1/4", "book says rear height 314 to 326 mm". */
+import { dimensionOf } from '../server/core/units.ts';
+import {
+  byDimension,
+  coachSides,
+  heightLike,
+  heightUnit,
+  measureUnit,
+  pressureParts,
+  pressureUnit,
+  voltParts,
+} from './dims.ts';
+import type { Amounting } from './items.ts';
+import { placeOfNumber } from './near.ts';
+import type { Measure } from './shapes.ts';
+import {
+  amountOf,
+  assumed,
+  locOf,
+  push,
+  said,
+  share,
+  use,
+  whereOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+import type { PlaceItem } from './settle.ts';
+
+/** True when a limit was read from the clause. */
+export const readSpec = (w: Walk, c: Clause): boolean => {
+  const at = c.items.findIndex((it) => it.k === 'spec');
+  if (at < 0 && !w.spec) return false;
+  const n = c.items.findIndex((it, j) => it.k === 'num' && it.clock === undefined && j > at);
+  const num = c.items[n] as Amounting | undefined;
+  if (at >= 0) use(w, c.items[at]);
+  if (!num) {
+    w.spec = at >= 0;
+    const place = c.places[0];
+    if (place !== undefined) w.subject = locOf(w, c.items[place] as PlaceItem);
+    return at >= 0;
+  }
+  const m = c.items.find((it) => it.k === 'measure');
+  const hit =
+    placeOfNumber(w, c, n) ?? (c.places[0] === undefined ? null : { item: c.items[c.places[0]] as PlaceItem });
+  const loc: Loc | null = hit ? locOf(w, hit.item) : w.subject;
+  const p = loc?.p ?? {};
+  let measure: Measure | null = m?.k === 'measure' ? m.v : null;
+  const unit =
+    num.unit ??
+    measureUnit(measure, w.context, num, w.lastUnit) ??
+    (p.part && voltParts.has(p.part)
+      ? ('V' as const)
+      : p.part && pressureParts.has(p.part)
+        ? pressureUnit(w.context, num, w.lastUnit)
+        : coachSides(p) && heightLike(num, w.context)
+          ? heightUnit(num, w.context)
+          : null);
+  if (!unit) return false;
+  measure ??= byDimension[dimensionOf(unit)] ?? null;
+  if (!measure) return false;
+  const other = c.items
+    .slice(n + 1, n + 5)
+    .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
+  const low = num.tol === undefined ? num.value : num.value - num.tol;
+  const high = num.tol === undefined ? (num.to ?? other?.value ?? num.value) : num.value + num.tol;
+  const own =
+    measure === 'cut-in' || measure === 'cut-out'
+      ? assumed({ part: 'pressure switch' })
+      : measure === 'pressure' && !loc
+        ? assumed({ part: 'tank' })
+        : loc;
+  const fact = push(
+    w,
+    {
+      is: 'spec',
+      where: whereOf(own),
+      word: 'own',
+      what: m?.k === 'measure' ? said(measure, m) : said(measure, num),
+      low: {
+        ...amountOf({ ...num, value: Math.min(low, high), text: num.tol === undefined ? num.text : String(low) }, unit),
+        to: undefined,
+      },
+      high: {
+        ...amountOf(
+          {
+            ...num,
+            value: Math.max(low, high),
+            text: num.tol === undefined ? (other?.text ?? num.text) : String(high),
+          },
+          unit,
+        ),
+        to: undefined,
+      },
+    } as Draft,
+    own,
+    num,
+  );
+  share(w, fact);
+  use(w, m, other);
+  w.spec = true;
+  w.lastUnit = unit;
+  if (loc) w.subject = loc;
+  return true;
+};

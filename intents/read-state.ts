@@ -1,0 +1,177 @@
+/** States of the coach and work on it. */
+import { dimension } from './items.ts';
+import { denied, find, nextReal, placeAt } from './near.ts';
+import type { PlaceItem, Settled } from './settle.ts';
+import { tidy } from './settle.ts';
+import type { When } from './shapes.ts';
+import {
+  carried,
+  locOf,
+  phraseOf,
+  push,
+  said,
+  share,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+
+type CondItem = Extract<Settled, { k: 'cond' }>;
+type WorkItem = Extract<Settled, { k: 'work' }>;
+
+export const dayWhen = (w: Walk, c: Clause, index: number): { when?: When } => {
+  const item = c.items.slice(index + 1, index + 4).find((it): it is Extract<Settled, { k: 'day' }> => it.k === 'day');
+  if (!item || c.items.slice(index + 1, c.items.indexOf(item)).some((it) => it.k === 'num')) return {};
+  use(w, item);
+  return { when: { text: w.text.slice(...item.span), day: item.v, spans: [item.span] } };
+};
+
+/** Reads the state at `index`; the index after what it took. */
+export const readCondition = (w: Walk, c: Clause, index: number): number => {
+  const item = c.items[index] as CondItem;
+  const next = c.items[nextReal(c, index)];
+  const bare = /^(?:runs|running|run|ran|going|is going|still going|still running)$/.test(item.phrase);
+  // "runs 12 mins": how long, not that
+  if (
+    item.v === 'pump running' &&
+    item.holds &&
+    /\bruns?$|^ran$/.test(item.phrase) &&
+    next?.k === 'num' &&
+    dimension(next) === 'duration'
+  )
+    return index + 1;
+  if (
+    item.v === 'pump running' &&
+    c.items.some(
+      (it) =>
+        it.k === 'sign' &&
+        ['runs constantly', 'wont run', 'quits hot', 'runs on'].includes(it.v) &&
+        c.items.indexOf(it) === nextReal(c, index),
+    )
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  const neg = denied(c, index);
+  if (bare) {
+    const near = placeAt(c, index, false);
+    if (near && !['pump', 'motor'].includes(near.item.p.part ?? '')) return index + 1;
+    if (near) use(w, near.item);
+  }
+  if (item.v === 'parked' && c.items.some((it) => it.k === 'num' && dimension(it) === 'duration')) return index + 1;
+  const sided = item.v.startsWith('panel') || item.v.startsWith('arm') || item.v === 'link connected';
+  const loc = sided ? find(w, c, index, false) : null;
+  const side = loc?.p.side === 'left' || loc?.p.side === 'right' ? loc.p.side : undefined;
+  const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;
+  use(w, item, neg);
+  push(
+    w,
+    {
+      is: 'condition',
+      where: whereOf(place),
+      word: wordOf(w) === 'hunch' ? 'own' : wordOf(w),
+      what: said(item.v, item),
+      holds: neg ? !item.holds : item.holds,
+      ...dayWhen(w, c, index),
+    } as Draft,
+    place,
+    item,
+  );
+  return index + 1;
+};
+
+const plans =
+  /^(?:gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
+const lookOnly =
+  /^(?:check|test|inspect|checked|checking|looked at|drop|set the|levelled|leveled|traced|trace|tested|inv|chk|verified)$/;
+const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
+  const near = placeAt(c, index, true);
+  if (near?.after) return find(w, c, index, true);
+  const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);
+  if (before !== undefined) return locOf(w, c.items[before] as PlaceItem);
+  return null;
+};
+
+/** Reads the work at `index`; the index after what it took. */
+export const readWork = (w: Walk, c: Clause, index: number): number => {
+  const item = c.items[index] as WorkItem;
+  const items = c.items;
+  const place = takesAfter(w, c, index);
+  if (lookOnly.test(item.phrase) && !place && !w.subject) {
+    use(w, item);
+    return index + 1;
+  }
+  if (item.v === 'set' && !place) {
+    use(w, item);
+    return index + 1;
+  }
+  const neg = denied(c, index);
+  const road =
+    item.v === 'road tested' ||
+    item.v === 'overnight tested' ||
+    item.v === 'weighed' ||
+    item.v === 'washed' ||
+    item.v === 'levelled';
+  let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
+  if (!loc && item.v === 'pumped up') loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
+  if (loc && item.v === 'shimmed') {
+    const bracket = items.find(
+      (it): it is PlaceItem =>
+        it.k === 'place' && (it.p.part === 'bracket' || it.p.wheel !== undefined || it.p.side !== undefined),
+    );
+    if (bracket) loc = locOf(w, bracket);
+    else if (loc.p.part === 'shim') loc = carried(w.subject) ?? loc;
+  }
+  const plan = items
+    .slice(0, index)
+    .some(
+      (it) =>
+        plans.test(phraseOf(it)) || (it.k === 'unknown' && /^(?:gonna|ill|wanna|gotta|theyll|well)$/.test(it.low)),
+    );
+  const draft = {
+    is: 'work',
+    where: whereOf(loc),
+    word: w.told ? 'told' : 'own',
+    what: said(item.v, item),
+    done: !neg && !plan,
+    ...dayWhen(w, c, index),
+  } as Draft;
+  if (!place && w.group.length > 1 && !road)
+    for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) } as Draft, null, item);
+  else share(w, push(w, draft, loc, item));
+  use(w, neg);
+  if (loc && !road) w.subject = loc;
+  if (place) w.group = [place];
+  w.lastWork = item.v;
+  w.lastSign = null;
+  let i = index + 1;
+  // "swapped out and fitted new": the second word of the same work
+  while (items[i]?.k === 'work' && (items[i] as WorkItem).v === item.v) {
+    use(w, items[i]);
+    i += 1;
+  }
+  return i;
+};
+
+/** "soaped the crimp and fold": a place alone, joined to the work or sign before it, has it too. */
+export const readShared = (w: Walk, c: Clause): boolean => {
+  const last = w.facts.at(-1);
+  const item = c.items.find((it): it is PlaceItem => it.k === 'place');
+  if (!last || !item || (last.is !== 'work' && last.is !== 'sign')) return false;
+  const loc = locOf(w, item);
+  const s = w.subject?.p;
+  let p = loc.p;
+  if (!p.side && s?.side && p.part) p = { ...p, side: s.side };
+  if (!p.part && s?.part) p = { ...p, part: s.part };
+  const done = tidy(p);
+  const full: Loc = { ...loc, p: done };
+  if (whereOf(full).v === last.where.v) return false;
+  w.group = [...(w.group.length > 0 ? w.group : w.subject ? [w.subject] : []), full];
+  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as Draft, full, item);
+  w.subject = full;
+  return true;
+};

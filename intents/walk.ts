@@ -1,0 +1,187 @@
+/** The state of one walk through a note: what was read so far, what carries forward, and how a fact is put together. */
+import { dimensionOf, stepToSi, toSi, type Unit } from '../server/core/units.ts';
+import type { Amounting } from './items.ts';
+import { plausible } from './limits.ts';
+import { makePlace, type PlaceParts } from './place.ts';
+import { tidy, type PlaceItem, type Settled } from './settle.ts';
+import type { Ambiguity, Context, Fact, Measure, ReadingFact, Said, Sign, When, Work } from './shapes.ts';
+import { airSide } from './words/parts.ts';
+
+export type Loc = {
+  p: PlaceParts;
+  from: 'said' | 'carried' | 'assumed';
+  spans: Said<string>['spans'];
+  item?: PlaceItem;
+};
+export type Draft = Omit<Fact, 'id' | 'at'>;
+export type Measured = Extract<Settled, { k: 'measure' }>;
+
+export type Walk = {
+  readonly context: Context;
+  readonly text: string;
+  readonly all: readonly Settled[];
+  readonly facts: Fact[];
+  readonly ambiguous: Ambiguity[];
+  readonly used: Set<Settled>;
+  /** What "it" is: the place spoken of last. */
+  subject: Loc | null;
+  /** Places said before a join that share what comes ("left and right bags cracked"). */
+  pending: Loc[];
+  /** Places that the last work was done on, when there were several. */
+  group: Loc[];
+  lastUnit: Unit | null;
+  lastMeasure: Measure | null;
+  lastSign: Sign | null;
+  lastWork: Work | null;
+  lastReading: ReadingFact | null;
+  pendingWhen: When | null;
+  told: boolean;
+  hunch: boolean;
+  /** A limit is being given: numbers are limits until the sentence ends. */
+  spec: boolean;
+  lastEnd: PlaceParts['end'];
+};
+
+export type Clause = {
+  readonly items: readonly Settled[];
+  readonly hard: boolean;
+  /** How it ended: a join shares, a comma does not. */
+  readonly joined: boolean;
+  readonly places: readonly number[];
+  readonly taken: Set<number>;
+  readonly often: Extract<Settled, { k: 'often' }> | null;
+  measure: Measured | null;
+};
+
+export const startWalk = (all: readonly Settled[], text: string, context: Context): Walk => ({
+  context,
+  text,
+  all,
+  facts: [],
+  ambiguous: [],
+  used: new Set(),
+  subject: null,
+  pending: [],
+  group: [],
+  lastUnit: null,
+  lastMeasure: null,
+  lastSign: null,
+  lastWork: null,
+  lastReading: null,
+  pendingWhen: null,
+  told: false,
+  hunch: false,
+  spec: false,
+  lastEnd: undefined,
+});
+
+export const phraseOf = (item: Settled | undefined): string => (item && 'phrase' in item ? item.phrase : '');
+export const skippable = (item: Settled | undefined): boolean => item?.k === 'filler' || item?.k === 'prep';
+export const use = (w: Walk, ...items: (Settled | null | undefined)[]): void => {
+  for (const item of items) if (item) w.used.add(item);
+};
+export const wordOf = (w: Walk): 'own' | 'told' | 'hunch' => (w.hunch ? 'hunch' : w.told ? 'told' : 'own');
+export const whereOf = (loc: Loc | null): Said<string> =>
+  loc ? { v: makePlace(loc.p), from: loc.from, spans: loc.spans } : { v: '', from: 'assumed', spans: [] };
+export const said = <T>(v: T, ...items: Settled[]): Said<T> => ({
+  v,
+  from: items.some((i) => ('near' in i && i.near) || ('slip' in i && i.slip)) ? 'assumed' : 'said',
+  spans: items.map((i) => i.span),
+});
+export const assumed = (p: PlaceParts): Loc => ({ p, from: 'assumed', spans: [] });
+export const carried = (loc: Loc | null): Loc | null =>
+  loc ? { ...loc, from: loc.from === 'assumed' ? 'assumed' : 'carried', spans: [] } : null;
+
+/** What `n` amounts to in `unit`; `difference`: a change, which has no zero point. */
+export const amountOf = (n: Amounting, unit: Unit, difference = false): ReadingFact['amount']['v'] => {
+  const value = (v: number): number => (difference ? stepToSi(v, unit) : toSi(v, unit));
+  return {
+    si: value(n.value),
+    pm: stepToSi(n.step, unit) * (n.about === 'about' ? 2.5 : 0.5),
+    unit,
+    text: n.text,
+    ...(n.to === undefined ? {} : { to: value(n.to) }),
+    ...(n.about ? { about: n.about } : {}),
+  };
+};
+
+/** Adds a fact; null when its place must be asked about first, or the note holds more than anyone says. */
+export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fact | null => {
+  w.used.add(item);
+  if (w.facts.length >= 200 || loc?.item?.ask) return null;
+  const when = w.pendingWhen;
+  const full = {
+    ...draft,
+    id: `${w.context.note}.${w.facts.length}`,
+    at: w.context.at,
+    ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),
+  } as Fact;
+  if (full.is === 'reading') {
+    const limits = plausible[full.what.v];
+    const si = full.amount.v.si;
+    if (limits && (si < limits[0] - 1e-9 || si > limits[1] + 1e-9)) full.held = 'implausible';
+    w.lastReading = full;
+    w.lastUnit = full.amount.v.unit;
+    w.lastMeasure = full.what.v;
+    w.pendingWhen = null;
+  }
+  w.facts.push(full);
+  if (loc?.p.end) w.lastEnd = loc.p.end;
+  return full;
+};
+
+/** Says a fact again for places joined before it ("left and right bags cracked"). */
+export const share = (w: Walk, fact: Fact | null): void => {
+  if (!fact || w.pending.length === 0) return;
+  const p = w.pending;
+  w.pending = [];
+  const own = fact.where.v;
+  for (const loc of p) {
+    const side = loc.p.side ?? '';
+    const part = loc.p.part ?? partTail(own);
+    const v = makePlace(tidy({ ...loc.p, part: part as PlaceParts['part'] }));
+    if (v === own || side === '') continue;
+    w.facts.push({
+      ...fact,
+      id: `${w.context.note}.${w.facts.length}`,
+      where: { v, from: 'said', spans: loc.spans },
+    } as Fact);
+  }
+};
+const partTail = (place: string): string | undefined =>
+  place.replace(/^(?:left|right|both)? ?(?:front|rear)? ?(?:forward|aft)? ?/, '') || undefined;
+
+/** The place of an item as said; parts of a side take the side spoken of before. */
+export const locOf = (w: Walk, item: PlaceItem): Loc => {
+  w.used.add(item);
+  let p = item.p;
+  let from: Loc['from'] = item.near || item.assumed ? 'assumed' : 'said';
+  const s = w.subject?.p;
+  const inherits =
+    p.part !== undefined && airSide.has(p.part) && p.part !== 'bellows' && p.part !== 'height valve' && !p.side;
+  if (inherits && s?.part && airSide.has(s.part) && (s.side === 'left' || s.side === 'right')) {
+    p = { ...p, side: s.side };
+    if (from === 'said') from = 'carried';
+  }
+  return { p, from, spans: item.spans, item };
+};
+
+/** A number that nothing settles: asks, with notes that say it plainly. */
+export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
+  const t = n.text;
+  const own = n.unit ? '' : ` ${w.context.pressureUnit}`;
+  const d = n.unit ? dimensionOf(n.unit) : null;
+  const corners = ['left rear', 'right rear', 'left front', 'right front'];
+  const places =
+    d === 'voltage'
+      ? ['battery', 'motor', 'relay']
+      : d === 'length'
+        ? corners
+        : ['tank', 'left bellows', 'right bellows', 'tyre'];
+  w.ambiguous.push({
+    question: d === 'length' ? `${t}: which corner?` : d === 'voltage' ? `${t}: where?` : `${t}: of what?`,
+    candidates: places.map((label) => ({ label, text: `${label} ${t}${d ? '' : own}` })),
+    spans: also ? [also.span, n.span] : [n.span],
+  });
+  use(w, n, also);
+};
