@@ -36,7 +36,8 @@ export const aim = (read: Reading, standing: Folded, seen: number): Resolved => 
   const open: Resolved['open'] = [];
   const amends = read.amends.map((amend): Amend => {
     let aimed = amend;
-    if (amend.do === 'undo') aimed = { ...amend, notes: undoTargets(standing, seen, amend.count) };
+    if (amend.do === 'undo' || (amend.do === 'drop' && amend.drops.length === 0))
+      aimed = { ...amend, notes: undoTargets(standing, seen, amend.count) };
     else if (amend.do === 'redo') aimed = { ...amend, notes: redoTargets(standing, seen, amend.count) };
     const empty = aimed.notes.length === 0 && aimed.drops.length === 0;
     if (!overtaken && !empty) return aimed;
@@ -46,7 +47,7 @@ export const aim = (read: Reading, standing: Folded, seen: number): Resolved => 
         ? 'Another note came in meanwhile. Which one do you mean?'
         : amend.do === 'redo'
           ? 'There is nothing taken back to restore.'
-          : amend.do === 'undo'
+          : amend.do === 'undo' || amend.do === 'drop'
             ? 'There is no note to take back.'
             : 'Which reading should I change?',
     });

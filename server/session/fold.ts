@@ -42,8 +42,7 @@ export const voidNotes = (notes: readonly NoteEntry[]): ReadonlySet<NoteId> => {
   const gone = new Set<NoteId>();
   for (const note of notes.toReversed()) {
     if (gone.has(note.id)) continue;
-    for (const amend of note.read.amends)
-      if (amend.do === 'undo' || amend.do === 'redo') for (const id of amend.notes) gone.add(id);
+    for (const amend of note.read.amends) for (const id of amend.notes) gone.add(id);
   }
   return gone;
 };
