@@ -1,9 +1,11 @@
 /** Which figures there are. Each is a ratio in one run where it can be. */
 import { measureGrowth } from './growth.ts';
 import { measureNote } from './note.ts';
+import { measureReader } from './reader.ts';
 import { measureStart } from './start.ts';
 
 const figures: Readonly<Record<string, () => Promise<void> | void>> = {
+  reader: measureReader,
   start: measureStart,
   note: measureNote,
   growth: measureGrowth,
