@@ -1,0 +1,27 @@
+/** All faults, left and right where they exist. */
+import { chassis } from './catalogue/chassis.ts';
+import { control } from './catalogue/control.ts';
+import { electrics } from './catalogue/electrics.ts';
+import { gauges } from './catalogue/gauges.ts';
+import { innocent } from './catalogue/innocent.ts';
+import { springs } from './catalogue/springs.ts';
+import { store } from './catalogue/store.ts';
+import { supply } from './catalogue/supply.ts';
+import { type Fault, type FaultRow, expandFault } from './fault.ts';
+
+export const faultRows: readonly FaultRow[] = [
+  ...supply,
+  ...store,
+  ...control,
+  ...springs,
+  ...chassis,
+  ...electrics,
+  ...gauges,
+  ...innocent,
+];
+
+export const catalogue: readonly Fault[] = faultRows.flatMap(expandFault);
+
+const byKey = new Map(catalogue.map((f) => [f.key, f]));
+/** The fault of a suspect; undefined for a key that an older log may hold. */
+export const faultOf = (key: string): Fault | undefined => byKey.get(key);

@@ -1,0 +1,263 @@
+/**
+ * What the facts in force say to the diagnosis: outcomes of observables, each with how far it is trusted. Pure.
+ *
+ * Signs speak through the tables in signs/, readings through the findings that judged them. The same outcome of the same
+ * observable counts once in a situation, more trusted when it was measured again; a contradiction is less trusted on both
+ * sides, so that the order of notes does not matter. What a firmer observation already says, a vaguer one hardly adds to.
+ */
+import { takePlace } from '../../intents/place.ts';
+import type { ConditionFact, FactId, SignFact } from '../../intents/shapes.ts';
+import type { Finding } from '../findings/finding.ts';
+import type { Standing } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import { sides } from './fault.ts';
+import { askedBefore, fits, momentOf } from './moment.ts';
+import { kindOfSee, observableOf, sideOfSee } from './observables.ts';
+import { air } from './signs/air.ts';
+import { looks } from './signs/looks.ts';
+import { pump_ } from './signs/pump.ts';
+import type { SignRule } from './signs/rule.ts';
+import { stance } from './signs/stance.ts';
+import { type Mend, mendsOf } from './situation.ts';
+
+export type Evidence = {
+  see: string;
+  /** One of its outcomes, or several as "drops|on stops". */
+  outcome: string;
+  weight: number;
+  because: FactId[];
+  seq: number;
+  words: string;
+  /** Place in the order of the facts: before or after a repair. */
+  clock: number;
+  /** Said again, against or instead of another. */
+  note?: 'measured again' | 'contradicts' | 'echo' | 'gauge in doubt';
+};
+
+/** How far a report is trusted: seen by the tech, second-hand, a hunch. Estimates. */
+export const trust = { own: 0.97, told: 0.7, hunch: 0.3 } as const;
+const trustContradicted = 0.5;
+const trustEcho = 0.2;
+const trustGaugeInDoubt = 0.3;
+
+const rules: readonly SignRule[] = [...air, ...stance, ...pump_, ...looks];
+
+const wordsOfSign = (fact: SignFact): string =>
+  `${fact.there ? '' : 'no '}${fact.what.v}${fact.where.v ? ` at ${fact.where.v}` : ''}${fact.often ? `, ${fact.often}` : ''}`;
+
+const signEvidence = (standing: Standing, sheet: Sheet, index: number, fact: SignFact): Evidence[] => {
+  const place = takePlace(fact.where.v);
+  if (!place) return [];
+  const moment = momentOf(standing, sheet, index);
+  const part = place.part ?? '';
+  const found = rules.find(
+    (r) =>
+      r.there === fact.there &&
+      r.signs.includes(fact.what.v) &&
+      r.parts.includes(part) &&
+      (r.side === 'side'
+        ? place.side !== undefined
+        : place.side === undefined || (r.side === 'each' && place.side === 'both')) &&
+      fits(r.when, moment),
+  );
+  const front = place.end === 'front' && (part === '' || part === 'wheel');
+  const on = place.side === undefined || place.side === 'both' ? sides : [place.side];
+  const held = standing.facts[index]!;
+  const one = (see: string, outcome: string): Evidence => ({
+    see,
+    outcome,
+    weight: trust[fact.word],
+    because: [fact.id],
+    seq: held.seq,
+    words: wordsOfSign(fact),
+    clock: index,
+  });
+  if (front && fact.there && (fact.what.v === 'low' || fact.what.v === 'high' || fact.what.v === 'level'))
+    return on.map((side) => one(`${side} front height`, fact.what.v === 'level' ? 'within' : fact.what.v));
+  if (fact.what.v === 'leans' && fact.there && place.side && place.side !== 'both') return [one('lean', place.side)];
+  if (!found || front) return [];
+  return found.gives.flatMap(([see, outcome]) =>
+    found.side === 'none' || observableOf(see) ? [one(see, outcome)] : on.map((side) => one(`${side} ${see}`, outcome)),
+  );
+};
+
+const conditionEvidence = (standing: Standing, index: number, fact: ConditionFact): Evidence[] => {
+  const held = standing.facts[index]!;
+  const one = (see: string, outcome: string, words: string): Evidence[] => [
+    { see, outcome, weight: trust[fact.word], because: [fact.id], seq: held.seq, words, clock: index },
+  ];
+  const panel = /^panel (auto|fill|empty|shut)$/.exec(fact.what.v)?.[1];
+  if (panel && fact.holds && askedBefore(standing, held.seq) === 'panel look')
+    return one('panel look', panel, `panel found in ${panel.toUpperCase()}`);
+  if (fact.what.v === 'floor level')
+    return one('floor', fact.holds ? 'level' : 'not level', fact.holds ? 'floor level' : 'floor not level');
+  return [];
+};
+
+type Remembered = Standing & { tape?: { replies: ReadonlyMap<string, { blocks: readonly { is: string }[] }> } };
+
+/** Findings whose facts still stand: the newest of each key, and older ones where the replies are at hand. */
+const findingsOf = (standing: Remembered): Finding[] => {
+  const ids = new Set(standing.facts.map((h) => h.fact.id));
+  const all = new Map<string, Finding>();
+  const put = (f: Finding): void => {
+    if (f.evidence && f.evidence.length > 0 && f.because.every((id) => ids.has(id)))
+      all.set(`${f.key} ${f.because.join(' ')}`, f);
+  };
+  for (const reply of standing.tape?.replies.values() ?? [])
+    for (const block of reply.blocks)
+      if (block.is === 'findings') for (const f of (block as { list?: Finding[] }).list ?? []) put(f);
+  for (const f of standing.findings.values()) put(f);
+  return [...all.values()];
+};
+
+const findingEvidence = (standing: Standing): Evidence[] => {
+  const at = new Map(standing.facts.map((h, i) => [h.fact.id, { i, h }]));
+  return findingsOf(standing).flatMap((f) => {
+    const rests = f.because.map((id) => at.get(id)).filter((x) => x !== undefined);
+    const last = rests.toSorted((a, b) => a.i - b.i).at(-1);
+    if (!last) return [];
+    const weight = Math.min(...rests.map(({ h }) => trust[h.fact.word]));
+    return (f.evidence ?? []).map(({ see, outcome }): Evidence => ({
+      see,
+      outcome,
+      weight,
+      because: f.because,
+      seq: last.h.seq,
+      words: f.words,
+      clock: last.i,
+    }));
+  });
+};
+
+const outcomesOf = (e: Evidence): string[] => e.outcome.split('|');
+const disagree = (a: Evidence, b: Evidence): boolean => !outcomesOf(a).some((o) => outcomesOf(b).includes(o));
+
+/** Which repair an evidence lies after: evidence of different situations is kept apart. */
+const eraOf = (e: Evidence, mends: readonly Mend[]): number =>
+  mends.filter(
+    (m) => m.clock < e.clock && (m.side === null || sideOfSee(e.see) === null || m.side === sideOfSee(e.see)),
+  ).length;
+
+/** Of the same observable in one situation: one entry per outcome. */
+const settle = (same: readonly Evidence[]): Evidence[] => {
+  const out: Evidence[] = [];
+  for (const e of same) {
+    const like = out.find((o) => o.outcome === e.outcome);
+    if (!like) {
+      // A narrower word for the same thing replaces the wider one.
+      const wider = out.find((o) => !disagree(o, e));
+      if (!wider) out.push({ ...e, because: [...e.because] });
+      else {
+        const narrow = outcomesOf(wider)
+          .filter((o) => outcomesOf(e).includes(o))
+          .join('|');
+        const base = outcomesOf(e).length < outcomesOf(wider).length ? e : wider;
+        Object.assign(wider, {
+          ...base,
+          outcome: narrow,
+          because: [...new Set([...wider.because, ...e.because])],
+          weight: Math.max(wider.weight, e.weight),
+          clock: Math.max(wider.clock, e.clock),
+          seq: Math.max(wider.seq, e.seq),
+        });
+      }
+      continue;
+    }
+    const again = e.seq !== like.seq && !e.because.some((id) => like.because.includes(id));
+    like.because = [...new Set([...like.because, ...e.because])];
+    like.clock = Math.max(like.clock, e.clock);
+    like.seq = Math.max(like.seq, e.seq);
+    like.weight = Math.max(like.weight, e.weight);
+    if (again) like.note = 'measured again';
+  }
+  if (out.length > 1)
+    for (const e of out) Object.assign(e, { note: 'contradicts', weight: Math.min(e.weight, trustContradicted) });
+  return out;
+};
+
+/** What a firmer observation already says: a vaguer one of the same thing is an echo. `S` is the side. */
+const echoes: Readonly<Record<string, readonly string[]>> = {
+  stance: ['S as found', 'S driving', 'S rear height', 'S overnight'],
+  lean: [
+    'left stance',
+    'right stance',
+    'left as found',
+    'right as found',
+    'left driving',
+    'right driving',
+    'left rear height',
+    'right rear height',
+    'left overnight',
+    'right overnight',
+  ],
+  overnight: ['S as found'],
+  driving: ['S rear height'],
+  'coach overnight': ['left overnight', 'right overnight', 'left as found', 'right as found'],
+  'coach driving': ['left driving', 'right driving', 'left rear height', 'right rear height'],
+  'coach shut': ['left height shut', 'right height shut'],
+  'soap side': ['S soap valve', 'S soap valve to panel', 'S soap delivery', 'S soap bellows'],
+  'soap tank': ['tank bubbles at'],
+  'pump duty': ['pump cycles auto'],
+  'pump cycles auto': ['tank fall auto'],
+  'pump cycles shut': ['tank fall shut'],
+  'tank as found': ['fall stops'],
+  'pump quiet': ['pump called', 'tank below cut-in'],
+  'quiet at': ['tank below cut-in'],
+  'tank below cut-in': ['pump called'],
+  'valve heard': ['S exhaust', 'S soap valve'],
+  'motor volts': ['motor legs'],
+};
+
+/** Read off the coach's own gauge. */
+const byGauge = new Set([
+  'tank fall auto',
+  'tank fall shut',
+  'tank fall outlet closed',
+  'fall stops',
+  'tank as found',
+  'pump-up',
+  'pump-up shut',
+  'cut-in',
+  'cut-out',
+  'settle again',
+  'quiet at',
+]);
+
+const weighTogether = (list: readonly Evidence[]): Evidence[] => {
+  const seen = new Set(list.map((e) => e.see));
+  const gaugeLies = list.some((e) => e.see === 'second gauge' && e.outcome === 'disagrees');
+  return list.map((e) => {
+    const side = sideOfSee(e.see);
+    const firmer = echoes[kindOfSee(e.see)] ?? echoes[e.see] ?? [];
+    if (firmer.some((f) => seen.has(side ? f.replace(/^S /, `${side} `) : f)))
+      return { ...e, weight: Math.min(e.weight, trustEcho), note: 'echo' };
+    if (gaugeLies && byGauge.has(e.see) && e.see !== 'cut-in' && e.see !== 'cut-out')
+      return { ...e, weight: Math.min(e.weight, trustGaugeInDoubt), note: 'gauge in doubt' };
+    return e;
+  });
+};
+
+/** All evidence in force, in the order of its facts. */
+export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
+  const raw: Evidence[] = [];
+  for (const [index, { fact }] of standing.facts.entries()) {
+    if (fact.is === 'sign') raw.push(...signEvidence(standing, sheet, index, fact));
+    else if (fact.is === 'condition') raw.push(...conditionEvidence(standing, index, fact));
+  }
+  raw.push(...findingEvidence(standing));
+  const known = raw.filter((e) => {
+    const o = observableOf(e.see);
+    return o !== undefined && outcomesOf(e).every((x) => o.outcomes.includes(x));
+  });
+  const mends = mendsOf(standing);
+  const groups = new Map<string, Evidence[]>();
+  for (const e of known) {
+    const key = `${e.see} ${eraOf(e, mends)}`;
+    groups.set(key, [...(groups.get(key) ?? []), e]);
+  }
+  const settled = [...groups.values()]
+    .flatMap(settle)
+    .toSorted((a, b) => a.clock - b.clock || a.see.localeCompare(b.see));
+  return weighTogether(settled);
+};

@@ -1,0 +1,251 @@
+/**
+ * The next check: most expected information about what is wrong for its minutes, from where the coach is now; or the
+ * repair, once repairing costs less than checking on. Pure.
+ */
+import type { Key } from '../chat/reply.ts';
+import type { Standing } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import type { Check } from './check.ts';
+import { checks } from './checks.ts';
+import type { Evidence } from './evidence.ts';
+import type { Fault } from './fault.ts';
+import { type Hypothesis, hypothesesOf, outlook } from './hypotheses.ts';
+import { expectedInformation, jointTable } from './information.ts';
+import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
+import { featuresOf } from './model.ts';
+import { kindOfSee, sideOfSee } from './observables.ts';
+import { rankOf } from './rank.ts';
+import { bestOrder, expectedCost } from './repair-cost.ts';
+import { mendsOf } from './situation.ts';
+import { type Weighed, weigh } from './weigh.ts';
+
+export type Next =
+  | { is: 'check'; check: Check; why: string; bits: number; hands: number; wait: number; keys: Key[] }
+  | { is: 'repair'; fault: Fault; why: string; hands: number; wait: number; keys: Key[] };
+
+export type Candidate = {
+  check: Check;
+  sees: string[];
+  bits: number;
+  minutes: Minutes;
+  rate: number;
+  table: number[][];
+};
+
+/** Less than this is not worth a check; largest joint table that is worked through exactly. */
+const leastBits = 0.01;
+const largestJoint = 130;
+/** Proof after a repair, and what it costs when it was none of these. Minutes, estimates. */
+const proofMinutes = 10;
+const elsewhereMinutes = 240;
+
+/** Firmer checks that make a vaguer one needless. */
+const covers: Readonly<Record<string, readonly string[]>> = {
+  'soap tank': ['tank bubbles at'],
+  driving: ['S rear height'],
+  overnight: ['S as found'],
+  'as found': ['S overnight'],
+  'pump cycles auto': ['tank fall auto'],
+  'tank below cut-in': ['pump called'],
+};
+
+/** Observables whose answer stands, in the present situation: work on that side or on the supply reopens them. */
+export const answeredSees = (standing: Standing, evidence: readonly Evidence[]): ReadonlySet<string> => {
+  const mends = mendsOf(standing).filter((m) => m.words !== 'panel set to AUTO');
+  return new Set(
+    evidence
+      .filter((e) => e.note !== 'contradicts' && e.note !== 'gauge in doubt' && e.weight > 0.5)
+      .filter((e) => {
+        const side = sideOfSee(e.see);
+        return !mends.some((m) => m.clock > e.clock && (m.side === null || side === null || m.side === side));
+      })
+      .map((e) => e.see),
+  );
+};
+
+const isAnswered = (see: string, answered: ReadonlySet<string>): boolean => {
+  if (answered.has(see)) return true;
+  const side = sideOfSee(see);
+  return (covers[kindOfSee(see)] ?? []).some((c) => answered.has(side ? c.replace(/^S /, `${side} `) : c));
+};
+
+const possible = (check: Check, standing: Standing, sheet: Sheet): boolean => {
+  const has = featuresOf(sheet);
+  if (check.needs && !has.has(check.needs)) return false;
+  if (check.without && has.has(check.without)) return false;
+  if (check.lacks && standing.gates.get(check.lacks) === true) return false;
+  return true;
+};
+
+const tablesOf = (w: Weighed, sees: readonly string[], hs: readonly Hypothesis[]): number[][] => {
+  const tables = sees.map((see) => outlook(w, see, hs)).filter((t) => t !== null);
+  // The most telling observations first, as long as the joint table stays small.
+  const prior = hs.map((h) => h.p);
+  const byBits = tables.toSorted((a, b) => expectedInformation(prior, b) - expectedInformation(prior, a));
+  const used: number[][][] = [];
+  let size = 1;
+  for (const t of byBits) {
+    const width = t[0]?.length ?? 1;
+    if (size * width > largestJoint) continue;
+    size *= width;
+    used.push(t);
+  }
+  return jointTable(used, hs.length);
+};
+
+/** All checks that can be made and are not answered, best first. */
+export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: readonly Hypothesis[]): Candidate[] => {
+  const answered = answeredSees(standing, w.evidence);
+  const prior = hs.map((h) => h.p);
+  const asked = new Map<string, number>();
+  for (const c of standing.checks) asked.set(c.id, (asked.get(c.id) ?? 0) + 1);
+  const out: Candidate[] = [];
+  for (const check of checks) {
+    if (!possible(check, standing, sheet)) continue;
+    const sees = check.settles.filter((s) => !isAnswered(s, answered));
+    if (sees.length === 0) continue;
+    const minutes = minutesOf(check, standing);
+    if (!minutes) continue;
+    const table = tablesOf(w, sees, hs);
+    const bits = expectedInformation(prior, table);
+    if (bits < leastBits) continue;
+    // Asked again and again without an answer: perhaps it cannot be done here.
+    const patience = 0.6 ** Math.max(0, (asked.get(check.key) ?? 0) - 1);
+    out.push({ check, sees, bits, minutes, rate: (bits * patience) / burden(minutes, check), table });
+  }
+  return out.toSorted((a, b) => b.rate - a.rate || a.check.key.localeCompare(b.check.key));
+};
+
+const repairMinutes = (f: Fault): number => f.hands + 0.7 * f.wait + proofMinutes;
+
+/** Expected minutes to repair from chances over hypotheses, trying repairs in their best order. */
+const costOf = (
+  w: Weighed,
+  hs: readonly Hypothesis[],
+  ps: readonly number[],
+): { cost: number; first: number | null } => {
+  const chance = new Map<number, number>();
+  let known = 0;
+  for (const [i, h] of hs.entries()) {
+    const p = ps[i]!;
+    for (const c of h.of) if (c < w.model.faults.length) chance.set(c, (chance.get(c) ?? 0) + p / h.of.length);
+    if (h.of.length > 0 && h.of.every((c) => c < w.model.faults.length)) known += p;
+  }
+  const repairs = [...chance]
+    .filter(([, p]) => p > 0.01)
+    .map(([c, p]) => ({ c, p, cost: repairMinutes(w.model.faults[c]!) }));
+  const order = bestOrder(repairs);
+  return {
+    cost: expectedCost(order) + Math.max(0, known - repairs.reduce((s, r) => s + r.p, 0)) * elsewhereMinutes,
+    first: order[0]?.c ?? null,
+  };
+};
+
+const costAfter = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): number => {
+  let sum = 0;
+  for (let y = 0; y < (c.table[0]?.length ?? 0); y++) {
+    const together = hs.map((h, i) => h.p * c.table[i]![y]!);
+    const py = together.reduce((a, b) => a + b, 0);
+    if (py < 1e-4) continue;
+    sum +=
+      py *
+      costOf(
+        w,
+        hs,
+        together.map((p) => p / py),
+      ).cost;
+  }
+  return sum;
+};
+
+const told = (bits: number): string =>
+  bits >= 0.8 ? 'it tells most' : bits >= 0.3 ? 'it tells much' : 'it tells something';
+
+/** The two likeliest faults that the check would tell apart. */
+const splits = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): string => {
+  const apart = (a: number, b: number): number =>
+    c.table[a]!.reduce((s, p, y) => s + Math.abs(p - c.table[b]![y]!), 0) / 2;
+  const name = (h: Hypothesis): string =>
+    h.of.length === 0
+      ? 'nothing wrong'
+      : h.of
+          .map((x) =>
+            x < w.model.faults.length
+              ? w.model.faults[x]!.title
+              : `${w.model.faults[w.faultOfCause[x]!]!.where} mended`,
+          )
+          .join(' with ');
+  let best: { a: number; b: number; worth: number } | null = null;
+  for (let a = 0; a < Math.min(6, hs.length); a++)
+    for (let b = a + 1; b < Math.min(10, hs.length); b++) {
+      const worth = apart(a, b) * Math.min(hs[a]!.p, hs[b]!.p);
+      if (!best || worth > best.worth) best = { a, b, worth };
+    }
+  if (!best || best.worth < 0.005) return 'It narrows the list';
+  return `It tells "${name(hs[best.a]!)}" from "${name(hs[best.b]!)}"`;
+};
+
+const whyCheck = (w: Weighed, hs: readonly Hypothesis[], c: Candidate, first: boolean): string => {
+  const split = splits(w, hs, c);
+  if (first) return `${split}, and three minutes of pumping would wipe it out.`;
+  const wait =
+    c.minutes.wait > 0
+      ? `${c.minutes.wait} min waiting${c.check.meanwhile ? ` (meanwhile: ${c.check.meanwhile})` : ''}`
+      : 'no waiting';
+  return `${split}; ${told(c.bits)} for ${Math.round(c.minutes.hands)} min at hand, ${wait}.`;
+};
+
+const asCheck = (w: Weighed, hs: readonly Hypothesis[], c: Candidate, first = false): Next => ({
+  is: 'check',
+  check: c.check,
+  why: whyCheck(w, hs, c, first),
+  bits: c.bits,
+  hands: Math.round(c.minutes.hands),
+  wait: Math.round(c.minutes.wait),
+  keys: c.check.keys.map(({ label, text }) => ({ label, text })),
+});
+
+const repairKeys = (fault: Fault): Key[] =>
+  fault.innocent
+    ? [{ label: 'agreed', text: 'nothing to repair' }]
+    : [
+        { label: 'replaced', text: `replaced ${fault.where}` },
+        { label: 'repaired', text: `repaired ${fault.where}` },
+        { label: 'not yet', text: `did not repair ${fault.where}` },
+      ];
+
+export const nextStep = (standing: Standing, sheet: Sheet): Next | null => {
+  const w = weigh(standing, sheet);
+  if (w.seen.length === 0 && standing.facts.length === 0) return null;
+  const hs = hypothesesOf(w.posterior);
+  if (hs.length === 0) return null;
+  const list = candidates(standing, sheet, w, hs);
+  const standingComplaint = standing.complaint?.standing === true || standing.complaint === null;
+  if (untouched(standing) && standingComplaint) {
+    const asFound = list.filter((c) => c.check.setting === 'as found' && c.check.id !== 'rises first');
+    const best = asFound.find((c) => c.check.id === 'as found') ?? asFound[0];
+    if (best) return asCheck(w, hs, best, best.check.id === 'as found');
+  }
+  const best = list[0];
+  const now = costOf(
+    w,
+    hs,
+    hs.map((h) => h.p),
+  );
+  const fault = now.first === null ? undefined : w.model.faults[now.first];
+  const pFault = now.first === null ? 0 : w.posterior.marginals[now.first]!;
+  const bestCheck = list
+    .slice(0, 6)
+    .map((c) => ({ c, cost: burden(c.minutes, c.check) + costAfter(w, hs, c) }))
+    .toSorted((a, b) => a.cost - b.cost)[0];
+  if (fault && pFault > 0.5 && (!bestCheck || bestCheck.cost >= now.cost))
+    return {
+      is: 'repair',
+      fault,
+      why: `${fault.title}: ${rankOf(pFault)}; mending it costs less than another check would save.`,
+      hands: fault.hands,
+      wait: fault.wait,
+      keys: repairKeys(fault),
+    };
+  return best ? asCheck(w, hs, best) : null;
+};

@@ -1,0 +1,62 @@
+/** The suspects as they are shown: faults with how sure, and what speaks for and against each. Pure. */
+import type { Suspect } from '../chat/reply.ts';
+import type { Standing } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
+import { chanceUnder } from './infer.ts';
+import { rankOf } from './rank.ts';
+import { type Weighed, weigh } from './weigh.ts';
+
+/** Shown at most, and the least chance that is worth a line. */
+const most = 6;
+const least = 0.02;
+export const nothingWrong = 'nothing wrong';
+export const somethingElse = 'something else';
+
+/**
+ * Bits that one piece of evidence gives a cause: log2 of its chance under that cause against its chance under all others,
+ * these weighed by their priors. Above 0 it speaks for the cause.
+ */
+export const bitsFor = (w: Weighed, e: number, cause: number): number => {
+  const seen = w.seen[e];
+  if (!seen) return 0;
+  const { odds } = w.causes;
+  const chance = chanceUnder(seen, odds.length);
+  let others = chance([]);
+  let mass = 1;
+  for (let c = 0; c < odds.length; c++) {
+    if (c === cause) continue;
+    others += odds[c]! * chance([c]);
+    mass += odds[c]!;
+  }
+  return Math.log2(chance([cause]) / (others / mass));
+};
+
+/** Same shape for what is not in the catalogue. */
+const plain = (fault: string, name: string, p: number): Suspect => ({ fault, name, p, rank: rankOf(p), speaks: [] });
+
+export const suspectsFrom = (w: Weighed): Suspect[] => {
+  const { posterior, model } = w;
+  if (w.seen.length === 0) return [];
+  const out = model.faults.map((fault, i): Suspect => {
+    const p = posterior.marginals[i]!;
+    return { fault: fault.key, where: fault.where, name: fault.title, p, rank: rankOf(p), speaks: [] };
+  });
+  if (posterior.none > least) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', posterior.none));
+  if (posterior.unknown > 0.1) out.push(plain(somethingElse, 'something that is not on my list', posterior.unknown));
+  const shown = out
+    .toSorted((a, b) => b.p - a.p || a.fault.localeCompare(b.fault))
+    .filter((s, i) => s.p > least || i === 0);
+  return shown.slice(0, most).map((s) => {
+    const cause = model.index.get(s.fault);
+    if (cause === undefined) return s;
+    return {
+      ...s,
+      speaks: w.evidence
+        .map((e, k) => ({ see: e.see, words: e.words, bits: Math.round(bitsFor(w, k, cause) * 100) / 100 }))
+        .filter((x) => Math.abs(x.bits) >= 0.1)
+        .toSorted((a, b) => Math.abs(b.bits) - Math.abs(a.bits)),
+    };
+  });
+};
+
+export const suspectsOf = (standing: Standing, sheet: Sheet): Suspect[] => suspectsFrom(weigh(standing, sheet));
