@@ -56,7 +56,7 @@ export const shimFor = (angle: Angle, bolts: Length): Length => si(positive('bol
 
 /**
  * Stacks that come nearest to the wanted changes of toe (in positive) and camber (top out positive), rad, by the least
- * sum of squares of what remains, each measured in its own tolerance; of equals the one with the fewest shims. A bolt that
+ * sum of squares of what remains, each measured in its own tolerance; a shim less is worth a tenth of the tolerance. A bolt that
  * serves both edges carries both stacks within `most`. Raises ImpossibleInput for bolts, shims or tolerances that are
  * not above zero.
  */
@@ -82,16 +82,16 @@ export const fitShims = (
       const toeOff = Math.atan(toeWant / bracket.toeBolts) - Math.atan(a.t / bracket.toeBolts);
       const camberOff = Math.atan(camberWant / bracket.camberBolts) - Math.atan(b.t / bracket.camberBolts);
       const cost =
-        (toeOff / tolerance.toe) ** 2 + (camberOff / tolerance.camber) ** 2 + 1e-7 * (a.stack.length + b.stack.length);
+        (toeOff / tolerance.toe) ** 2 + (camberOff / tolerance.camber) ** 2 + 0.01 * (a.stack.length + b.stack.length);
       if (cost < best.cost) best = { cost, a, b };
     }
   const { a, b } = best;
   const toeEdge = toe >= 0 ? 'rear' : 'front';
   const camberEdge = camber >= 0 ? 'top' : 'bottom';
-  const at = (bolt: Bolt): Length[] =>
-    [...(bolt.startsWith(toeEdge) ? a.stack : []), ...(bolt.endsWith(camberEdge) ? b.stack : [])].toSorted(
-      (p, q) => q - p,
-    );
+  const at = (bolt: Bolt): readonly Length[] => {
+    const thick = (bolt.startsWith(toeEdge) ? a.t : 0) + (bolt.endsWith(camberEdge) ? b.t : 0);
+    return all.find((row) => Math.abs(row.t - thick) < nanometre)!.stack;
+  };
   const made = Math.sign(toe) * Math.atan(a.t / bracket.toeBolts);
   const madeCamber = Math.sign(camber) * Math.atan(b.t / bracket.camberBolts);
   return {

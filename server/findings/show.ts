@@ -1,6 +1,6 @@
 /** Numbers as they are shown: rounded to the digits they can carry, in the unit they were typed in or the sheet's. */
 import { type Amount, showAmount } from '../core/amount.ts';
-import { type Dimension, type Unit, dimensionOf, fromSi, stepFromSi } from '../core/units.ts';
+import { type Dimension, type Unit, dimensionOf, fromSi, stepFromSi, stepToSi } from '../core/units.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import type { Shown } from './finding.ts';
 
@@ -104,6 +104,9 @@ export const spell = (seconds: number): string => {
 /** Clock time on the coach's wall, "9:35". */
 export const clock = (at: number, zone: string): string =>
   new Intl.DateTimeFormat('en-GB', { timeZone: zone, hour: 'numeric', minute: '2-digit' }).format(at).replace(/^0/, '');
+
+/** A distance on the road: whole miles or kilometres. */
+export const distanceText = (metres: number, unit: Unit): string => showAmount(metres, unit, stepToSi(0.5, unit));
 
 /** Digits for a plain number: three significant ones at most. */
 export const plain = (value: number): string => `${Number(value.toPrecision(3))}`;

@@ -18,6 +18,7 @@ import {
   verdictOf,
 } from '../case.ts';
 import { cornerOf, cornerPlace, heightRange, heightValue, nominalOf, setWith, tapeHalf } from '../corner-sheet.ts';
+import { isLater } from '../tape-episode.ts';
 import type { Drawing, Finding } from '../finding.ts';
 import { limitOf, rangeInputs, stripOf } from '../limits.ts';
 import { plain, shown, typed } from '../show.ts';
@@ -33,7 +34,7 @@ const remedy = (c: Case, corner: Corner, off: number, unit: Unit, half: number):
   const turn = c.sheet.heights?.torsionPerTurn;
   if (rear && per)
     return [
-      `to correct by the link: ${size(armChange(si(off), per), unit, half / per)} ${off < 0 ? 'longer' : 'shorter'} at the arm's end raises or lowers it that much at the tape (sheet: valves.heightPerArm ${per}); check again after the valve's delay`,
+      `to correct: set the link so that the arm's end stands ${size(armChange(si(off), per), unit, half / per)} further towards ${off < 0 ? 'fill' : 'exhaust'} (sheet: valves.heightPerArm, ${per} of height for 1 of arm travel); check again after the valve's delay`,
     ];
   if (!rear && turn)
     return [
@@ -41,6 +42,11 @@ const remedy = (c: Case, corner: Corner, off: number, unit: Unit, half: number):
     ];
   return [];
 };
+
+/** Taken after standing, before anything was touched: said, or a complaint about standing with nothing pumped yet. */
+export const isAsFound = (c: Case, fact: ReadingFact): boolean =>
+  asFound(c, fact) ||
+  (c.standing.complaint?.standing === true && stateAt(c, fact).pumpedAt === null && stateAt(c, fact).key !== true);
 
 const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const unit = unitOf(fact);
@@ -50,9 +56,7 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const nominal = nominalOf(range);
   const verdict = verdictOf(value, 0, range);
   const place = cornerPlace[which];
-  const found =
-    asFound(c, fact) ||
-    (c.standing.complaint?.standing === true && stateAt(c, fact).pumpedAt === null && stateAt(c, fact).key !== true);
+  const found = isAsFound(c, fact);
   const off = nominal === null ? null : value - nominal;
   const stops = c.sheet.heights?.toStops;
   const down = off !== null && stops && which.endsWith('Rear') && -off >= stops.si - 2 * half;
@@ -68,6 +72,9 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const level = verdict === 'within' ? 'level' : verdict === 'low' ? (down ? 'on stops' : 'low') : null;
   const side = which.startsWith('left') ? 'left' : 'right';
   const rear = which.endsWith('Rear');
+  // A height that has stood, or behind a shut panel, is not what the valve levels to.
+  const panel = stateAt(c, fact).panel;
+  const ride = !isLater(c, fact) && (panel === null || panel === 'auto');
   const evidence =
     verdict === 'no limit'
       ? []
@@ -75,11 +82,16 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
         ? rear && level
           ? [{ see: `${side} as found`, outcome: level }]
           : []
-        : [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }];
+        : ride
+          ? [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }]
+          : [];
   const notes = found
     ? ['taken as found, after standing']
-    : ['assumed: measured at ride height, valves settled, on a level floor, tyres at the sheet pressure'];
-  if (verdict === 'low' || verdict === 'high') notes.push(...remedy(c, which, off ?? 0, unit, half));
+    : ride
+      ? ['assumed: measured at ride height, valves settled, on a level floor, tyres at the sheet pressure']
+      : ['taken after standing or with the panel not in automatic: not the height the valve levels to'];
+  if (!found && ride && (verdict === 'low' || verdict === 'high'))
+    notes.push(...remedy(c, which, off ?? 0, unit, half));
   const shownValue = off === null ? shown(value, unit, half) : shown(off, unit, half, { difference: true });
   return {
     key: `height@${place}`,

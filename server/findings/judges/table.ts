@@ -1,11 +1,45 @@
 /** Every subject that is judged, in the order its findings are shown. A new one is one file and one line here. */
 import type { Judge } from '../case.ts';
+import { battery } from './battery.ts';
+import { bellowsLeak } from './bellows-leak.ts';
+import { bellowsPressures } from './bellows-pressures.ts';
+import { duty } from './duty.ts';
 import { heights } from './heights.ts';
+import { knee } from './knee.ts';
+import { legs } from './legs.ts';
+import { overnight } from './overnight.ts';
+import { plainRanges } from './plain-ranges.ts';
 import { pressureSwitch } from './pressure-switch.ts';
 import { pumpUp } from './pump-up.ts';
+import { service } from './service.ts';
+import { shims } from './shims.ts';
 import { tankLeak } from './tank-leak.ts';
 import { tankPressure } from './tank-pressure.ts';
+import { temperature } from './temperature.ts';
+import { tyres } from './tyres.ts';
 import { volts } from './volts.ts';
+import { water } from './water.ts';
 import { wheels } from './wheels.ts';
 
-export const judges: readonly Judge[] = [tankLeak, heights, tankPressure, pressureSwitch, pumpUp, volts, wheels];
+export const judges: readonly Judge[] = [
+  tankLeak,
+  knee,
+  bellowsLeak,
+  overnight,
+  heights,
+  bellowsPressures,
+  tankPressure,
+  pressureSwitch,
+  pumpUp,
+  duty,
+  volts,
+  legs,
+  battery,
+  wheels,
+  shims,
+  tyres,
+  temperature,
+  water,
+  plainRanges,
+  service,
+];

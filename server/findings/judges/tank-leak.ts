@@ -5,7 +5,8 @@
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { effectiveArea, holeDiameter, massOfFreeAir, roomTemperature, sharpEdge } from '../../core/air.ts';
 import { type DecayFit, fallRate, fitDecay, freeAirOfFall } from '../../core/decay.ts';
-import { z95 } from '../../core/line-fit.ts';
+import { fitLine, z95 } from '../../core/line-fit.ts';
+import { kneeOf } from '../../core/fall-shape.ts';
 import { type AbsolutePressure, type Temperature, type Volume, si } from '../../core/quantity.ts';
 import { readingDeviation } from '../../core/reading-error.ts';
 import { higherBellows } from '../bellows-pressure.ts';
@@ -112,6 +113,8 @@ type Case2 = {
   atmosphereInput: Input;
   notes: string[];
   because: string[];
+  /** The fall has come to rest since. */
+  stopped?: boolean;
 };
 
 const chart = (
@@ -134,8 +137,28 @@ const chart = (
   };
 };
 
+/** Whether the fall is straight (a bellows fed from the tank) or slows with the pressure (a hole on the tank), if it shows. */
+const shapeOf = (points: readonly Timed[], decayChi2: number): string | null => {
+  if (points.length < 4) return null;
+  const t0 = points[0]!.at;
+  const straight = fitLine(points.map((p) => ({ x: (p.at - t0) / 1000, y: p.p, sd: p.sd }))).chi2;
+  if (Math.abs(straight - decayChi2) < 6) return null;
+  return straight < decayChi2
+    ? 'the fall is straight, as of a tank that feeds a leaking side at constant pressure'
+    : 'the fall slows with the pressure, as of a hole on the tank side';
+};
+
 /** The finding for points that belong together; `fall` words of the fall itself. */
-const leakOf = ({ c, episode, points, atmosphere, atmosphereInput, notes, because }: Case2): Finding => {
+const leakOf = ({
+  c,
+  episode,
+  points,
+  atmosphere,
+  atmosphereInput,
+  notes,
+  because,
+  stopped = false,
+}: Case2): Finding => {
   const unit = points.at(-1)!.fact.amount.v.unit;
   const perMinute = rateUnit(unit);
   const fit = fitDecay(fitPoints(points), atmosphere);
@@ -176,7 +199,7 @@ const leakOf = ({ c, episode, points, atmosphere, atmosphereInput, notes, becaus
   const toBellows = bellows && seen.feeds ? until('bellows pressure', bellows.p) : null;
   const toCutIn = cutIn?.low ? until('cut-in', cutIn.low.si) : null;
   const toZero = until('empty', 0);
-  if (falls) {
+  if (falls && !stopped) {
     if (toBellows && toBellows.straight > 0)
       notes.push(
         `tank down to bellows pressure in ${spellRange(toBellows.earliest, toBellows.latest)}; from then on a side that leaks sinks, a tight side stays up`,
@@ -188,6 +211,8 @@ const leakOf = ({ c, episode, points, atmosphere, atmosphereInput, notes, becaus
     if (Number.isFinite(toZero.decay))
       notes.push(`empty, if it is a hole on the tank side, in about ${spell(toZero.decay)}`);
   }
+  const shape = falls && seen.feeds ? shapeOf(points, fit.chi2) : null;
+  if (shape) notes.push(shape);
   if (fit.chi2 > 3.84 + 2 * points.length)
     notes.push('the readings do not lie on one steady fall: heat settling, a valve acting, or a fall that stops');
 
@@ -199,13 +224,15 @@ const leakOf = ({ c, episode, points, atmosphere, atmosphereInput, notes, becaus
       : `cannot tell yet on this gauge whether the tank leaks: read again in ${spell(wait)}`
     : verdict === 'cannot tell'
       ? `${fallWords}; too early to say whether that is over ${limit.words}: read again in ${spell(wait)}`
-      : toBellows && toBellows.straight > 0
-        ? `stays level about ${spell(toBellows.straight)} as it falls now; ${fallWords}, limit ${limit.words}`
-        : toBellows
-          ? `tank is down at bellows pressure: from here a leaking side sinks; ${fallWords}, limit ${limit.words}`
-          : toCutIn && toCutIn.decay > 0
-            ? `${fallWords}, limit ${limit.words}; down to cut-in in about ${spell(toCutIn.decay)}`
-            : `${fallWords}, limit ${limit.words}`;
+      : stopped
+        ? `${fallWords}, limit ${limit.words}, until it stopped`
+        : toBellows && toBellows.straight > 0
+          ? `stays level about ${spell(toBellows.straight)} as it falls now; ${fallWords}, limit ${limit.words}`
+          : toBellows
+            ? `tank is down at bellows pressure: from here a leaking side sinks; ${fallWords}, limit ${limit.words}`
+            : toCutIn && toCutIn.decay > 0
+              ? `${fallWords}, limit ${limit.words}; down to cut-in in about ${spell(toCutIn.decay)}`
+              : `${fallWords}, limit ${limit.words}`;
 
   const outcome = falls ? (rate > limit.rate ? 'fast' : 'slow') : verdict === 'within' ? 'none' : null;
   const wants = !volume
@@ -305,8 +332,15 @@ const judgeEpisode = (c: Case, last: ReadingFact): Finding[] => {
   if (until !== null) return [hotAir(c, episode, until)];
   if (points.filter((p) => p.p > 2 * p.sd).length < 2) return [];
   const { p: atmosphere, input } = atmosphereOf(c);
-  const cool = cooling(c, points);
-  const right = cool ? points.map((p) => ({ ...p, p: (p.p + atmosphere) / cool.factor(p.at) - atmosphere })) : points;
+  // Past a knee the fall says nothing of the rate.
+  const stop = kneeOf(fitPoints(points), atmosphere);
+  const falling = stop ? points.slice(0, stop.from) : points;
+  if (stop)
+    notes.push(
+      `readings from ${clock(points[stop.from]!.at, c.standing.zone)} on left out: the fall has stopped there`,
+    );
+  const cool = cooling(c, falling);
+  const right = cool ? falling.map((p) => ({ ...p, p: (p.p + atmosphere) / cool.factor(p.at) - atmosphere })) : falling;
   return [
     leakOf({
       c,
@@ -315,7 +349,8 @@ const judgeEpisode = (c: Case, last: ReadingFact): Finding[] => {
       atmosphere,
       atmosphereInput: input,
       notes: [...notes, ...(cool ? [cool.note] : [])],
-      because: [...new Set(points.map((p) => p.fact.id))],
+      because: [...new Set(falling.map((p) => p.fact.id))],
+      stopped: stop !== null,
     }),
   ];
 };

@@ -201,9 +201,7 @@ export const volts: Judge = {
       ? readings(c, 'voltage', at('battery')).findLast((f) => Math.abs(f.at - end.at) <= moment)
       : undefined;
     if (end && start && stateAt(c, end).pump !== false) out.push(drop(c, start, end));
-    for (const fact of touched(c, 'voltage drop').filter((f) =>
-      /^(?:|motor|pump|feed cable|battery)$/.test(f.where.v),
-    )) {
+    for (const fact of touched(c, 'voltage drop').filter((f) => /^(?:|motor|pump|battery)$/.test(f.where.v))) {
       const range =
         specOf(c, 'voltage drop', fact.where.v) || c.sheet.electrics?.drop
           ? rangeOf(
