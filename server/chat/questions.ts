@@ -47,42 +47,6 @@ const wantQuestions = (found: readonly Finding[], standing: Folded): Question[] 
 const alreadyAsked = (standing: Folded, id: string): boolean =>
   [...standing.tape.replies.values()].some((r) => r.blocks.some((b) => b.is === 'question' && b.id === id));
 
-const asFoundId = 'as-found';
-
-/** For a complaint about standing: the readings that three minutes of pumping would destroy, asked for first and once. */
-const asFound = (standing: Folded, sheet: Sheet): Question[] => {
-  if (!standing.complaint?.standing || alreadyAsked(standing, asFoundId)) return [];
-  const has = (what: string, where: string): boolean =>
-    standing.facts.some(({ fact }) => fact.is === 'reading' && fact.what.v === what && fact.where.v === where);
-  const missing = [
-    ...(has('pressure', 'tank') ? [] : ['tank pressure']),
-    ...(['left rear', 'right rear', 'left front', 'right front'].some((c) => !has('height', c))
-      ? ['four heights by tape']
-      : []),
-    ...(sheet.panel && standing.state.panel === null ? ['panel position'] : []),
-    ...(standing.gates.has('on jacks') ? [] : ['jacks up or down']),
-    ...(standing.gates.has('floor level') ? [] : ['floor level or not']),
-    ...(standing.facts.some(({ fact }) => fact.is === 'reading' && fact.what.v === 'standing time')
-      ? []
-      : ['hours parked']),
-    ...(standing.state.key === null ? ['key on or off'] : []),
-  ];
-  if (missing.length < 3) return [];
-  return [
-    {
-      is: 'question',
-      id: asFoundId,
-      words: `As found, before key, pump, panel or link is touched: ${missing.join(', ')}. Three minutes of pumping wipe it out.`,
-      keys: [
-        { label: 'key off, jacks up', text: 'key off, jacks up' },
-        { label: 'floor level', text: 'floor level' },
-        { label: 'already pumped', text: 'just pumped' },
-      ],
-      open: { id: asFoundId, what: 'pressure', where: 'tank', unit: sheet.units.pressure },
-    },
-  ];
-};
-
 export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonly Finding[], sheet: Sheet): Block[] => {
   const out: Question[] = [];
   for (const ambiguity of aimed.read.ambiguous)
@@ -90,5 +54,5 @@ export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonl
   out.push(...heldQuestions(aimed, sheet));
   for (const { question } of aimed.open) out.push({ is: 'question', id: 'which', words: question, keys: [] });
   if (out.length > 0) return out;
-  return [...asFound(standing, sheet), ...wantQuestions(found, standing)];
+  return wantQuestions(found, standing);
 };
