@@ -3,13 +3,21 @@ import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
 import { mkdir, rename, writeFile } from 'node:fs/promises';
 import type { IncomingMessage } from 'node:http';
-import { join } from 'node:path';
+import { isAbsolute, join } from 'node:path';
 import express, { type Express, type Request, type Response } from 'express';
 import type { Desk } from './desk.ts';
 import { Refused } from './desk.ts';
 import { sessionCsv } from './report/csv.ts';
 
-export type HttpOptions = { desk: Desk; page: string; photos: string; hosts: () => readonly string[] };
+export type HttpOptions = {
+  desk: Desk;
+  page: string;
+  photos: string;
+  hosts: () => readonly string[];
+  /** Writes a copy of the log to a file of this machine. */
+  backup: (to: string) => Promise<void>;
+  pack: (session: string) => Promise<string>;
+};
 
 /** Own scripts and styles only; sockets and pictures of this host; framed by nobody. */
 export const policy =
@@ -47,7 +55,7 @@ const session = (request: Request): string => {
   return id;
 };
 
-export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express => {
+export const makeHttp = ({ desk, page, photos, hosts, backup, pack }: HttpOptions): Express => {
   const app = express();
   app.disable('x-powered-by');
   app.use((request, response, next) => {
@@ -83,6 +91,23 @@ export const makeHttp = ({ desk, page, photos, hosts }: HttpOptions): Express =>
     const id = session(request);
     const standing = await desk.standing(id);
     download(response, `${id}.csv`, 'text/csv', sessionCsv(await desk.read(id, 0, 1_000_000), standing.zone));
+  });
+
+  app.get('/session/:id.pack', async (request, response) => {
+    const id = session(request);
+    await desk.standing(id);
+    download(response, `${id}.soapwater.json`, 'application/json', await pack(id));
+  });
+
+  // asked by `npm run backup` while the server holds the file; never by a page, which always names its origin
+  app.post('/backup', express.text({ type: () => true, limit: 4096 }), async (request, response) => {
+    const to: unknown = request.body;
+    if (request.headers.origin !== undefined || request.headers['sec-fetch-site'] !== undefined)
+      return void response.status(403).type('text').send('Not from a page.');
+    if (typeof to !== 'string' || !isAbsolute(to) || !to.endsWith('.db') || existsSync(to))
+      return void response.status(400).type('text').send('Name a new file that ends in .db.');
+    await backup(to);
+    response.type('text').send(to);
   });
 
   app.put('/photos', express.raw({ type: () => true, limit: photoMost }), async (request, response) => {

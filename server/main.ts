@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeDesk } from './desk.ts';
 import { makeHttp, sameHouse } from './http.ts';
+import { packSession } from './log/pack.ts';
 import { LogRefused, sqliteLog } from './log/sqlite.ts';
 import { loadSheet, SheetRefused, type LoadedSheet } from './sheet/load.ts';
 import { attachSocket } from './socket.ts';
@@ -62,7 +63,14 @@ const openLog = (): ReturnType<typeof sqliteLog> => {
 const log = openLog();
 const desk = makeDesk({ log, sheets, engine, now: Date.now });
 let hosts: readonly string[] = [];
-const app = makeHttp({ desk, page: join(root, '.build', 'page'), photos: join(data, 'photos'), hosts: () => hosts });
+const app = makeHttp({
+  desk,
+  page: join(root, '.build', 'page'),
+  photos: join(data, 'photos'),
+  hosts: () => hosts,
+  backup: log.backup,
+  pack: (session) => packSession(log, session),
+});
 const server = createServer(app);
 const endSocket = attachSocket(server, { desk, now: Date.now, allowed: (request) => sameHouse(request, hosts) });
 

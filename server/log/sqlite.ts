@@ -41,7 +41,9 @@ type Row = { body: string };
 type Line = Omit<SessionLine, 'closed' | 'practice'> & { closed: number; practice: number };
 
 /** Opens, checks and brings up the file. Raises LogRefused. */
-export const sqliteLog = (file: string): Log & { readonly pragmas: () => Record<string, unknown> } => {
+export const sqliteLog = (
+  file: string,
+): Log & { readonly pragmas: () => Record<string, unknown>; readonly backup: (to: string) => Promise<void> } => {
   let db: Database.Database;
   try {
     db = new Database(file, { timeout: 250 });
@@ -161,6 +163,9 @@ export const sqliteLog = (file: string): Log & { readonly pragmas: () => Record<
     getSheet: async (hash) => (getSheet.get(hash) as string | undefined) ?? null,
     close: async () => {
       db.close();
+    },
+    backup: async (to) => {
+      await db.backup(to);
     },
     pragmas: () => ({
       synchronous: db.pragma('synchronous', { simple: true }),
