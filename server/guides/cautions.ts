@@ -14,6 +14,8 @@ export type CautionGate = {
   readonly yes: string;
   readonly no: string;
   readonly keys: readonly { readonly label: string; readonly text: string }[];
+  /** Conditions that answer it as well. */
+  readonly or?: readonly Condition[];
 };
 export type Caution = {
   readonly id: string;
@@ -35,7 +37,13 @@ export const gateCaution = (gate: Gate): Caution => ({
   id: gate.what,
   words: gate.question,
   more: `${gate.more} The maker's manual and local rules come first.`,
-  gate: { what: gate.what, yes: gate.yes, no: gate.no, keys: gateKeys(gate) },
+  gate: {
+    what: gate.what,
+    yes: gate.yes,
+    no: gate.no,
+    keys: gateKeys(gate),
+    ...(gate.or ? { or: gate.or } : {}),
+  },
 });
 
 const states: readonly Caution[] = [

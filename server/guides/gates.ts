@@ -103,7 +103,7 @@ export const dead: readonly Gate[] = [
 export const gatesFor = (mode: Mode): readonly Gate[] => (mode === 'live' ? live : dead);
 
 /** Whether the answers so far say that it is so; not asked yet counts as no. */
-export const gateHolds = (gate: Gate, gates: ReadonlyMap<string, boolean>): boolean =>
+export const gateHolds = (gate: Pick<Gate, 'what' | 'or'>, gates: ReadonlyMap<string, boolean>): boolean =>
   gates.get(gate.what) === true || (gate.or ?? []).some((other) => gates.get(other) === true);
 
 /** Gates of `mode` that are not answered with yes, in the order in which they are to be met. */

@@ -3,10 +3,10 @@ import { airTerms } from './glossary/air.ts';
 import { pumpTerms } from './glossary/pump.ts';
 import type { Term } from './glossary/term.ts';
 
-export const glossary: readonly Term[] = [...airTerms, ...pumpTerms];
+export const allTerms: readonly Term[] = [...airTerms, ...pumpTerms];
 
 const byName = new Map<string, Term>();
-for (const t of glossary) for (const name of [t.id, ...t.also]) if (!byName.has(name)) byName.set(name, t);
+for (const t of allTerms) for (const name of [t.id, ...t.also]) if (!byName.has(name)) byName.set(name, t);
 
 const plural = (name: string): string => name.replace(/(?:ies)$/, 'y').replace(/s$/, '');
 
@@ -26,12 +26,14 @@ const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, '\
 const names = [...byName.keys()].toSorted((a, b) => b.length - a.length);
 const finder = new RegExp(`(?<![\\w-])(?:${names.map(escaped).join('|')})(?:s)?(?![\\w-])`, 'gi');
 
-/** Glossary ids that occur in `text`, in order, each once. */
-export const terms = (text: string): string[] => {
+/** Most terms shown with one text. */
+const most = 6;
+/** Ids of the terms that occur in `text`, in order, each once, at most six. */
+export const termsIn = (text: string): string[] => {
   const out = new Set<string>();
   for (const [found] of text.matchAll(finder)) {
     const t = byName.get(found.toLowerCase()) ?? byName.get(plural(found.toLowerCase()));
     if (t) out.add(t.id);
   }
-  return [...out];
+  return [...out].slice(0, most);
 };

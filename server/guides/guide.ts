@@ -1,26 +1,36 @@
-/** A guide as data: what for, tools, gates, steps one at a time. */
-import type { Key } from './key.ts';
+/** A guide as data: what for, tools, the state it needs, steps one at a time. Own words; common practice, no source. */
+import type { Measure, Place } from '../../intents/shapes.ts';
+import type { Mode } from './gates.ts';
 
-export type Outcome = { readonly seen: string; readonly means: string };
+/** What comes back, and what it says about the coach. */
+export type Outcome = { readonly when: string; readonly means: string };
+
 export type Step = {
-  readonly title: string;
+  /** What to do. `{supply.cutOut}` stands for that field of the coach's sheet, filled in when the step is shown. */
   readonly words: string;
-  /** What to type back. */
+  /** What to type back; a note in double quotes is an example that the reader takes whole. */
   readonly expect: string;
-  readonly keys?: readonly Key[];
-  readonly outcomes?: readonly Outcome[];
-  /** Caution ids said before this step. */
-  readonly cautions?: readonly string[];
+  readonly outcomes: readonly Outcome[];
+  /** Id of a caution said before this step, besides those of the guide's gate. */
+  readonly caution?: string;
+  /** State this step needs, where it is not the guide's: null for a step that needs none. */
+  readonly gate?: Mode | null;
+  /** What a bare number typed back is. */
+  readonly reads?: { readonly what: Measure; readonly where: Place };
 };
+
 export type Guide = {
   readonly id: string;
   readonly title: string;
-  readonly what: string;
-  readonly minutes: string;
-  readonly tools: readonly string[];
-  readonly gate: 'none' | 'live' | 'dead';
-  readonly cautions: readonly string[];
-  /** Canonical words (parts, measures, works) it answers "how do I ..." for. */
+  /** Parts, measures, check ids and plain words people ask with; lower case, each in one guide only. */
   readonly topics: readonly string[];
+  /** What it is for. */
+  readonly what: string;
+  readonly tools: readonly string[];
+  readonly gate: Mode | null;
+  /** Estimates: at hand, and waiting. */
+  readonly minutes: { readonly hands: number; readonly wait: number };
   readonly steps: readonly Step[];
+  /** What to do when it is through: to put back, to prove, to write down. */
+  readonly after: readonly string[];
 };

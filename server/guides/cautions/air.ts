@@ -37,7 +37,7 @@ export const airCautions: readonly (Caution & { id: HazardName })[] = [
   {
     id: 'air at person',
     words: 'Stop. Air never goes at skin or clothes: is the jet away from everybody?',
-    more: 'It drives dirt into eyes and air through skin, which needs a doctor even when it looks like a pinprick. Blow-off only with a nozzle that stays under 30 psi when blocked (49 CFR is for vehicles; for workshops 29 CFR 1910.242(b) says so), chips shielded, eyes covered. A leak is found with soap, not with a finger.',
+    more: 'It drives dirt into eyes and air through skin, which needs a doctor even when it looks like a pinprick. Blow-off only with a nozzle that stays under 30 psi when its end is blocked, chips shielded, eyes covered (US workshops: 29 CFR 1910.242(b)). A leak is found with soap, not with a finger.',
     gate: peopleClear,
   },
   {

@@ -1,22 +1,19 @@
 /** A word of the trade, said to an apprentice. */
 export type Term = {
   readonly id: string;
+  readonly term: string;
   /** Other spellings by which it is known; lower case. */
   readonly also: readonly string[];
-  readonly is: string;
+  readonly plain: string;
+  /** Why it matters at the coach. */
   readonly why: string;
+  /** Ids of other terms. */
   readonly see: readonly string[];
 };
 export const term = (
   id: string,
   also: readonly string[],
-  is: string,
+  plain: string,
   why: string,
   see: readonly string[] = [],
-): Term => ({
-  id,
-  also,
-  is,
-  why,
-  see,
-});
+): Term => ({ id, term: id, also, plain, why, see });
