@@ -13,6 +13,9 @@ import { locOf, phraseOf, startWalk, use, type Clause, type Walk } from './walk.
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
+/** Longer than anyone says in one breath: a clause is cut here, so that time grows with length and no faster. */
+const longestClause = 60;
+
 /** Between separators and joins. */
 const clausesOf = (all: readonly Settled[]): Clause[] => {
   const out: Clause[] = [];
@@ -34,7 +37,10 @@ const clausesOf = (all: readonly Settled[]): Clause[] => {
   for (const item of all)
     if (item.k === 'sep') close(item.hard, false);
     else if (item.k === 'join') close(false, true);
-    else items.push(item);
+    else {
+      if (items.length >= longestClause) close(false, false);
+      items.push(item);
+    }
   close(true, false);
   return out;
 };

@@ -345,11 +345,12 @@ const counted = (tokens: readonly Token[], i: number): boolean => {
 const slip = (tokens: readonly Token[], i: number): Num | null => {
   const t = tokens[i]!;
   if (t.kind !== 'word' || (t.low !== 'l' && t.low !== 'i') || !digits(tokens[i + 1])) return null;
-  const patched = [...tokens];
+  // what a number can hold, so that a row of such letters costs no more than its length
+  const patched = tokens.slice(i, i + 12);
   const joined = tokens[i + 1]!;
-  patched[i + 1] = { ...joined, low: `1${joined.low}` };
-  const rest = written(patched, i + 1);
-  return rest && rest.kind !== 'clock' ? { ...rest, slip: true } : null;
+  patched[1] = { ...joined, low: `1${joined.low}` };
+  const rest = written(patched, 1);
+  return rest && rest.kind !== 'clock' ? { ...rest, next: rest.next + i, slip: true } : null;
 };
 
 /** The number that begins at token `i`, sign included; null when none does. */

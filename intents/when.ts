@@ -23,8 +23,11 @@ const wallMinutes = (at: number, zone: string): number => {
 export const clockMoment = (clock: number, context: Pick<Context, 'at' | 'zone'>, dayBack?: number): number => {
   const back = wallMinutes(context.at, context.zone) - clock;
   const onDay = context.at - (context.at % minute) - back * minute;
-  if (dayBack !== undefined) return onDay - dayBack * day;
-  return back < -10 ? onDay - day : onDay;
+  const days = dayBack ?? (back < -10 ? 1 : 0);
+  const moment = onDay - days * day;
+  // a day on which the clocks change is an hour longer or shorter: set the wall clock right again
+  const off = wallMinutes(moment, context.zone) - clock;
+  return moment - (off > 720 ? off - 1440 : off < -720 ? off + 1440 : off) * minute;
 };
 
 /** Sets `at` of every fact from its own words; "later" counts from the reading before it. */
