@@ -1,9 +1,49 @@
 /** Finds hazards in a note and the mood they stand in. */
 import type { Hazard } from './shapes.ts';
 import { flatten } from './smooth.ts';
-import { hazardPatterns, moods } from './words/hazards.ts';
+import { asking, doneVerbs, hazardPatterns, intending, notPast, soon, usual, warning } from './words/hazards.ts';
 
 const window = 90;
+const noVerb =
+  /^(?:during|string|spring|ring|bring|king|thing|nothing|something|anything|fitting|bushing|bearing|tubing|wiring|ceiling|building|housing|showing|morning|evening|missing)$/;
+const commands =
+  /^(?:crack|open|loosen|undo|break|unscrew|remove|pull|take|disconnect|slacken|cut|crawl|climb|slide|go|get|drive|limp|plug|cap|tape|block|weld|inflate|blow|fill|hit|tap|jump|bypass|bridge|swap|fit|crank)$/;
+const verbMood = (words: string): Hazard['mode'] | null => {
+  const list = words.split(/[^a-z]+/).filter(Boolean);
+  for (const [i, word] of list.entries()) {
+    if (noVerb.test(word)) continue;
+    if (/^\w{2,}ing$/.test(word)) return 'doing';
+    if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
+    if (
+      /^(?:i|he|she|we|they)$/.test(word) &&
+      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|put|keep|touch|weld)$/.test(list[i + 1] ?? '')
+    )
+      return 'doing';
+    if (/^(?:im|hes|shes|theyre|is|are|has|lies|stands)$/.test(word)) return 'doing';
+    if (commands.test(word)) return 'intended';
+  }
+  return null;
+};
+
+/** In which mood a danger stands, from what comes before it, what names it and what follows. */
+const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: string): Hazard['mode'] => {
+  const around = before + named + after;
+  if (asking.test(around)) return 'asked';
+  if (hazard === 'over-pressure') return intending.test(before) ? 'intended' : 'doing';
+  if (warning.test(before + named)) return 'warned';
+  const clause = before.slice(
+    Math.max(before.lastIndexOf(','), before.lastIndexOf(' and '), before.lastIndexOf(' but ')) + 1,
+  );
+  if (intending.test(clause + named) || soon.test(around)) return 'intended';
+  if (hazard === 'hot parts') return 'done';
+  const verb = verbMood(named) ?? verbMood(before.split(/[,;]/).at(-1) ?? '');
+  if (hazard === 'jack only' || hazard === 'eyes bare' || hazard === 'pump may start')
+    return hazard !== 'jack only' && (verb === 'done' || verbMood(before) === 'done') ? 'done' : 'doing';
+  if (hazard === 'interlock defeated' && verb === 'doing' && /\bleft\b/.test(around)) return 'done';
+  if (verb === 'intended' && /\b(?:now|right now)\b/.test(after)) return 'doing';
+  return verb ?? verbMood(after) ?? usual[hazard] ?? 'intended';
+};
+
 /** How many hazards of one kind a note can hold: enough to be seen. */
 const most = 12;
 
@@ -16,14 +56,10 @@ export const findHazards = (text: string): Hazard[] => {
     const from = m.index;
     const to = from + m[0].length;
     // the sentence around it says the mood
-    const start = Math.max(low.lastIndexOf('.', from - 1) + 1, low.lastIndexOf(';', from - 1) + 1, from - window, 0);
+    const start = Math.max(low.lastIndexOf('. ', from - 1) + 1, low.lastIndexOf(';', from - 1) + 1, from - window, 0);
     const stop = low.slice(to).search(/[.;\n]/);
-    const end = Math.min(stop < 0 ? low.length : to + stop, to + window);
-    const around = low.slice(start, end + 1);
-    const mode =
-      moods.find(([, mood]) => mood.test(around))?.[0] ??
-      (/\w+ing\b/.test(m[0]) ? 'doing' : /\w+ed\b/.test(m[0]) ? 'done' : 'intended');
-    const standing = hazard === 'over-pressure' ? (mode === 'asked' ? 'asked' : 'doing') : mode;
+    const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
+    const standing = moodOf(hazard, low.slice(start, from), m[0], low.slice(to, end));
     if (out.some((h) => h.hazard === hazard)) continue;
     out.push({ hazard, mode: standing, spans: [[at[from]!, at[to]!]] });
   }
@@ -31,7 +67,8 @@ export const findHazards = (text: string): Hazard[] => {
   const has = (name: Hazard['hazard']): boolean => out.some((h) => h.hazard === name);
   return out.filter((h) => {
     if (h.hazard === 'under unsupported' && (has('jack only') || has('link pulled under'))) return false;
-    if (h.hazard === 'jack only' && has('soft ground')) return /\bonly\b|just/.test(low);
+    if (h.hazard === 'jack only' && has('soft ground')) return /\bonly\b|just|\bno stands|without stands/.test(low);
+    if (h.hazard === 'open under pressure' && has('brakes opened')) return false;
     if (h.hazard === 'drive disabled' && has('cords driven')) return false;
     if (h.hazard === 'weld near line' && has('heat on line')) return false;
     return true;
