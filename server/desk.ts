@@ -5,7 +5,7 @@
 import type { Block } from './chat/reply.ts';
 import { boardOf } from './chat/board.ts';
 import type { Board, Refusal } from './chat/protocol.ts';
-import { answer, step, type NoteIn } from './chat/step.ts';
+import { answer, opening, step, type NoteIn } from './chat/step.ts';
 import type { Log, SessionLine } from './log/log.ts';
 import type { Draft, Entry } from './session/entry.ts';
 import { foldOn, fold, type Folded } from './session/fold.ts';
@@ -151,16 +151,21 @@ export const makeDesk = ({
           throw new Refused('session exists', 'A session of that name exists for another coach.');
         }
         await log.putSheet(loaded.hash, loaded.sheet.id, loaded.json);
-        const draft: Draft = {
-          is: 'opened',
-          by: ask.by,
-          coach: ask.coach,
-          sheet: loaded.hash,
-          zone: loaded.sheet.zone,
-          ...(ask.practice === undefined ? {} : { practice: { seed: seed(), level: ask.practice } }),
-        };
-        if ((await log.append(ask.session, 0, [draft], now())) === 'moved on') return log.read(ask.session, 0, 1);
-        const entries = await log.read(ask.session, 0, 1);
+        const practice = ask.practice === undefined ? null : { seed: seed(), level: ask.practice };
+        const drafts: Draft[] = [
+          {
+            is: 'opened',
+            by: ask.by,
+            coach: ask.coach,
+            sheet: loaded.hash,
+            zone: loaded.sheet.zone,
+            ...(practice ? { practice } : {}),
+          },
+        ];
+        if (practice)
+          drafts.push(...opening(practice, loaded.sheet, `${ask.session.slice(0, 34)}-case`, now(), engine));
+        if ((await log.append(ask.session, 0, drafts, now())) === 'moved on') return log.read(ask.session, 0, 3);
+        const entries = await log.read(ask.session, 0, 3);
         keep(ask.session, fold(entries));
         publish(ask.session, entries);
         return entries;

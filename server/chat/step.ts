@@ -17,6 +17,7 @@ import { aim } from './amends.ts';
 import { answerAsk, answersAlone, teach } from './answer.ts';
 import { cautionBlocks } from './cautions.ts';
 import { contextOf } from './context.ts';
+import { owner, practiceBlocks, practiceOpening } from './practice.ts';
 import { questionBlocks } from './questions.ts';
 import type { Block, Suspect } from './reply.ts';
 
@@ -51,6 +52,13 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   const aimed = aim(read(note.text, context), standing, note.seen);
   const noteDraft: Stepped['note'] = { is: 'note', ...note, read: aimed.read };
   const folded = foldOn(standing, [{ v: 1, session: standing.session, seq: standing.seq + 1, kept: 0, ...noteDraft }]);
+
+  if (standing.practice) {
+    const blocks: Block[] = [...practiceBlocks(aimed.read, note.text, standing, folded, sheet)];
+    for (const ask of aimed.read.asks) if (ask.ask !== 'command') blocks.push(...answerAsk(ask, folded, sheet, note));
+    if (blocks.length === 0) blocks.push(teach('Say what to look at, read, soap, set or wait for; "reveal" ends it.'));
+    return { note: noteDraft, reply: { is: 'reply', by: 'soapwater', to: note.id, engine, blocks } };
+  }
 
   const found: Finding[] = judge(freshFacts(standing, folded, note.id), folded, sheet);
   const now: Folded = { ...folded, findings: new Map([...folded.findings, ...found.map((f) => [f.key, f] as const)]) };
@@ -106,3 +114,24 @@ const plainQuestion = (words: string): Reading['asks'][number] => ({
   amounts: [],
   spans: [[0, words.length]],
 });
+
+/** The complaint a practice session begins with, and what may be done. */
+export const opening = (
+  practice: { seed: number; level: number },
+  sheet: Sheet,
+  id: NoteId,
+  at: number,
+  engine: string,
+): [Draft, Draft] => {
+  const { complaint, blocks } = practiceOpening(practice.seed, practice.level, sheet);
+  const note: Draft = {
+    is: 'note',
+    id,
+    text: complaint,
+    at,
+    seen: 1,
+    by: owner,
+    read: read(complaint, blankContext(id, { at })),
+  };
+  return [note, { is: 'reply', by: 'soapwater', to: id, engine, blocks }];
+};
