@@ -49,12 +49,11 @@ const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | n
   const at = back(1) === 'at' || back(1) === 'around' || back(1) === 'about' ? 1 : 0;
   const verb = c.items[index - 1 - at];
   const phrase = phraseOf(verb);
-  const all = w.all.map(phraseOf);
   const place = placesNear(w, c, index);
   const switchy = place === null ? true : ['pump', 'pressure switch', 'tank', 'gauge'].includes(place.part ?? '');
   if (!switchy || (n.value < 1 && n.unit === null)) return null;
   if (at === 0 && (phrase === 'on' || phrase === 'off')) {
-    const both = all.includes('on') && all.includes('off');
+    const both = ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word));
     const after = w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
     if (both || after) return switchPoint(w, c, n, index, phrase === 'on' ? 'cut-in' : 'cut-out', index - 1);
     return null;

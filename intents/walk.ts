@@ -19,6 +19,7 @@ export type Measured = Extract<Settled, { k: 'measure' }>;
 export type Walk = {
   readonly context: Context;
   readonly text: string;
+  /** What else the note holds: its first `noteItems`, so that a look at it costs the same in any note. */
   readonly all: readonly Settled[];
   readonly facts: Fact[];
   readonly ambiguous: Ambiguity[];
@@ -53,10 +54,11 @@ export type Clause = {
   measure: Measured | null;
 };
 
+const noteItems = 200;
 export const startWalk = (all: readonly Settled[], text: string, context: Context): Walk => ({
   context,
   text,
-  all,
+  all: all.slice(0, noteItems),
   facts: [],
   ambiguous: [],
   used: new Set(),
