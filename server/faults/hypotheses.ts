@@ -1,33 +1,91 @@
-/** The sets of causes that still matter, as a short list with their chances: what a next check is chosen over. */
-import { chanceUnder, type Posterior } from './infer.ts';
-import { seenOf, type Weighed } from './weigh.ts';
+/**
+ * The sets of causes that still matter for what was seen, as a short list with their chances: what a next check is chosen
+ * over. A cause that explains nothing (it is there by chance or not) is folded into the set without it.
+ */
+import type { View } from './model.ts';
+import type { Weighed } from './weigh.ts';
 
 export type Hypothesis = { readonly of: readonly number[]; readonly p: number };
 
-const leastSingle = 1e-3;
-const leastPair = 2e-3;
+const least = 1e-3;
+/** A cause that makes the evidence less than this much likelier explains nothing of it. */
+export const leastLift = 1.5;
 
-export const hypothesesOf = (posterior: Posterior, most = 60): Hypothesis[] => {
-  const { n } = posterior;
-  const out: Hypothesis[] = [{ of: [], p: posterior.none }];
+/** How much likelier the evidence is with cause i alone than with none. */
+export const liftOf = ({ posterior, causes }: Weighed, i: number): number =>
+  posterior.singles[i]! / (posterior.none * causes.odds[i]! + 1e-300);
+
+export const hypothesesOf = (w: Weighed, most = 48): Hypothesis[] => {
+  const { posterior, causes } = w;
+  const { n, singles, pairs, marginals } = posterior;
+  const mass = new Map<string, { of: number[]; p: number }>();
+  const add = (of: number[], p: number): void => {
+    const key = of.join(' ');
+    const had = mass.get(key);
+    if (had) had.p += p;
+    else mass.set(key, { of, p });
+  };
+  const addSingle = (i: number, p: number): void => add(liftOf(w, i) < leastLift ? [] : [i], p);
+  add([], posterior.none);
   for (let i = 0; i < n; i++) {
-    if (posterior.singles[i]! > leastSingle) out.push({ of: [i], p: posterior.singles[i]! });
-    if (posterior.marginals[i]! < leastPair) continue;
+    if (singles[i]! > least / 4) addSingle(i, singles[i]!);
+    if (marginals[i]! < least) continue;
     for (let j = i + 1; j < n; j++) {
-      const p = posterior.pairs[i * n + j]!;
-      if (p > leastPair) out.push({ of: [i, j], p });
+      const p = pairs[i * n + j]!;
+      if (p < least / 4) continue;
+      const link = causes.links[i * n + j]!;
+      const withJ = p / (singles[i]! * causes.odds[j]! * link + 1e-300);
+      const withI = p / (singles[j]! * causes.odds[i]! * link + 1e-300);
+      if (withJ >= leastLift && withI >= leastLift) add([i, j], p);
+      else addSingle(withJ < withI ? i : j, p);
     }
   }
-  for (const t of posterior.triples) if (t.p > leastPair) out.push({ of: t.of, p: t.p });
-  const kept = out.toSorted((a, b) => b.p - a.p).slice(0, most);
+  for (const t of posterior.triples) if (t.p > least) add([...t.of], t.p);
+  const kept = [...mass.values()]
+    .filter((h) => h.p > least)
+    .toSorted((a, b) => b.p - a.p)
+    .slice(0, most);
   const sum = kept.reduce((s, h) => s + h.p, 0);
   return sum > 0 ? kept.map((h) => ({ of: h.of, p: h.p / sum })) : [];
 };
 
-/** After everything that has been noted. */
-const later = Number.POSITIVE_INFINITY;
+const floor = 1e-6;
 
-/** P(outcome | hypothesis) of a check made now; the last outcome is "decided nothing". */
+/** P(outcome | faults) for all outcomes of a view, by the rules of infer.ts. */
+const rowOf = ({ width, healthy, rows, strays, observable }: View, faults: readonly number[]): number[] => {
+  const out: number[] = [];
+  const one = faults[0];
+  if (one === undefined) for (let k = 0; k < width; k++) out.push(healthy[k]!);
+  else if (faults.length === 1) for (let k = 0; k < width; k++) out.push(rows[one * width + k]!);
+  else if (observable.ordered) {
+    let before = 0;
+    let top = 0;
+    const upTo = faults.map(() => 0);
+    for (let k = 0; k < width; k++) {
+      top += healthy[k]!;
+      let high = top;
+      for (const [f, fault] of faults.entries()) {
+        upTo[f] = upTo[f]! + rows[fault * width + k]!;
+        high *= Math.min(1, upTo[f] / top);
+      }
+      out.push(Math.max(floor, high - before));
+      before = high;
+    }
+  } else
+    for (let k = 0; k < width; k++) {
+      let sum = 0;
+      let says = 0;
+      for (const fault of faults) {
+        const stray = strays[fault]! + 1e-6;
+        sum += stray * rows[fault * width + k]!;
+        says += stray;
+      }
+      out.push(sum / says);
+    }
+  return out;
+};
+
+/** P(outcome | hypothesis) of a check made now, trust included; the last outcome is "decided nothing". */
 export const outlook = (
   w: Weighed,
   see: string,
@@ -36,16 +94,12 @@ export const outlook = (
 ): number[][] | null => {
   const view = w.model.view(see);
   if (!view) return null;
-  const outcomes = [...view.observable.outcomes, ''];
-  const table = hypotheses.map(() => [] as number[]);
-  for (const outcome of outcomes) {
-    const seen = seenOf(w.model, { see, outcome, weight, clock: later }, w);
-    if (!seen) return null;
-    const chance = chanceUnder(seen, w.causes.odds.length);
-    for (const [h, { of }] of hypotheses.entries()) table[h]!.push(chance(of));
-  }
-  return table.map((row) => {
+  const m = w.model.faults.length;
+  const flat = (1 - weight) / view.width;
+  return hypotheses.map(({ of }) => {
+    // What was mended shows a sound part from now on.
+    const row = rowOf(view, of.some((c) => c >= m) ? of.filter((c) => c < m) : of);
     const sum = row.reduce((a, b) => a + b, 0);
-    return row.map((p) => p / sum);
+    return row.map((p) => (weight * p) / sum + flat);
   });
 };

@@ -3,26 +3,37 @@
 /** H = -sum p log2 p, bits (Shannon 1948). */
 export const entropy = (p: readonly number[]): number => p.reduce((h, x) => (x > 0 ? h - x * Math.log2(x) : h), 0);
 
-/** All outcomes of several observations that are independent given a hypothesis: product of their chances. */
-const joint = (rows: readonly (readonly number[])[]): number[] =>
-  rows.reduce<number[]>((acc, row) => acc.flatMap((a) => row.map((b) => a * b)), [1]);
+/** Joint outcome chances per hypothesis of observations that are independent given it: tables[t][h][outcome]. */
+export const jointTable = (tables: readonly (readonly (readonly number[])[])[], count: number): Float64Array[] =>
+  Array.from({ length: count }, (_, h) => {
+    let joint = Float64Array.of(1);
+    for (const t of tables) {
+      const row = t[h] ?? [1];
+      const next = new Float64Array(joint.length * row.length);
+      for (let a = 0; a < joint.length; a++)
+        for (let b = 0; b < row.length; b++) next[a * row.length + b] = joint[a]! * row[b]!;
+      joint = next;
+    }
+    return joint;
+  });
 
-/** Joint outcome chances per hypothesis, from tables of one observation each: tables[t][h][outcome]. */
-export const jointTable = (tables: readonly (readonly (readonly number[])[])[], count: number): number[][] =>
-  Array.from({ length: count }, (_, h) => joint(tables.map((t) => t[h] ?? [1])));
+const log = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
 
 /**
  * Information that an observation Y is expected to give about hypothesis h: I = H(Y) - E[H(Y | h)], bits.
  * `prior` sums to 1; `table[h][y]` = P(y | h).
  */
-export const expectedInformation = (prior: readonly number[], table: readonly (readonly number[])[]): number => {
+export const expectedInformation = (prior: ArrayLike<number>, table: readonly ArrayLike<number>[]): number => {
   const width = table[0]?.length ?? 0;
-  let given = 0;
-  const y: number[] = Array.from({ length: width }, () => 0);
-  for (const [h, row] of table.entries()) {
-    const p = prior[h] ?? 0;
-    for (let k = 0; k < width; k++) y[k] = y[k]! + p * row[k]!;
-    given += p * entropy(row);
+  let bits = 0;
+  for (let k = 0; k < width; k++) {
+    let y = 0;
+    for (let h = 0; h < table.length; h++) {
+      const p = table[h]![k]!;
+      y += prior[h]! * p;
+      bits += prior[h]! * log(p);
+    }
+    bits -= log(y);
   }
-  return Math.max(0, entropy(y) - given);
+  return Math.max(0, bits);
 };

@@ -15,7 +15,7 @@ import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
 import { featuresOf } from './model.ts';
 import { kindOfSee, sideOfSee } from './observables.ts';
 import { rankOf } from './rank.ts';
-import { bestOrder, expectedCost } from './repair-cost.ts';
+import { bestOrder } from './repair-cost.ts';
 import { mendsOf } from './situation.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
@@ -29,15 +29,16 @@ export type Candidate = {
   bits: number;
   minutes: Minutes;
   rate: number;
-  table: number[][];
+  table: readonly ArrayLike<number>[];
 };
 
 /** Less than this is not worth a check; largest joint table that is worked through exactly. */
 const leastBits = 0.01;
-const largestJoint = 130;
-/** Proof after a repair, and what it costs when it was none of these. Minutes, estimates. */
+const largestJoint = 80;
+/** How many of the most promising are worked through exactly. */
+const closest = 10;
+/** Proof after a repair. Minutes, an estimate. */
 const proofMinutes = 10;
-const elsewhereMinutes = 240;
 
 /** Firmer checks that make a vaguer one needless. */
 const covers: Readonly<Record<string, readonly string[]>> = {
@@ -77,20 +78,24 @@ const possible = (check: Check, standing: Standing, sheet: Sheet): boolean => {
   return true;
 };
 
-const tablesOf = (w: Weighed, sees: readonly string[], hs: readonly Hypothesis[]): number[][] => {
-  const tables = sees.map((see) => outlook(w, see, hs)).filter((t) => t !== null);
-  // The most telling observations first, as long as the joint table stays small.
-  const prior = hs.map((h) => h.p);
-  const byBits = tables.toSorted((a, b) => expectedInformation(prior, b) - expectedInformation(prior, a));
+type Told = { see: string; table: number[][]; bits: number };
+
+const toldBy = (w: Weighed, see: string, hs: readonly Hypothesis[], prior: readonly number[]): Told | null => {
+  const table = outlook(w, see, hs);
+  return table && { see, table, bits: expectedInformation(prior, table) };
+};
+
+/** The most telling observations of a check together, as long as the joint table stays small. */
+const together = (tolds: readonly Told[], count: number): readonly Float64Array[] => {
   const used: number[][][] = [];
   let size = 1;
-  for (const t of byBits) {
-    const width = t[0]?.length ?? 1;
-    if (size * width > largestJoint) continue;
+  for (const { table, bits } of tolds.toSorted((a, b) => b.bits - a.bits)) {
+    const width = table[0]?.length ?? 1;
+    if (size * width > largestJoint || bits < leastBits / 4) continue;
     size *= width;
-    used.push(t);
+    used.push(table);
   }
-  return jointTable(used, hs.length);
+  return jointTable(used, count);
 };
 
 /** All checks that can be made and are not answered, best first. */
@@ -99,63 +104,85 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   const prior = hs.map((h) => h.p);
   const asked = new Map<string, number>();
   for (const c of standing.checks) asked.set(c.id, (asked.get(c.id) ?? 0) + 1);
-  const out: Candidate[] = [];
+  const told = new Map<string, Told | null>();
+  const tell = (see: string): Told | null => {
+    const had = told.get(see);
+    if (had !== undefined) return had;
+    const made = toldBy(w, see, hs, prior);
+    told.set(see, made);
+    return made;
+  };
+  const rough: { check: Check; sees: string[]; minutes: Minutes; tolds: Told[]; rate: number; patience: number }[] = [];
   for (const check of checks) {
     if (!possible(check, standing, sheet)) continue;
     const sees = check.settles.filter((s) => !isAnswered(s, answered));
     if (sees.length === 0) continue;
     const minutes = minutesOf(check, standing);
     if (!minutes) continue;
-    const table = tablesOf(w, sees, hs);
-    const bits = expectedInformation(prior, table);
-    if (bits < leastBits) continue;
+    const tolds = sees.map(tell).filter((t) => t !== null);
+    // No more than the sum of what each tells: an upper bound good enough to leave the hopeless out.
+    const most = tolds.reduce((sum, t) => sum + t.bits, 0);
+    if (most < leastBits) continue;
     // Asked again and again without an answer: perhaps it cannot be done here.
     const patience = 0.6 ** Math.max(0, (asked.get(check.key) ?? 0) - 1);
-    out.push({ check, sees, bits, minutes, rate: (bits * patience) / burden(minutes, check), table });
+    rough.push({ check, sees, minutes, tolds, rate: (most * patience) / burden(minutes, check), patience });
   }
-  return out.toSorted((a, b) => b.rate - a.rate || a.check.key.localeCompare(b.check.key));
+  return rough
+    .toSorted((a, b) => b.rate - a.rate)
+    .slice(0, closest)
+    .map(({ check, sees, minutes, tolds, patience }): Candidate => {
+      const table = together(tolds, hs.length);
+      const bits = expectedInformation(prior, table);
+      return { check, sees, bits, minutes, rate: (bits * patience) / burden(minutes, check), table };
+    })
+    .toSorted((a, b) => b.rate - a.rate || a.check.key.localeCompare(b.check.key));
 };
 
 const repairMinutes = (f: Fault): number => f.hands + 0.7 * f.wait + proofMinutes;
 
-/** Expected minutes to repair from chances over hypotheses, trying repairs in their best order. */
-const costOf = (
+/**
+ * Expected minutes until what was complained of is mended, trying repairs in falling p / cost, each proved before the
+ * next: the sum over sets of faults of the costs up to the last member of the set. For one fault at a time this is the
+ * expected cost of repair of repair-cost.ts.
+ */
+export const costOf = (
   w: Weighed,
   hs: readonly Hypothesis[],
   ps: readonly number[],
 ): { cost: number; first: number | null } => {
+  const m = w.model.faults.length;
   const chance = new Map<number, number>();
-  let known = 0;
-  for (const [i, h] of hs.entries()) {
-    const p = ps[i]!;
-    for (const c of h.of) if (c < w.model.faults.length) chance.set(c, (chance.get(c) ?? 0) + p / h.of.length);
-    if (h.of.length > 0 && h.of.every((c) => c < w.model.faults.length)) known += p;
+  for (const [i, h] of hs.entries()) for (const c of h.of) if (c < m) chance.set(c, (chance.get(c) ?? 0) + ps[i]!);
+  const order = bestOrder([...chance].map(([c, p]) => ({ c, p, cost: repairMinutes(w.model.faults[c]!) })));
+  const upTo = new Map<number, number>();
+  let sum = 0;
+  for (const r of order) {
+    sum += r.cost;
+    upTo.set(r.c, sum);
   }
-  const repairs = [...chance]
-    .filter(([, p]) => p > 0.01)
-    .map(([c, p]) => ({ c, p, cost: repairMinutes(w.model.faults[c]!) }));
-  const order = bestOrder(repairs);
-  return {
-    cost: expectedCost(order) + Math.max(0, known - repairs.reduce((s, r) => s + r.p, 0)) * elsewhereMinutes,
-    first: order[0]?.c ?? null,
-  };
+  let cost = 0;
+  for (const [i, h] of hs.entries()) {
+    let last = 0;
+    for (const c of h.of) last = Math.max(last, upTo.get(c) ?? 0);
+    cost += ps[i]! * last;
+  }
+  return { cost, first: order[0]?.c ?? null };
 };
 
+const leastOutcome = 0.004;
 const costAfter = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): number => {
+  const width = c.table[0]?.length ?? 0;
   let sum = 0;
-  for (let y = 0; y < (c.table[0]?.length ?? 0); y++) {
-    const together = hs.map((h, i) => h.p * c.table[i]![y]!);
-    const py = together.reduce((a, b) => a + b, 0);
-    if (py < 1e-4) continue;
-    sum +=
-      py *
-      costOf(
-        w,
-        hs,
-        together.map((p) => p / py),
-      ).cost;
+  let seen = 0;
+  for (let y = 0; y < width; y++) {
+    let py = 0;
+    for (let i = 0; i < hs.length; i++) py += hs[i]!.p * c.table[i]![y]!;
+    if (py < leastOutcome) continue;
+    const ps = hs.map((h, i) => (h.p * c.table[i]![y]!) / py);
+    sum += py * costOf(w, hs, ps).cost;
+    seen += py;
   }
-  return sum;
+  return seen > 0 ? sum / seen : 0;
 };
 
 const told = (bits: number): string =>
@@ -164,7 +191,7 @@ const told = (bits: number): string =>
 /** The two likeliest faults that the check would tell apart. */
 const splits = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): string => {
   const apart = (a: number, b: number): number =>
-    c.table[a]!.reduce((s, p, y) => s + Math.abs(p - c.table[b]![y]!), 0) / 2;
+    Array.from(c.table[a]!).reduce((s, p, y) => s + Math.abs(p - c.table[b]![y]!), 0) / 2;
   const name = (h: Hypothesis): string =>
     h.of.length === 0
       ? 'nothing wrong'
@@ -217,7 +244,7 @@ const repairKeys = (fault: Fault): Key[] =>
 export const nextStep = (standing: Standing, sheet: Sheet): Next | null => {
   const w = weigh(standing, sheet);
   if (w.seen.length === 0 && standing.facts.length === 0) return null;
-  const hs = hypothesesOf(w.posterior);
+  const hs = hypothesesOf(w);
   if (hs.length === 0) return null;
   const list = candidates(standing, sheet, w, hs);
   const standingComplaint = standing.complaint?.standing === true || standing.complaint === null;
@@ -235,7 +262,7 @@ export const nextStep = (standing: Standing, sheet: Sheet): Next | null => {
   const fault = now.first === null ? undefined : w.model.faults[now.first];
   const pFault = now.first === null ? 0 : w.posterior.marginals[now.first]!;
   const bestCheck = list
-    .slice(0, 6)
+    .slice(0, 4)
     .map((c) => ({ c, cost: burden(c.minutes, c.check) + costAfter(w, hs, c) }))
     .toSorted((a, b) => a.cost - b.cost)[0];
   if (fault && pFault > 0.5 && (!bestCheck || bestCheck.cost >= now.cost))

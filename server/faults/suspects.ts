@@ -3,6 +3,7 @@ import type { Suspect } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { chanceUnder } from './infer.ts';
+import { leastLift, liftOf } from './hypotheses.ts';
 import { rankOf } from './rank.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
@@ -31,6 +32,13 @@ export const bitsFor = (w: Weighed, e: number, cause: number): number => {
   return Math.log2(chance([cause]) / (others / mass));
 };
 
+/** With it, alone or beside something else, what was seen is likelier than by chance. */
+const explains = (w: Weighed, cause: number): boolean => {
+  const { odds } = w.causes;
+  const prior = odds[cause]! / (1 + odds[cause]!);
+  return liftOf(w, cause) >= leastLift || w.posterior.marginals[cause]! > 2 * prior;
+};
+
 /** Same shape for what is not in the catalogue. */
 const plain = (fault: string, name: string, p: number): Suspect => ({ fault, name, p, rank: rankOf(p), speaks: [] });
 
@@ -45,7 +53,11 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
   if (posterior.unknown > 0.1) out.push(plain(somethingElse, 'something that is not on my list', posterior.unknown));
   const shown = out
     .toSorted((a, b) => b.p - a.p || a.fault.localeCompare(b.fault))
-    .filter((s, i) => s.p > least || i === 0);
+    .filter((s, i) => {
+      const cause = model.index.get(s.fault);
+      // What explains nothing of what was seen is no suspect, however common it is.
+      return i === 0 || (s.p > least && (cause === undefined || explains(w, cause)));
+    });
   return shown.slice(0, most).map((s) => {
     const cause = model.index.get(s.fault);
     if (cause === undefined) return s;

@@ -88,8 +88,12 @@ export const weighEvidence = (
   triples = true,
 ): Weighed => {
   const made = makeCauses(model, mends);
-  const seen = evidence.map((e) => seenOf(model, e, made)).filter((s) => s !== null);
-  return { model, evidence, seen, ...made, posterior: infer(made.causes, seen, { triples }) };
+  const both = evidence.flatMap((e) => {
+    const seen = seenOf(model, e, made);
+    return seen ? [{ e, seen }] : [];
+  });
+  const seen = both.map((x) => x.seen);
+  return { model, evidence: both.map((x) => x.e), seen, ...made, posterior: infer(made.causes, seen, { triples }) };
 };
 
 const kept = new WeakMap<Standing['facts'], { findings: Standing['findings']; sheet: Sheet; weighed: Weighed }>();

@@ -133,7 +133,7 @@ export const chassisGivens: readonly Given[] = [
     outcomes: ['fine', 'bounces', 'bottoms', 'wanders', 'pulls'],
     nominal: true,
     state: 'how it drives, at height',
-    healthy: [0.95, 0.015, 0.01, 0.015, 0.01],
+    healthy: [0.985, 0.004, 0.003, 0.005, 0.003],
     because: 'roads and drivers differ',
     rows: [
       row(['shock dead'], [0.3, 0.55, 0.12, 0.03, 0], 'nothing damps it'),
@@ -154,7 +154,7 @@ export const chassisGivens: readonly Given[] = [
           'valve stuck',
           'panel left empty',
         ],
-        [0.75, 0.05, 0.18, 0.01, 0.01],
+        [0.875, 0.005, 0.11, 0.005, 0.005],
         'low on its stops it bottoms',
       ),
     ],
@@ -163,7 +163,7 @@ export const chassisGivens: readonly Given[] = [
     see: 'bang',
     outcomes: ['no', 'yes'],
     state: 'from the rear, over bumps',
-    healthy: [0.975, 0.025],
+    healthy: [0.992, 0.008],
     because: 'something in a locker',
     rows: [
       row(['shock bushing gone'], [0.15, 0.85], 'metal on metal'),
@@ -176,8 +176,8 @@ export const chassisGivens: readonly Given[] = [
     outcomes: ['level', 'left', 'right'],
     nominal: true,
     state: 'which way it leans, state not said',
-    healthy: [0.96, 0.02, 0.02],
-    because: 'a small lean is common',
+    healthy: [0.98, 0.01, 0.01],
+    because: 'a small lean is common, few remark on it',
     rows: [
       row(
         lowering.map((f) => `left ${f}`),
