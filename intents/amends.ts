@@ -1,5 +1,7 @@
 /** Corrections: of whole notes, of a value, of a side, and those made in mid-sentence. */
+import { dimensionOf } from '../server/core/units.ts';
 import { makePlace, takePlace } from './place.ts';
+import { tidy } from './settle.ts';
 import type { Amend, Context, Fact, Span } from './shapes.ts';
 
 const counts: Readonly<Record<string, number>> = {
@@ -16,6 +18,9 @@ const counts: Readonly<Record<string, number>> = {
   '5': 5,
   '6': 6,
   both: 2,
+  to: 2,
+  too: 2,
+  couple: 2,
 };
 export const countOf = (word: string | undefined): number => (word ? (counts[word] ?? 1) : 1);
 
@@ -29,6 +34,11 @@ export const blankAmend = (kind: Amend['do'], spans: Span[], count = 1): Amend =
   spans,
 });
 
+const withoutHeld = (fact: Extract<Fact, { is: 'reading' }>): Extract<Fact, { is: 'reading' }> => {
+  const { held: _held, ...rest } = fact;
+  return rest;
+};
+
 /** Facts that a correction may aim at, newest first. */
 const targets = (context: Context): Fact[] => context.recent.flatMap((n) => n.facts).toReversed();
 
@@ -41,7 +51,7 @@ const otherSide = (place: string): string => {
 const withPlace = (old: string, wanted: string): string => {
   const a = takePlace(old) ?? {};
   const b = takePlace(wanted) ?? {};
-  return makePlace({ ...a, ...Object.fromEntries(Object.entries(b).filter(([, v]) => v !== undefined)) });
+  return makePlace(tidy({ ...a, ...Object.fromEntries(Object.entries(b).filter(([, v]) => v !== undefined)) }));
 };
 
 /**
@@ -54,7 +64,7 @@ export const aimAmend = (amend: Amend, context: Context, number: number): Amend 
   if (amend.do === 'undo' || amend.do === 'drop')
     return { ...amend, notes: context.recent.slice(-amend.count).map((n) => n.id) };
   if (amend.do !== 'put') return amend;
-  const { amount, was, where, swapSides } = amend.says;
+  const { amount, was, where, what, swapSides } = amend.says;
   if (swapSides) {
     const last = context.recent.findLast((n) => n.facts.some((f) => otherSide(f.where.v) !== f.where.v));
     const hit = (last?.facts ?? []).filter((f) => otherSide(f.where.v) !== f.where.v);
@@ -68,22 +78,49 @@ export const aimAmend = (amend: Amend, context: Context, number: number): Amend 
       })),
     };
   }
+  type Reading0 = Extract<Fact, { is: 'reading' }>;
+  const readings = recent.filter((f): f is Reading0 => f.is === 'reading');
+  const same = (a: number, b: number): boolean => Math.abs(a - b) <= Math.max(1e-9, Math.abs(b) * 1e-6);
+  const measured = (v: string | undefined): Partial<Reading0> =>
+    v === undefined ? {} : ({ what: { v, from: 'said', spans: amend.spans } } as Partial<Reading0>);
   if (amount) {
-    const fits = (f: Fact): f is Extract<Fact, { is: 'reading' }> =>
-      f.is === 'reading' &&
-      (was === undefined || Math.abs(f.amount.v.si - was.si) <= Math.max(1e-9, Math.abs(was.si) * 1e-6)) &&
-      (where === undefined || where === '' || f.where.v === where || makePlace({ ...takePlace(f.where.v) }) === where);
-    const hit =
-      recent.find(fits) ??
-      (was === undefined && !where
-        ? recent.find((f): f is Extract<Fact, { is: 'reading' }> => f.is === 'reading')
-        : undefined);
-    if (!hit) return amend;
-    return {
+    const dim = dimensionOf(amount.unit);
+    const alike = (f: Reading0): boolean => dimensionOf(f.amount.v.unit) === dim;
+    const timed =
+      dim === 'duration' ? readings.find((f) => f.over && (was === undefined || same(f.over.v.si, was.si))) : undefined;
+    const put = (hit: Reading0, change: Partial<Reading0>): Amend => ({
       ...amend,
       drops: [hit.id],
-      puts: [{ ...hit, id, held: undefined, amount: { v: amount, from: 'said', spans: amend.spans } } as Fact],
-    };
+      puts: [{ ...withoutHeld(hit), id, ...change, ...measured(what) } as Fact],
+    });
+    const value = { amount: { v: amount, from: 'said' as const, spans: amend.spans } };
+    if (timed && !readings.some((f) => alike(f) && was !== undefined && same(f.amount.v.si, was.si)))
+      return put(timed, { over: value.amount });
+    const place = where === undefined ? {} : { where: { v: where, from: 'said' as const, spans: amend.spans } };
+    const byWas = was === undefined ? undefined : readings.find((f) => same(f.amount.v.si, was.si));
+    if (byWas)
+      return put(byWas, {
+        ...value,
+        ...(where ? { where: { ...byWas.where, v: withPlace(byWas.where.v, where), from: 'said' } } : {}),
+      });
+    if (was !== undefined) return amend;
+    if (where !== undefined) {
+      // the same amount elsewhere, else another amount there
+      const moved = readings.find((f) => alike(f) && same(f.amount.v.si, amount.si));
+      const there = readings.find((f) => f.where.v === where && (alike(f) || amount.unit === f.amount.v.unit));
+      const near =
+        moved ??
+        there ??
+        readings.find((f) => alike(f) && withPlace(f.where.v, where) === f.where.v) ??
+        readings.find(alike);
+      return near ? put(near, { ...value, ...place }) : amend;
+    }
+    const hit = readings.find(alike) ?? readings[0];
+    return hit ? put(hit, value) : amend;
+  }
+  if (what !== undefined && where === undefined) {
+    const hit = readings[0];
+    return hit ? { ...amend, drops: [hit.id], puts: [{ ...withoutHeld(hit), id, ...measured(what) } as Fact] } : amend;
   }
   if (where !== undefined) {
     const hit = recent.find((f) => f.where.v !== '' && f.is !== 'condition') ?? recent[0];

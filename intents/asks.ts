@@ -39,12 +39,45 @@ export const sentencesOf = (text: string): Sentence[] => {
 };
 
 const polite =
-  /^(?:(?:ok|okay|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask)[,:]? )+/;
+  /^(?:(?:ok|okay|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|can you|could you|would you|you can|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask)[,:]? )+/;
+
+const tail =
+  /(?:,|;|\band\b|\bso\b|\bbut\b| - |^|(?<=\S)) ?((?:so |and |ok )?(?:what (?:now|next|then|else)|now what|whats next|why(?: is that| would that be| so)?|what (?:do|should|shall|must) (?:i|we) (?:do|check|look at|try|test)(?: next| now| first| then)?|where next|any ideas?|is that (?:ok|normal|bad|good|right)|what does (?:it|that) mean|what gives))[?. ]*$/;
+const starts =
+  /^(?:so |and |ok |but |then )?(?:what|whats|why|how|where|which|when|can|could|should|is|are|do|does|may|shall|would)\b/;
+
+/** A note that ends in a question ("lr bag 51 rr 66, why"): what comes before it is told, not asked. */
+export const splitTails = (sentences: Sentence[]): Sentence[] =>
+  sentences.flatMap((s) => {
+    const low = s.low;
+    if (starts.test(low.replace(polite, ''))) return [s];
+    const m = tail.exec(low);
+    let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
+    if (cut <= 0 && /\?$/.test(s.text)) {
+      const comma = low.lastIndexOf(', ');
+      if (comma > 0 && starts.test(low.slice(comma + 2))) cut = comma + 2;
+    }
+    if (cut <= 0 || s.text.length !== low.length) {
+      if (cut <= 0) return [s];
+      // short forms were said the long way: find the place by what is left after it
+      cut = s.text.length - (low.length - cut);
+      if (cut <= 0) return [s];
+    }
+    const head = s.text.slice(0, cut).replace(/[\s,;-]+$/, '');
+    if (head.trim() === '') return [s];
+    return [
+      { from: s.from, to: s.from + head.length, text: head, low: flatten(head).low },
+      { from: s.from + cut, to: s.to, text: s.text.slice(cut), low: flatten(s.text.slice(cut)).low },
+    ];
+  });
+
+const trailing =
+  /[, ]+(?:please|pls|mate|boss|chief|sir|thanks|anyway|again|exactly|then|though|buddy|pal|i not understand|i dont understand|i dont know|not sure|thx)$/;
 
 export const askIn = (sentence: Sentence): FoundAsk | null => {
   const span: Span = [sentence.from, sentence.to];
   const bare = sentence.low.replace(/[.!?]+$/, '').trim();
-  const low = bare.replace(polite, '');
+  const low = bare.replace(polite, '').replace(trailing, '').replace(trailing, '');
   for (const [name, form] of commandForms)
     if (form.test(low) || form.test(bare))
       return { kind: 'command', topic: name, command: name, span, words: sentence.text };

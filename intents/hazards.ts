@@ -5,21 +5,25 @@ import { asking, doneVerbs, hazardPatterns, intending, notPast, soon, usual, war
 
 const window = 90;
 const noVerb =
-  /^(?:during|string|spring|ring|bring|king|thing|nothing|something|anything|fitting|bushing|bearing|tubing|wiring|ceiling|building|housing|showing|morning|evening|missing)$/;
+  /^(?:during|string|spring|ring|bring|king|thing|nothing|something|anything|fitting|bushing|bearing|tubing|wiring|ceiling|building|housing|showing|morning|evening|missing|weeping|hissing|leaking|bubbling|whistling|holding|sagging|leaning)$/;
 const commands =
   /^(?:crack|open|loosen|undo|break|unscrew|remove|pull|take|disconnect|slacken|cut|crawl|climb|slide|go|get|drive|limp|plug|cap|tape|block|weld|inflate|blow|fill|hit|tap|jump|bypass|bridge|swap|fit|crank)$/;
 const verbMood = (words: string): Hazard['mode'] | null => {
   const list = words.split(/[^a-z]+/).filter(Boolean);
   for (const [i, word] of list.entries()) {
     if (noVerb.test(word)) continue;
-    if (/^\w{2,}ing$/.test(word)) return 'doing';
+    if (/^\w{2,}ing$/.test(word)) {
+      if (/^(?:kept|keeps|keep|keeping|stop|stopped|start|started)$/.test(list[i - 1] ?? '')) continue;
+      return 'doing';
+    }
+    if (/^(?:kept|keeps)$/.test(word)) continue;
     if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
     if (
       /^(?:i|he|she|we|they)$/.test(word) &&
-      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|put|keep|touch|weld)$/.test(list[i + 1] ?? '')
+      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld)$/.test(list[i + 1] ?? '')
     )
       return 'doing';
-    if (/^(?:im|hes|shes|theyre|is|are|has|lies|stands)$/.test(word)) return 'doing';
+    if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
     if (commands.test(word)) return 'intended';
   }
   return null;
@@ -36,11 +40,13 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   );
   if (intending.test(clause + named) || soon.test(around)) return 'intended';
   if (hazard === 'hot parts') return 'done';
-  const verb = verbMood(named) ?? verbMood(before.split(/[,;]/).at(-1) ?? '');
+  const led = verbMood(before.split(/[,;]/).at(-1) ?? '');
+  const own = verbMood(named);
+  const verb = own === 'intended' && led !== null ? led : (own ?? led);
   if (hazard === 'jack only' || hazard === 'eyes bare' || hazard === 'pump may start')
     return hazard !== 'jack only' && (verb === 'done' || verbMood(before) === 'done') ? 'done' : 'doing';
   if (hazard === 'interlock defeated' && verb === 'doing' && /\bleft\b/.test(around)) return 'done';
-  if (verb === 'intended' && /\b(?:now|right now)\b/.test(after)) return 'doing';
+  if ((verb === 'intended' || /\bgot\b/.test(before)) && /\b(?:now|right now)\b/.test(after)) return 'doing';
   return verb ?? verbMood(after) ?? usual[hazard] ?? 'intended';
 };
 

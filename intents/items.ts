@@ -96,7 +96,7 @@ type Phrase = { senses: readonly Sense[]; phrase: string; next: number; near?: b
 
 /** Words that may stand inside a phrase without changing it: "pump is still running", "floor not level". */
 const inner = new Set(
-  'is are was were be been being still the now just its it a has have had back also up really'.split(' '),
+  'is are was were be been being still the now just its it a has have had back also up really must already'.split(' '),
 );
 const denials = new Set(['not', 'isnt', 'wasnt', 'arent', 'werent']);
 const states = (senses: readonly Sense[]): readonly Sense[] => senses.filter((s) => s.k === 'cond' || s.k === 'sign');

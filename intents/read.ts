@@ -1,18 +1,18 @@
 /** Reads a note into facts, questions, corrections and hazards. Pure, total, linear in the length of the note. */
 import { toSi, dimensionOf, type Unit } from '../server/core/units.ts';
-import { aimAmend, blankAmend, countOf } from './amends.ts';
-import { askIn, asideIn, isChatter, plainAsk, sentencesOf, type Sentence } from './asks.ts';
+import { aimAmend } from './amends.ts';
+import { askIn, asideIn, isChatter, plainAsk, sentencesOf, splitTails, type Sentence } from './asks.ts';
 import { readClauses } from './clause.ts';
+import { correctionAndMore, midway, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf, type Amounting } from './items.ts';
-import { makePlace } from './place.ts';
+import { repeats } from './repeats.ts';
 import { scan } from './scan.ts';
 import { flatten, smooth } from './smooth.ts';
 import { settle, type Settled } from './settle.ts';
 import type { Amend, Ask, Context, Fact, Reading, Span } from './shapes.ts';
 import { topicOf } from './topic.ts';
 import { setMoments } from './when.ts';
-import { midCorrection, putLead, swapForms, undoForms } from './words/amends.ts';
 
 /** A context that knows nothing: a coach in psi and inches, traffic on the right. */
 export const blankContext = (note: string, more: Partial<Context> = {}): Context => ({
@@ -48,133 +48,6 @@ const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
   unread: [],
 });
 
-const wholeUndo = (low: string, span: Span): Amend | null => {
-  for (const [kind, form] of undoForms) {
-    const m = form.exec(low);
-    if (m) return blankAmend(kind, [span], countOf(m.groups?.['count'] ?? m.groups?.['count2'] ?? undefined));
-  }
-  if (swapForms.some((form) => form.test(low))) return { ...blankAmend('put', [span]), says: { swapSides: true } };
-  return null;
-};
-
-const amountSaid = (n: Amounting, unit: Unit): Amend['says']['amount'] => ({
-  si: toSi(n.value, unit),
-  pm: (toSi(n.step, unit) - toSi(0, unit)) / 2,
-  unit,
-  text: n.text,
-});
-
-/** "make that 105", "no, right side", "98 not 89": what the note changes of what was said before; null when it does not. */
-const putCorrection = (text: string, context: Context): Amend | null => {
-  const { low } = flatten(text);
-  const trimmed = low.trim().replace(/[.! ]+$/, '');
-  const lead = putLead.exec(trimmed);
-  const rest = lead ? trimmed.slice(lead[0].length) : trimmed;
-  const span: Span = [0, text.length];
-  if (rest === '') return null;
-  const items = settle(itemsOf(smooth(scan(rest)), rest), rest, context);
-  const nums = items.filter((i): i is Amounting => i.k === 'num' && i.clock === undefined);
-  const places = items.filter((i) => i.k === 'place');
-  const negAt = items.findIndex((i) => i.k === 'neg' && /^not$/.test(i.phrase));
-  const busy = items.some(
-    (i) => i.k === 'cond' || i.k === 'work' || (i.k === 'sign' && !/^(?:right|level|lower|higher)$/.test(i.phrase)),
-  );
-  const lastReading = context.recent.flatMap((n) => n.facts).findLast((f) => f.is === 'reading');
-  // a correction by a number keeps the unit of what it corrects
-  const unitOf = (n: Amounting): Unit | null =>
-    n.unit ?? (lastReading?.is === 'reading' ? lastReading.amount.v.unit : context.pressureUnit);
-  const notForm = negAt > 0 && (nums.length === 2 || (places.length === 2 && nums.length === 0));
-  if (!lead && !notForm) return null;
-  if (busy && !notForm) return null;
-  if (nums.length > 2 || places.length > 3) return null;
-  if (nums.length >= 1) {
-    const leadingNot =
-      negAt >= 0 &&
-      nums.length === 2 &&
-      items.indexOf(nums[0]!) > negAt &&
-      nums.indexOf(nums[0]!) === 0 &&
-      !items.slice(0, negAt).some((i) => i.k === 'num');
-    const value = leadingNot ? nums[1]! : nums[0]!;
-    const was = nums.length === 2 ? (leadingNot ? nums[0]! : nums[1]!) : null;
-    if (nums.length === 2 && negAt < 0) return null;
-    const unit = unitOf(value) ?? context.pressureUnit;
-    const amount = amountSaid(value, unit);
-    const said = places[0]?.k === 'place' ? makePlace(places[0].p) : undefined;
-    const measure = items.find((i) => i.k === 'measure');
-    return {
-      ...blankAmend('put', [span]),
-      says: {
-        ...(amount ? { amount } : {}),
-        ...(was ? { was: { ...amountSaid(was, was.unit ?? unit)! } } : {}),
-        ...(said ? { where: said } : {}),
-        ...(measure?.k === 'measure' &&
-        measure.v !== 'pressure' &&
-        measure.v !== 'height' &&
-        !measure.phrase.startsWith('read')
-          ? { what: measure.v }
-          : {}),
-      },
-    };
-  }
-  if (places.length >= 1) {
-    const leadNot =
-      negAt >= 0 &&
-      places.length === 2 &&
-      items.indexOf(places[0]!) > negAt &&
-      !items.slice(0, negAt).some((i) => i.k === 'place');
-    const place = leadNot ? places[1]! : places[0]!;
-    if (places.length >= 2 && negAt < 0) return null;
-    if (place.k !== 'place') return null;
-    return { ...blankAmend('put', [span]), says: { where: makePlace(place.p) } };
-  }
-  return null;
-};
-
-/** "95 no wait 98": what went before the correction gives way to what follows it. Works on settled items. */
-const midway = (items: Settled[], text: string): { items: Settled[]; covered: Span[] } => {
-  const { low, at } = flatten(text);
-  const covered: Span[] = [];
-  let out = items;
-  for (const m of low.matchAll(midCorrection)) {
-    const from = at[m.index]!;
-    const to = at[Math.min(m.index + m[0].trimEnd().replace(/,$/, '').length, at.length - 1)]!;
-    const before = out.filter((i) => i.span[1] <= from && i.k !== 'filler' && i.k !== 'prep');
-    const after = out.filter((i) => i.span[0] >= to && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join');
-    const next = after[0];
-    if (!next || before.length === 0) continue;
-    const kin = (i: Settled): boolean =>
-      next.k === 'num'
-        ? i.k === 'num' && i.clock === undefined
-        : i.k === next.k && (next.k === 'place' || next.k === 'sign' || next.k === 'cond');
-    const old = before.findLast(kin);
-    if (!old) continue;
-    covered.push([from, to], old.span);
-    const drop = new Set<Settled>(
-      out.filter(
-        (i) =>
-          (i.span[0] >= from && i.span[1] <= to) ||
-          (i.k === 'sep' && i.span[0] >= old.span[1] && i.span[1] <= next.span[0]),
-      ),
-    );
-    drop.add(old);
-    // the new value moves to the old one's place, so that its subject stays; its own neighbours come along
-    if (next.k === 'place' && old.k === 'place') {
-      const merged: Settled = {
-        ...next,
-        p: { ...old.p, ...Object.fromEntries(Object.entries(next.p).filter(([, v]) => v !== undefined)) },
-      };
-      out = out.map((i) => (i === old ? merged : i)).filter((i) => i !== next && (!drop.has(i) || i === merged));
-    } else if (next.k === 'num' && old.k === 'num') {
-      const moved: Settled = { ...next, unit: next.unit ?? old.unit };
-      const placeBetween = out.some((i) => i.k === 'place' && i.span[0] >= to && i.span[1] <= next.span[0]);
-      out = placeBetween
-        ? out.filter((i) => !drop.has(i))
-        : out.map((i) => (i === old ? moved : i)).filter((i) => i !== next && (!drop.has(i) || i === moved));
-    } else out = out.filter((i) => !drop.has(i));
-  }
-  return { items: out, covered };
-};
-
 const factTouches = (reading: Reading, text: string, unread: readonly Settled[]): Span[] => {
   const spans = unread.map((i) => i.span).toSorted((a, b) => a[0] - b[0]);
   const out: Span[] = [];
@@ -186,6 +59,20 @@ const factTouches = (reading: Reading, text: string, unread: readonly Settled[])
   void reading;
   return out;
 };
+
+/** A supposed fact of a question: its words are the question's. */
+const within = (f: Fact, id: string, span: Span): Fact =>
+  ({
+    ...f,
+    id,
+    where: { ...f.where, spans: f.where.spans.length > 0 ? [span] : [] },
+    ...('what' in f ? { what: { ...f.what, spans: [span] } } : {}),
+    ...(f.is === 'reading' ? { amount: { ...f.amount, spans: [span] } } : {}),
+    ...(f.is === 'reading' && f.from ? { from: { ...f.from, spans: [span] } } : {}),
+    ...(f.is === 'reading' && f.over ? { over: { ...f.over, spans: [span] } } : {}),
+    ...(f.is === 'reading' && f.across ? { across: { ...f.across, spans: [span] } } : {}),
+    ...(f.when ? { when: { ...f.when, spans: [span] } } : {}),
+  }) as Fact;
 
 const askFacts = (
   sentence: Sentence,
@@ -213,12 +100,45 @@ const askFacts = (
   return {
     ask: found.kind,
     words: found.words,
-    facts: (read?.facts ?? []).map((f, i) => ({ ...f, id: `${context.note}.${900 + (i % 90)}` })),
+    facts: (read?.facts ?? []).map((f, i) => within(f, `${context.note}.${900 + (i % 90)}`, found.span)),
     amounts,
     spans: [found.span],
     ...(about ? { about } : {}),
   };
 };
+
+/** A correction first, then a note of its own: the rest is read as it stands, spans and all. */
+const afterCorrection = (text: string, more: { cut: number; amend: Amend }, context: Context): Reading => {
+  const rest = readSafely(text.slice(0, more.cut).replace(/[^\n]/g, ' ') + text.slice(more.cut), context);
+  return { ...rest, amends: [aimAmend(more.amend, context, rest.facts.length), ...rest.amends] };
+};
+
+/** Words that name the dangerous deed itself report nothing: "crack it loose", "hit the bag with shop air". */
+const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
+  if (f.is === 'work')
+    return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
+  return f.is === 'sign' && !deedFree.has(f.what.v);
+};
+/** Signs that stay what they are inside the words of a danger. */
+const deedFree: ReadonlySet<string> = new Set([
+  'flat',
+  'torn',
+  'cords showing',
+  'frozen',
+  'on stops',
+  'hot',
+  'hiss',
+  'bubbles',
+  'leaks',
+  'runs on',
+  'exhausts',
+  'sags',
+  'blows fuse',
+  'chafed',
+  'swollen',
+  'wont run',
+  'stuck',
+]);
 
 const readSafely = (text: string, context: Context): Reading => {
   const out = empty();
@@ -235,14 +155,13 @@ const readSafely = (text: string, context: Context): Reading => {
   const undo = wholeUndo(bare, whole);
   if (undo) return { ...out, amends: [aimAmend(undo, context, 0)] };
   const hazards = findHazards(text);
-  const correction = putCorrection(text, context);
-  if (correction) {
-    const aimed = aimAmend(correction, context, 0);
-    return { ...out, amends: [aimed], hazards };
-  }
+  const correction = hazards.length > 0 ? null : putCorrection(text, context);
+  if (correction) return { ...out, amends: [aimAmend(correction, context, 0)], hazards };
+  const more = undoAndMore(text) ?? (hazards.length > 0 ? null : correctionAndMore(text, context));
+  if (more) return afterCorrection(text, more, context);
   out.hazards = hazards;
 
-  const sentences = sentencesOf(text);
+  const sentences = splitTails(sentencesOf(text));
   const quiet: Span[] = [];
   for (const sentence of sentences) {
     const asked = askIn(sentence);
@@ -278,14 +197,15 @@ const readSafely = (text: string, context: Context): Reading => {
   const read = readClauses(items, text, context);
   // a danger asked about, intended or warned against reports no work
   out.facts = read.facts.filter(
-    (f) => !(f.is === 'work' && f.what.spans.some(inHazardSpan) && hazards.some((h) => h.mode !== 'done')),
+    (f) => !((f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards)),
   );
   out.facts.forEach((f, i) => {
     f.id = `${context.note}.${i}`;
   });
   out.ambiguous = read.ambiguous;
   setMoments(out.facts, context);
-  repeats(low, items, out, context);
+  repeats(low, items, out.facts, context);
+  overPressure(out, context);
 
   const left = items.filter(
     (i) =>
@@ -309,6 +229,32 @@ const readSafely = (text: string, context: Context): Reading => {
     out.unread = [];
   }
   return out;
+};
+
+/** Gauge pressure from which a pump that does not stop is a danger. Common practice, no source: cut-out is 120 psi or so. */
+const tooHigh = 125 * 6894.757293168361;
+/** "wont shut off" with the tank well up, in this note or the last ones: the pump has run past its cut-out. */
+const overPressure = (out: Reading, context: Context): void => {
+  if (out.hazards.some((h) => h.hazard === 'over-pressure')) return;
+  const runsOn = out.facts.filter((f) => f.is === 'sign' && f.there && f.what.v === 'runs on');
+  const running = out.facts.filter((f) => f.is === 'condition' && f.holds && f.what.v === 'pump running');
+  const tank = [...context.recent.flatMap((n) => n.facts), ...out.facts].findLast(
+    (f) =>
+      f.is === 'reading' &&
+      f.what.v === 'pressure' &&
+      ['tank', 'gauge', 'test port', ''].includes(f.where.v) &&
+      !f.held,
+  );
+  const si = tank?.is === 'reading' ? tank.amount.v.si : 0;
+  const own = tank !== undefined && out.facts.includes(tank);
+  const by =
+    si >= tooHigh && runsOn.length > 0 ? runsOn : si >= tooHigh * 1.12 && own && running.length > 0 ? running : [];
+  if (by.length > 0)
+    out.hazards.push({
+      hazard: 'over-pressure',
+      mode: 'doing',
+      spans: by.flatMap((f) => ('what' in f ? f.what.spans : [])),
+    });
 };
 
 /** A sentence that names another system: no fact comes of the words about it; other clauses of it are still read. */
@@ -347,62 +293,6 @@ const splitClauses = (text: string, sentence: Sentence): Span[] => {
   }
   out.push([from, sentence.to]);
   return out.filter(([a, b]) => b > a);
-};
-
-/** "same as before", "ditto right", "other side too": the facts of the last note, or of this one, said again elsewhere. */
-const repeats = (low: string, items: readonly Settled[], out: Reading, context: Context): void => {
-  const m =
-    /\b(?:ditto|same (?:on|for|at|with|thing on|again on|story on|as the left on) (?:the )?|same|other side too|other side (?:the )?same|same (?:on )?(?:the )?other side|likewise)\b/.exec(
-      low,
-    );
-  if (!m || /\bsame (?:time|moment|as (?:the )?(?:other|left|right)|gauge|day|height)\b/.test(low)) return;
-  const source =
-    out.facts.length > 0
-      ? out.facts.at(-1)!
-      : context.recent.flatMap((n) => n.facts).findLast((f) => f.is === 'sign' || f.is === 'reading');
-  if (!source || source.is === 'condition') return;
-  const place = items.find(
-    (i) =>
-      i.k === 'place' &&
-      i.span[0] >= m.index - 14 &&
-      (i.p.side !== undefined || i.p.part !== undefined) &&
-      i.span[0] > m.index - 1,
-  );
-  const target =
-    place?.k === 'place'
-      ? makePlace({
-          ...placeParts(source.where.v),
-          ...Object.fromEntries(Object.entries(place.p).filter(([, v]) => v !== undefined)),
-        })
-      : /other side/.test(low)
-        ? source.where.v.replace(/^(left|right)/, (s) => (s === 'left' ? 'right' : 'left'))
-        : /same as before|same as last|as before|no change|same again/.test(low)
-          ? source.where.v
-          : null;
-  if (target === null) return;
-  if (
-    out.facts.some(
-      (f) =>
-        f.where.v === target && f.is === source.is && 'what' in f && 'what' in source && f.what.v === source.what.v,
-    )
-  )
-    return;
-  out.facts.push({
-    ...source,
-    id: `${context.note}.${out.facts.length}`,
-    at: context.at,
-    where: { v: target, from: place ? 'said' : 'carried', spans: place ? [place.span] : [] },
-    what: { ...source.what, from: 'carried', spans: [[m.index, m.index + m[0].length]] },
-  } as Fact);
-};
-const placeParts = (place: string): object => {
-  const words = place.split(' ');
-  const out: Record<string, string> = {};
-  if (words[0] === 'left' || words[0] === 'right' || words[0] === 'both') out['side'] = words.shift()!;
-  if (words[0] === 'front' || words[0] === 'rear') out['end'] = words.shift()!;
-  if (words[0] === 'forward' || words[0] === 'aft') out['wheel'] = words.shift()!;
-  if (words.length > 0) out['part'] = words.join(' ');
-  return out;
 };
 
 /**

@@ -1,4 +1,6 @@
 /** What a question is about, in canonical words. */
+import { dimensionOf } from '../server/core/units.ts';
+import { byDimension } from './dims.ts';
 import { makePlace } from './place.ts';
 import type { Settled } from './settle.ts';
 import type { Ask } from './shapes.ts';
@@ -20,6 +22,16 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
     )
   )
     return measure.v;
+  const unit = items.find((i) => i.k === 'unit');
+  if (ask === 'limit' && unit?.k === 'unit' && measure === undefined) {
+    const of = byDimension[dimensionOf(unit.v)];
+    if (of) return of;
+  }
+  if (ask === 'limit' && (sign?.v === 'sags' || sign?.v === 'drops' || sign?.v === 'leaks') && !place)
+    return 'pressure fall';
+  if (ask === 'limit' && measure?.k === 'measure') return measure.v;
+  if ((ask === 'why' || ask === 'how' || ask === 'meaning') && cond?.k === 'cond' && cond.v.startsWith('panel'))
+    return cond.v;
   if (ask === 'meaning' && num && !place) return measure?.k === 'measure' ? measure.v : 'pressure';
   if (place?.k === 'place') return specific[place.p.part!] ?? (place.p.part as string);
   if (measure?.k === 'measure') return measure.v;

@@ -12,11 +12,11 @@ export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[]
   ],
   [
     'drop',
-    /^(?:no |oops |sorry |actually |wait |nah |er |um |ah |please |oh |hang on |ok )*(?:scratch|scrap|ignore|forget|delete|cancel|strike|drop|disregard|remove|erase|take back|bin|lose|skip|wipe|clear|throw out|rub out|withdraw|kill)(?: (?:that|it|this|the|last|previous|one|ones|note|notes|reading|readings|my|entry|line|lines|figure|figures|number|what i (?:just )?(?:said|typed|wrote|put)|out|off|bit|(?<count>two|three|four|2|3|4)|thing|of|message|both))+(?: (?:it|that|please|wrong|was wrong|its wrong|it was wrong|not right|wrong (?:coach|bus|gauge)|typed wrong|thats wrong|was the wrong (?:coach|gauge|bus|one)|mistake|gauge was off|was a typo|was for another coach|typo))*$/,
+    /^(?:no |oops |sorry |actually |wait |nah |er |um |ah |please |oh |hang on |ok )*(?:scratch|scrap|ignore|forget|delete|cancel|strike|drop|disregard|remove|erase|take back|bin|lose|skip|wipe|clear|throw out|rub out|withdraw|kill)(?: (?:that|it|this|the|last|previous|one|ones|note|notes|reading|readings|my|entry|line|lines|figure|figures|number|what i (?:just )?(?:said|typed|wrote|put)|out|off|bit|(?<count>two|three|four|to|too|2|3|4)|things?|of|message|both|before|i (?:just )?(?:said|wrote|typed|put|told you|sent|gave you)|said|what|about (?:the )?\w+(?: \w+)?|one i (?:said|wrote|sent)))+(?: (?:it|that|please|wrong|was wrong|its wrong|it was wrong|not right|wrong (?:coach|bus|gauge)|typed wrong|thats wrong|i was (?:looking at|on|reading) .*|i read .*|,? ?(?:its |it was |that was |thats |i )?(?:wrong|mistaken|typed|misread|looking).*|was the wrong (?:coach|gauge|bus|one)|mistake|gauge was off|was a typo|was for another coach|typo))*$/,
   ],
   [
     'drop',
-    /^(?:never ?mind(?: that| the last(?: one)?)?|nvm|belay that|my mistake ignore that|that was wrong|wrong coach|take (?:that|it|last|the last|last one|the last one) back|that last one (?:was|is) wrong|wrong bus|that one was wrong|ignore last|last one (?:was|is) wrong(?: ignore (?:it|that))?|typo ignore (?:it|that|last)|ignore (?:last|the last) (?<count>two|three|four|2|3|4)(?: \w+)?)$/,
+    /^(?:never ?mind(?: that| the last(?: one)?)?|nvm|nvm (?:that|the)? ?(?:last)? ?(?:one)?|never ?mind (?:that |the )?(?:last )?(?:one)?|belay that|my mistake ignore that|that was wrong|wrong coach|take (?:that|it|last|the last|last one|the last one) back|that last one (?:was|is) wrong|wrong bus|that one was wrong|ignore last|last one (?:was|is) wrong(?: ignore (?:it|that))?|typo ignore (?:it|that|last)|ignore (?:last|the last) (?<count>two|three|four|2|3|4)(?: \w+)?)$/,
   ],
 ];
 
@@ -27,8 +27,21 @@ export const swapForms: readonly RegExp[] = [
 
 /** Begins a correction of what was said before: what follows is the new value. */
 export const putLead =
-  /^(?:(?:no|nope|oops|sorry|actually|wait|correction|hang on|ah|oh|er|um|uh|my bad|my mistake|damn|typo|i mean|i meant|meant|make that|make it|should (?:be|read|have been|of been|say)|should be|it should be|that should be|that should have been|that should read|thats|that is|it was|it is|its|was|change (?:that|it|last)(?: one)? to|change to|correct that to|that was|last one (?:was|is|should be)|it was actually|rather|better|not that|scratch that|scrap that|well|wrong|wrong number|wrong one|misread|i misread|misread it|read it wrong|fat fingers?|hold on|ah no|that last one|sorry i mean|that reading was|the last (?:one|reading) (?:was|should be|is)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|it not|is not|excuse|pardon|wrong side|wrong corner|that one was|that one is|put|typed wrong|make last(?: one)?|no no)[,.:; ]+)+/;
+  /^(?:(?:no|nope|oops|sorry|actually|wait|correction|hang on|ah|oh|er|um|uh|my bad|my mistake|damn|typo|i mean|i meant|meant|make that|make it|should (?:be|read|have been|of been|say)|should be|it should be|that should be|that should have been|that should read|thats|that is|it was|it is|its|was|change (?:that|it|last)(?: one)? to|change to|correct that to|that was|last one (?:was|is|should be)|it was actually|rather|better|not that|scratch that|scrap that|well|wrong|wrong number|wrong one|misread|i misread|misread it|read it wrong|fat fingers?|hold on|ah no|that last one|sorry i mean|that reading was|the last (?:one|reading) (?:was|should be|is)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|it not|is not|excuse|pardon|wrong side|wrong corner|that one was|that one is|put|typed wrong|make last(?: one)?|no no|let me correct (?:that|it)|i write wrong|i wrote wrong|i wrote it wrong|i read wrong|i said|read it wrong|fat fingered it|fat fingered|typed it wrong|i typed wrong|misread that|the)[,.:; ]+)+/;
 
 /** Words inside a note after which what went before is replaced: "95 no wait 98". */
 export const midCorrection =
   /\b(?:no wait|wait no|no sorry|sorry no|sorry|i mean|i meant|make that|make it|correction|scratch that|scrap that|no actually|actually no|actually|or rather|no make that|no thats|ah no|er no|um no|uh no|oops|strike that|nope|hang on|no its|no hang on|no hold on|wait its|no it was|no i mean|that is no)\b[, ]*/g;
+
+/** Leads after which a value can only be a correction. */
+export const strongLead =
+  /^(?:(?:oh|ah|er|um|uh|ok|well|and|hey|oops|sorry|damn|boss|mate)[,. ]+)*(?:no|nope|oops|sorry|actually|wait|correction|hang on|my bad|my mistake|typo|i mean|i meant|meant|make (?:that|it|last)|should (?:be|read|have been|of been|say)|it should|that should|change (?:that|it|last)|change to|correct (?:that|it)|last one (?:was|is|should)|it was actually|wrong|misread|i misread|read it wrong|fat fing|hold on|the last (?:one|reading)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|typed wrong|no no|let me correct|excuse|pardon|scratch that|scrap that|i (?:write|wrote|read|typed|put|said) (?:it )?wrong|i said|said|that (?:was|is)|thats|not that|rather|better|put that|it was meant|the \d+ should)\b/;
+/** Says at the end that what stands before it was meant. */
+export const trailMeant =
+  /[, ]+(?:i mean|i meant|is what i meant|i meant to (?:say|type)|sorry|my mistake|my bad|oops|typo|not what i said)[.! ]*$/;
+/** Takes back the note before and goes on with a new one. */
+export const undoThen =
+  /^(?:no |oops |sorry |actually |wait |ok |oh )*(?:scratch|scrap|ignore|forget|delete|cancel|strike|drop|disregard|undo|nvm|never ?mind)(?: (?:that|it|the|last|one|this))*(?: (?:one|note|reading))?[,.;:-]+ ?(?=\S)/;
+/** Sides changed over, however it is said; only where nothing else is named. */
+export const swapWords =
+  /(?:\b(?:swap|swapped|switch|switched|mix|mixed|flip|flipped|reversed?|backwards|crossed|confused|muddled|wrong way|other way|other way round|the other way|vice versa|wrong side)\b.*\b(?:sides?|left and right|left right|left with right|right and left|l and r|l and the r|them|those|these|the two|two|both|over|round|around|it)\b|\b(?:sides?|left and right|right and left|l and r|them|those|the two|other side|it)\b.*\b(?:swap|swapped|switched|mix|mixed|flipped|reversed|backwards|crossed|confused|muddled|wrong way|other way|swapped over)\b)/;

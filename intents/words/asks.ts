@@ -6,11 +6,15 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ['why not', /^(?:so |and |but )?why (?:not|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/],
   [
     'what if',
-    /^(?:so |and |but |ok )?(?:what if|what would it mean if|suppose|say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
+    /^(?:so |and |but |ok )?(?:what if|what would it mean if|suppose|lets say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
   ],
   [
     'how sure',
     /^(?:so )?how (?:sure|certain|confident)\b(?<topic>.*)|^are you (?:sure|certain)\b|^you sure\b|^how do you know\b/,
+  ],
+  [
+    'next',
+    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) i (?:do|check|look at|try|test) (?:next|now|first|then)|what (?:do|should) (?:i|we) (?:do|check|look)|next|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
   ],
   [
     'how long',
@@ -18,19 +22,15 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'limit',
-    /^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
-    /^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal|ok)\b(?<topic4>.*)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
+    /^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal)\b(?<topic4>.*)|^is (?:that|this) (?:ok|okay)$|^whats? (?:does |do |is |the |a )*(?<topic10>.+) (?:mean|means|telling me|tell me|tells me|telling us)$|^whats? (?:is |the )*meaning(?: of)? (?<topic11>.+)|^what (?:it|this|that) means? (?<topic12>.+)|^(?<topic13>.+) what (?:does )?(?:it|that|this) means?$|^(?<topic14>.+) means? what$|^what(?:s| is| does) it mean (?:if|when) (?<topic15>.+)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
   ],
   [
     'why',
     /^(?:so |and |but |ok |then )?(?:why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
-  ],
-  [
-    'next',
-    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) i (?:do|check|look at|try|test) (?:next|now|first|then)|what (?:do|should) (?:i|we) (?:do|check|look)|next|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
   ],
   [
     'how',
@@ -63,7 +63,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
 export const commandForms: readonly (readonly [string, RegExp])[] = [
   [
     'start timer',
-    /^(?:please )?(?:start|set|begin|run|put)(?: me)?(?: an?| the)? (?:\S+ ){0,3}(?:timer|clock|stopwatch|leak ?down timer)\b.*|^timer(?: for)?\b.*|^time (?:it|me|this|\d+)\b.*|^remind me (?:in|after)\b.*/,
+    /^(?:can you |could you )?(?:make|set|start|put|run|give me)(?: me)?(?: an?| the| up)? (?:\S+ ){0,4}timer\b.*|^(?:please )?(?:start|set|begin|run|put)(?: me)?(?: an?| the)? (?:\S+ ){0,3}(?:timer|clock|stopwatch|leak ?down timer)\b.*|^timer(?: for)?\b.*|^time (?:it|me|this|\d+)\b.*|^remind me (?:in|after)\b.*/,
   ],
   ['stop timer', /^(?:stop|cancel|end|kill)(?: the)? (?:timer|clock|stopwatch)\b.*/],
   ['next step', /^(?:next step|step|continue|go on|carry on|done that|ok next|done next|next one)\.?$/],
@@ -101,7 +101,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
 export const elsewhere: readonly (readonly [string, RegExp])[] = [
   [
     'brakes',
-    /\b(?:brakes?|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrake|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
+    /\b(?!brake in\b)(?:brakes?|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrake|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
   ],
   ['fridge', /\b(?:fridge|refrigerator|freezer|fridge compressor|icebox|ice ?maker|reefer)\b/],
   [
@@ -110,16 +110,16 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'water system',
-    /\b(?:water tank|fresh water|fresh tank|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
+    /\b(?:bathroom|potable|dump valve handle|water tank|fresh water|fresh tank|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
   ],
   [
     'engine',
-    /\b(?:engine (?:oil|light|coolant|misfir\w+|temp|wont|revs|noise|mount|temperature|knocks?|smoke|overheat\w*|belt|warning)|radiator|coolant|turbo|alternator|starter(?: motor)?|injectors?|oil change|oil leak at the engine|fan belt|fuel (?:pump|filter|tank)|diesel|exhaust (?:pipe|brake|manifold|stack|smoke|system)|muffler|oil pressure|serpentine|head gasket|glow plugs?|dpf|def|adblue)\b/,
+    /\b(?:engine (?:is |was |keeps |has |light |wont |will not |doesnt )?(?:overheat\w*|misfir\w*|knock\w*|smok\w*|hot|rough|stall\w*|start|crank|turn over)|engine (?:oil|light|coolant|misfir\w+|temp|wont|revs|noise|mount|temperature|knocks?|smoke|overheat\w*|belt|warning)|radiator|coolant|turbo|alternator|starter(?: motor)?|injectors?|oil change|oil leak at the engine|fan belt|fuel (?:pump|filter|tank)|diesel|exhaust (?:pipe|brake|manifold|stack|smoke|system)|muffler|oil pressure|serpentine|head gasket|glow plugs?|dpf|def|adblue)\b/,
   ],
-  ['generator', /\b(?:generator|genset|gen set|onan|genny)\b/],
+  ['generator', /\b(?:generator|gen|genset|gen set|onan|genny)\b/],
   [
     'gearbox',
-    /\b(?:gearbox|transmission|trans fluid|clutch|gear ?lever|gears|gearshift|diff|prop ?shaft|driveshaft|drive shaft|retarder|differential)\b/,
+    /\b(?:gearbox|transmission|trans|trans fluid|clutch|gear ?lever|gears|gearshift|diff|prop ?shaft|driveshaft|drive shaft|retarder|differential)\b/,
   ],
   [
     'steering',

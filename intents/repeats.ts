@@ -1,0 +1,56 @@
+/** "same as before", "ditto right", "other side too": what was said, said again elsewhere. */
+import { makePlace, takePlace, type PlaceParts } from './place.ts';
+import { tidy, type PlaceItem, type Settled } from './settle.ts';
+import type { Context, Fact } from './shapes.ts';
+
+const again =
+  /\b(?:ditto|likewise|same (?:on|for|at|with|thing on|thing|again on|again|story on|story|deal|over) (?:on )?(?:the )?|same here|same as before|same as last|same|(?:the )?other side (?:is |does |was )?(?:too|also|as well|the same|same|identical|does it too|just the same)|(?:so|as) (?:is|does|was) (?:the )?(?:other|left|right)(?: side)?)\b/;
+const compare =
+  /\bsame (?:time|moment|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on)\b/;
+
+const flip = (place: string): string => place.replace(/^(left|right)\b/, (s) => (s === 'left' ? 'right' : 'left'));
+
+export const repeats = (low: string, items: readonly Settled[], facts: Fact[], context: Context): void => {
+  const m = again.exec(low);
+  if (!m || compare.test(low)) return;
+  const from = m.index;
+  const here = facts.filter((f) => f.is !== 'condition' && f.is !== 'spec');
+  const last = here.at(-1);
+  const before = context.recent.findLast((n) => n.facts.some((f) => f.is !== 'condition'));
+  const sources: Fact[] = last
+    ? here.filter((f) => f.where.v === last.where.v)
+    : (before?.facts ?? []).filter((f) => f.is !== 'condition' && f.is !== 'spec');
+  if (sources.length === 0) return;
+  const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach');
+  const other = /other side|other one/.test(low);
+  const after = places.find((i) => i.span[0] >= from);
+  const place = after ?? (last || other ? undefined : places.at(-1));
+  const target = (v: string): string | null => {
+    if (place) {
+      const p: PlaceParts = {
+        ...takePlace(v),
+        ...Object.fromEntries(Object.entries(place.p).filter(([, x]) => x !== undefined)),
+      };
+      return makePlace(tidy(p));
+    }
+    if (other) return flip(v);
+    return last ? null : v;
+  };
+  for (const source of sources) {
+    const v = target(source.where.v);
+    if (v === null) continue;
+    const twin = facts.some(
+      (f) => f.where.v === v && f.is === source.is && 'what' in f && 'what' in source && f.what.v === source.what.v,
+    );
+    if (twin || facts.length >= 200) continue;
+    facts.push({
+      ...source,
+      id: `${context.note}.${facts.length}`,
+      at: context.at,
+      when: undefined,
+      where: { v, from: place ? 'said' : 'carried', spans: place ? [place.span] : [] },
+      what: { ...source.what, from: 'carried', spans: [] },
+    } as Fact);
+  }
+  for (const f of facts) if (f.when === undefined) delete f.when;
+};
