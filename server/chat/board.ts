@@ -24,7 +24,11 @@ const yesNo = (value: boolean | null, yes: string, no: string): string | null =>
 const stateLines = (state: CoachState, now: number): Board['state'] => {
   const lines: Board['state'] = [];
   const add = (what: string, words: string | null): void => {
-    lines.push({ what, words: words === null ? `${what}: not known` : `${what} ${words}`, from: words === null ? 'unknown' : 'said' });
+    lines.push({
+      what,
+      words: words === null ? `${what}: not known` : `${what} ${words}`,
+      from: words === null ? 'unknown' : 'said',
+    });
   };
   add('key', yesNo(state.key, 'on', 'off'));
   add('pump', yesNo(state.pump, 'running', 'at rest'));
