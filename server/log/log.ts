@@ -16,11 +16,19 @@ export type SessionLine = {
 export interface Log {
   /**
    * Appends `drafts` to `session` as one durable transaction, numbered from `after + 1` and stamped `kept`.
-   * 'moved on' when the last seq is not `after`: nothing was written; fold again and step again.
+   * 'moved on' when the last seq is not `after`: nothing was written; fold again and step again. Raises LogRefused when
+   * it cannot be written; nothing was then.
    */
   append(session: string, after: number, drafts: readonly Draft[], kept: number): Promise<'kept' | 'moved on'>;
-  /** Entries with seq > `after`, in order, at most `most`. */
+  /**
+   * Appends entries kept by another log as they are: JSON text of each, numbers and stamps their own, in order from
+   * `after + 1`. Raises LogRefused for one that is not of the shape, not in order, or a note that stands in another session.
+   */
+  adopt(session: string, after: number, bodies: readonly string[]): Promise<'kept' | 'moved on'>;
+  /** Entries with seq > `after`, in order, at most `most`. Raises LogRefused when they are not what was kept. */
   read(session: string, after?: number, most?: number): Promise<Entry[]>;
+  /** Mark of the session as of its last entry, see mark.ts; "" for none. */
+  mark(session: string): Promise<string>;
   /** The note and the reply of a note id, whatever session it is in. */
   findNote(id: string): Promise<Entry[]>;
   sessions(filter?: { coach?: string; words?: string; most?: number; practice?: boolean }): Promise<SessionLine[]>;

@@ -1,10 +1,14 @@
 /** The log in memory: for tests and for the contract that both logs keep. */
 import { Entry } from '../session/entry.ts';
-import type { Log, SessionLine } from './log.ts';
+import { adopted } from './adopted.ts';
 import { lineOf } from './line.ts';
+import type { Log, SessionLine } from './log.ts';
+import { markAfter, noMark } from './mark.ts';
+import { LogRefused } from './refused.ts';
+import { mostWords, splitWords, wordsOf } from './words.ts';
 
 export const memoryLog = (): Log => {
-  const sessions = new Map<string, Entry[]>();
+  const sessions = new Map<string, readonly Entry[]>();
   const sheets = new Map<string, string>();
   return {
     append: async (session, after, drafts, kept) => {
@@ -14,8 +18,22 @@ export const memoryLog = (): Log => {
       sessions.set(session, [...entries, ...stamped]);
       return 'kept';
     },
+    adopt: async (session, after, bodies) => {
+      const entries = sessions.get(session) ?? [];
+      if (entries.length !== after) return 'moved on';
+      adopted(session, after, bodies);
+      const raw = bodies.map((body) => JSON.parse(body) as Entry);
+      const known = new Set([...sessions.values()].flat().flatMap((e) => (e.is === 'note' ? [e.id] : [])));
+      for (const entry of raw)
+        if (entry.is === 'note' && known.has(entry.id))
+          throw new LogRefused(`note ${entry.id} stands in the log already`);
+      sessions.set(session, [...entries, ...raw]);
+      return 'kept';
+    },
     read: async (session, after = 0, most = Number.MAX_SAFE_INTEGER) =>
       (sessions.get(session) ?? []).slice(after, after + most),
+    mark: async (session) =>
+      (sessions.get(session) ?? []).reduce((mark, entry) => markAfter(mark, JSON.stringify(entry)), noMark),
     findNote: async (id) => {
       for (const entries of sessions.values()) {
         const hit = entries.filter((e) => (e.is === 'note' && e.id === id) || (e.is === 'reply' && e.to === id));
@@ -24,17 +42,14 @@ export const memoryLog = (): Log => {
       return [];
     },
     sessions: async (filter = {}) => {
-      const words = filter.words?.toLowerCase().split(/\s+/).filter(Boolean) ?? [];
+      const asked = splitWords(filter.words ?? '').slice(0, mostWords);
       const lines: SessionLine[] = [];
       for (const entries of sessions.values()) {
         const line = lineOf(entries);
         if (!line || (filter.coach !== undefined && line.coach !== filter.coach)) continue;
         if (filter.practice !== undefined && line.practice !== filter.practice) continue;
-        const text = entries
-          .map((e) => (e.is === 'note' || e.is === 'remark' ? e.text : ''))
-          .join(' ')
-          .toLowerCase();
-        if (words.every((w) => text.includes(w) || line.coach.includes(w))) lines.push(line);
+        const words = entries.flatMap(wordsOf);
+        if (asked.every((a) => words.some((w) => w.startsWith(a)))) lines.push(line);
       }
       return lines.toSorted((a, b) => b.last - a.last).slice(0, filter.most ?? 100);
     },

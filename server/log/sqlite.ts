@@ -2,140 +2,156 @@
  * The log in one SQLite file: the only place where the database is touched. One process holds the file (exclusive
  * lock); every append is one transaction, synced to the disk before it returns.
  */
+import { existsSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { Entry } from '../session/entry.ts';
+import { adopted } from './adopted.ts';
+import { bringUp } from './format.ts';
 import type { Log, SessionLine } from './log.ts';
+import { markAfter, noMark } from './mark.ts';
+import { LogRefused, refusedBy } from './refused.ts';
+import { mostWords, splitWords, wordsOf } from './words.ts';
 
-/** The log cannot be opened or trusted: `words` say it to a person in one line. */
-export class LogRefused extends Error {
-  constructor(words: string, cause?: unknown) {
-    super(words, { cause });
-    this.name = 'LogRefused';
-  }
-}
+export { LogRefused };
 
-/** Format of the file. Each step brings a file of the version before it up; never changed once landed. */
-const migrations: readonly string[] = [
-  `CREATE TABLE entries (session TEXT NOT NULL, seq INTEGER NOT NULL, kept INTEGER NOT NULL, note TEXT, body TEXT NOT NULL, PRIMARY KEY (session, seq)) WITHOUT ROWID;
-   CREATE INDEX entries_note ON entries (note) WHERE note IS NOT NULL;
-   CREATE TABLE sessions (session TEXT PRIMARY KEY, coach TEXT NOT NULL, opened INTEGER NOT NULL, last INTEGER NOT NULL, seq INTEGER NOT NULL, closed INTEGER NOT NULL, practice INTEGER NOT NULL, words TEXT NOT NULL, told INTEGER NOT NULL) WITHOUT ROWID;
-   CREATE INDEX sessions_last ON sessions (last);
-   CREATE INDEX sessions_coach ON sessions (coach, last);
-   CREATE TABLE sheets (hash TEXT PRIMARY KEY, coach TEXT NOT NULL, json TEXT NOT NULL) WITHOUT ROWID;
-   CREATE VIRTUAL TABLE words USING fts5 (session UNINDEXED, text, tokenize = 'unicode61');`,
-];
-export const logVersion = migrations.length;
+/** Up to this size the whole file is checked at each start; above it only after a start that did not end by itself. */
+const checkedAlways = 32 * 1024 * 1024;
+const wholeRead = 1_000_000;
 
-const reason = (error: unknown, file: string): string => {
-  const code = error instanceof Database.SqliteError ? error.code : ((error as { code?: string }).code ?? '');
-  if (/SQLITE_BUSY|SQLITE_LOCKED/.test(code))
-    return `the log ${file} is held by another soapwater: stop that one first`;
-  if (/SQLITE_NOTADB|SQLITE_CORRUPT/.test(code))
-    return `the log ${file} is damaged: restore a backup, or move it away to start anew`;
-  if (/SQLITE_READONLY|SQLITE_CANTOPEN|EACCES|EROFS/.test(code)) return `the log ${file} cannot be written`;
-  if (/SQLITE_FULL|ENOSPC/.test(code)) return `the disk of the log ${file} is full`;
-  return `the log ${file} cannot be opened: ${error instanceof Error ? error.message : String(error)}`;
-};
+const damaged = (file: string): LogRefused =>
+  new LogRefused(`the log ${file} is damaged: restore a backup, or move it away to start anew`);
 
-type Row = { body: string };
-type Line = Omit<SessionLine, 'closed' | 'practice'> & { closed: number; practice: number };
-
-/** Opens, checks and brings up the file. Raises LogRefused. */
-export const sqliteLog = (
-  file: string,
-): Log & { readonly pragmas: () => Record<string, unknown>; readonly backup: (to: string) => Promise<void> } => {
-  let db: Database.Database;
+const openFile = (file: string, pages: number | undefined): Database.Database => {
+  let db: Database.Database | undefined;
   try {
+    // what a killed server leaves behind: the write-ahead file is gone after a clean end
+    const unclean = existsSync(`${file}-wal`);
     db = new Database(file, { timeout: 250 });
     db.pragma('locking_mode = EXCLUSIVE');
     db.pragma('journal_mode = WAL');
     db.pragma('synchronous = FULL');
-    db.pragma('foreign_keys = ON');
     db.pragma('wal_autocheckpoint = 400');
-    // an exclusive lock is taken by the first write
+    if (pages !== undefined) db.pragma(`max_page_count = ${pages}`);
+    // the exclusive lock is taken by the first write
     db.exec('BEGIN IMMEDIATE; COMMIT');
-    if (db.pragma('quick_check(1)', { simple: true }) !== 'ok')
-      throw new LogRefused(`the log ${file} is damaged: restore a backup, or move it away to start anew`);
-    const version = db.pragma('user_version', { simple: true }) as number;
-    if (version > migrations.length)
-      throw new LogRefused(
-        `the log ${file} was written by a newer soapwater (format ${version}, this one knows ${migrations.length})`,
-      );
-    for (let v = version; v < migrations.length; v += 1)
-      db.transaction(() => {
-        db.exec(migrations[v]!);
-        db.pragma(`user_version = ${v + 1}`);
-      })();
-    if (db.pragma('synchronous', { simple: true }) !== 2)
-      throw new LogRefused(`the log ${file} would not be synced to the disk`);
+    if ((unclean || statSync(file).size <= checkedAlways) && db.pragma('quick_check(1)', { simple: true }) !== 'ok')
+      throw damaged(file);
+    bringUp(db, file);
+    if (db.pragma('synchronous', { simple: true }) !== 2 || db.pragma('locking_mode', { simple: true }) !== 'exclusive')
+      throw new LogRefused(`the log ${file} would not be synced to the disk, or not be held by this server alone`);
+    return db;
   } catch (error) {
-    if (error instanceof LogRefused) throw error;
-    throw new LogRefused(reason(error, file), error);
+    db?.close();
+    throw refusedBy(error, file);
   }
+};
 
-  const lastSeq = db.prepare('SELECT seq FROM sessions WHERE session = ?').pluck();
-  const insert = db.prepare('INSERT INTO entries (session, seq, kept, note, body) VALUES (?, ?, ?, ?, ?)');
-  const open = db.prepare("INSERT INTO sessions VALUES (@session, @coach, @kept, @kept, @seq, 0, @practice, '', 0)");
-  const touch = db.prepare('UPDATE sessions SET last = @kept, seq = @seq WHERE session = @session');
+type Row = { seq: number; body: string; mark: string };
+type Line = Omit<SessionLine, 'closed' | 'practice'> & { closed: number; practice: number };
+
+export type FileLog = Log & {
+  readonly pragmas: () => Record<string, unknown>;
+  /** Reads every page and every entry of the file. Raises LogRefused naming what is not as it was kept. */
+  readonly check: () => { sessions: number; entries: number };
+  /** Copies the log as of now to the new file `to`, while in use. */
+  readonly backup: (to: string) => Promise<void>;
+};
+
+/** Opens, checks and brings up the file. `pages`: most database pages it may grow to. Raises LogRefused. */
+export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): FileLog => {
+  const db = openFile(file, pages);
+  const guarded = <T>(work: () => T): T => {
+    try {
+      return work();
+    } catch (error) {
+      throw error instanceof Database.SqliteError ? refusedBy(error, file) : error;
+    }
+  };
+
+  const lastOf = db.prepare<[string], { seq: number; mark: string }>(
+    'SELECT seq, mark FROM sessions WHERE session = ?',
+  );
+  const insert = db.prepare('INSERT INTO entries (session, seq, kept, note, body, mark) VALUES (?, ?, ?, ?, ?, ?)');
+  const open = db.prepare(
+    "INSERT INTO sessions (session, coach, opened, last, seq, closed, practice, words, told, mark) VALUES (@session, @coach, @kept, @kept, @seq, 0, @practice, '', 0, '')",
+  );
+  const touch = db.prepare('UPDATE sessions SET last = @kept, seq = @seq, mark = @mark WHERE session = @session');
   const setClosed = db.prepare('UPDATE sessions SET closed = @closed WHERE session = @session');
   const setWords = db.prepare(
     'UPDATE sessions SET words = @words, told = @told WHERE session = @session AND told < @told',
   );
-  const addWords = db.prepare('INSERT INTO words (session, text) VALUES (?, ?)');
+  const addWord = db.prepare('INSERT OR IGNORE INTO words (word, session) VALUES (?, ?)');
   const readRows = db.prepare<[string, number, number], Row>(
-    'SELECT body FROM entries WHERE session = ? AND seq > ? ORDER BY seq LIMIT ?',
+    'SELECT seq, body, mark FROM entries WHERE session = ? AND seq > ? ORDER BY seq LIMIT ?',
   );
-  const noteRows = db.prepare<[string], Row>('SELECT body FROM entries WHERE note = ? ORDER BY seq');
+  const markAt = db.prepare('SELECT mark FROM entries WHERE session = ? AND seq = ?').pluck();
+  const noteRows = db.prepare<[string], { session: string; seq: number }>(
+    'SELECT session, seq FROM entries WHERE note = ? ORDER BY seq',
+  );
   const putSheet = db.prepare('INSERT OR IGNORE INTO sheets (hash, coach, json) VALUES (?, ?, ?)');
   const getSheet = db.prepare('SELECT json FROM sheets WHERE hash = ?').pluck();
+  const allSessions = db.prepare('SELECT session FROM sessions ORDER BY session').pluck();
 
-  const append = db.transaction((session: string, after: number, stamped: readonly Entry[]): 'kept' | 'moved on' => {
-    if (((lastSeq.get(session) as number | undefined) ?? 0) !== after) return 'moved on';
-    for (const entry of stamped) {
-      const { seq, kept } = entry;
-      insert.run(
-        session,
-        seq,
-        kept,
-        entry.is === 'note' ? entry.id : entry.is === 'reply' ? entry.to : null,
-        JSON.stringify(entry),
-      );
-      if (entry.is === 'opened') open.run({ session, coach: entry.coach, kept, seq, practice: entry.practice ? 1 : 0 });
-      else touch.run({ session, kept, seq });
-      if (entry.is === 'closed' || entry.is === 'reopened')
-        setClosed.run({ session, closed: entry.is === 'closed' ? 1 : 0 });
-      if (entry.is === 'note') {
-        addWords.run(session, entry.text);
-        setWords.run({ session, words: entry.text, told: entry.read.facts.some((f) => f.is === 'sign') ? 2 : 1 });
-      }
-      if (entry.is === 'remark') addWords.run(session, entry.text);
-      if (entry.is === 'opened') addWords.run(session, entry.coach);
-      if (entry.is === 'reply')
-        for (const block of entry.blocks) if (block.is === 'findings') addWords.run(session, block.words);
+  const put = (entry: Entry, body: string, before: string): string => {
+    const { session, seq, kept } = entry;
+    const mark = markAfter(before, body);
+    insert.run(session, seq, kept, entry.is === 'note' ? entry.id : entry.is === 'reply' ? entry.to : null, body, mark);
+    if (entry.is === 'opened') open.run({ session, coach: entry.coach, kept, seq, practice: entry.practice ? 1 : 0 });
+    touch.run({ session, kept, seq, mark });
+    if (entry.is === 'closed' || entry.is === 'reopened')
+      setClosed.run({ session, closed: entry.is === 'closed' ? 1 : 0 });
+    if (entry.is === 'note')
+      setWords.run({ session, words: entry.text, told: entry.read.facts.some((f) => f.is === 'sign') ? 2 : 1 });
+    for (const word of wordsOf(entry)) addWord.run(word, session);
+    return mark;
+  };
+  const append = db.transaction(
+    (session: string, after: number, make: () => readonly (readonly [Entry, string])[]): 'kept' | 'moved on' => {
+      const last = lastOf.get(session);
+      if ((last?.seq ?? 0) !== after) return 'moved on';
+      let mark = last?.mark ?? noMark;
+      for (const [entry, body] of make()) mark = put(entry, body, mark);
+      return 'kept';
+    },
+  );
+
+  const readChecked = (session: string, after: number, most: number): Entry[] => {
+    let mark = after === 0 ? noMark : (markAt.get(session, after) as string | undefined);
+    if (mark === undefined) return [];
+    const entries: Entry[] = [];
+    for (const row of readRows.iterate(session, after, most)) {
+      mark = markAfter(mark, row.body);
+      if (mark !== row.mark || row.seq !== after + entries.length + 1)
+        throw new LogRefused(`entry ${row.seq} of ${session} is not what was kept: restore a backup of ${file}`);
+      entries.push(JSON.parse(row.body) as Entry);
     }
-    return 'kept';
-  });
-
-  const query = (words: string): string =>
-    words
-      .split(/[^\p{L}\p{N}]+/u)
-      .filter(Boolean)
-      .slice(0, 12)
-      .map((w) => `"${w}"*`)
-      .join(' ');
+    return entries;
+  };
 
   return {
     append: async (session, after, drafts, kept) =>
-      append(
-        session,
-        after,
-        drafts.map((draft, i) => Entry.parse({ ...draft, v: 1, session, seq: after + i + 1, kept })),
+      guarded(() =>
+        append(session, after, () =>
+          drafts.map((draft, i) => {
+            const entry = Entry.parse({ ...draft, v: 1, session, seq: after + i + 1, kept });
+            return [entry, JSON.stringify(entry)] as const;
+          }),
+        ),
       ),
-    read: async (session, after = 0, most = 1_000_000) =>
-      readRows.all(session, after, most).map((r) => JSON.parse(r.body) as Entry),
-    findNote: async (id) => noteRows.all(id).map((r) => JSON.parse(r.body) as Entry),
+    adopt: async (session, after, bodies) =>
+      guarded(() =>
+        append(session, after, () =>
+          adopted(session, after, bodies).map((entry, i) => {
+            if (entry.is === 'note' && noteRows.get(entry.id))
+              throw new LogRefused(`note ${entry.id} stands in the log already`);
+            return [entry, bodies[i]!] as const;
+          }),
+        ),
+      ),
+    read: async (session, after = 0, most = wholeRead) => guarded(() => readChecked(session, after, most)),
+    mark: async (session) => lastOf.get(session)?.mark ?? noMark,
+    findNote: async (id) => guarded(() => noteRows.all(id).flatMap((r) => readChecked(r.session, r.seq - 1, 1))),
     sessions: async (filter = {}) => {
-      const words = query(filter.words ?? '');
       const where = ['1'];
       const values: unknown[] = [];
       if (filter.coach !== undefined) {
@@ -146,26 +162,25 @@ export const sqliteLog = (
         where.push('practice = ?');
         values.push(filter.practice ? 1 : 0);
       }
-      if (words !== '') {
-        where.push('session IN (SELECT session FROM words WHERE words MATCH ?)');
-        values.push(words);
+      for (const word of splitWords(filter.words ?? '').slice(0, mostWords)) {
+        where.push('session IN (SELECT session FROM words WHERE word >= ? AND word < ?)');
+        values.push(word, `${word}\u{10FFFF}`);
       }
-      const rows = db
-        .prepare<unknown[], Line>(
-          `SELECT session, coach, opened, last, seq, closed, practice, words FROM sessions WHERE ${where.join(' AND ')} ORDER BY last DESC LIMIT ?`,
-        )
-        .all(...values, filter.most ?? 100);
+      const rows = guarded(() =>
+        db
+          .prepare<unknown[], Line>(
+            `SELECT session, coach, opened, last, seq, closed, practice, words FROM sessions WHERE ${where.join(' AND ')} ORDER BY last DESC LIMIT ?`,
+          )
+          .all(...values, filter.most ?? 100),
+      );
       return rows.map((r) => ({ ...r, closed: r.closed === 1, practice: r.practice === 1 }));
     },
     putSheet: async (hash, coach, json) => {
-      putSheet.run(hash, coach, json);
+      guarded(() => putSheet.run(hash, coach, json));
     },
-    getSheet: async (hash) => (getSheet.get(hash) as string | undefined) ?? null,
+    getSheet: async (hash) => guarded(() => (getSheet.get(hash) as string | undefined) ?? null),
     close: async () => {
       db.close();
-    },
-    backup: async (to) => {
-      await db.backup(to);
     },
     pragmas: () => ({
       synchronous: db.pragma('synchronous', { simple: true }),
@@ -173,5 +188,22 @@ export const sqliteLog = (
       journal_mode: db.pragma('journal_mode', { simple: true }),
       user_version: db.pragma('user_version', { simple: true }),
     }),
+    check: () =>
+      guarded(() => {
+        if (db.pragma('integrity_check(1)', { simple: true }) !== 'ok') throw damaged(file);
+        let entries = 0;
+        const names = allSessions.all() as string[];
+        for (const session of names) {
+          const last = lastOf.get(session)!;
+          const all = readChecked(session, 0, wholeRead);
+          if (all.length !== last.seq || markAt.get(session, all.length) !== last.mark)
+            throw new LogRefused(`session ${session} of ${file} lacks entries: restore a backup`);
+          entries += all.length;
+        }
+        return { sessions: names.length, entries };
+      }),
+    backup: async (to) => {
+      await db.backup(to).catch((error: unknown) => Promise.reject(refusedBy(error, to)));
+    },
   };
 };

@@ -94,6 +94,8 @@ describe.each(logs)('the log %s', (_, make) => {
       ['session-1', 'sags overnight'],
     ]);
     expect((await log.sessions({ words: 'overn' })).map((s) => s.session)).toEqual(['session-1']);
+    expect((await log.sessions({ words: 'OVERNIGHT, juniper' })).map((s) => s.session)).toEqual(['session-1']);
+    expect(await log.sessions({ words: 'overnight larkfield' })).toEqual([]);
     expect((await log.sessions({ coach: 'larkfield-11' })).map((s) => s.session)).toEqual(['session-2']);
     expect(await log.sessions({ words: '"; drop table entries; --' })).toEqual([]);
   });
@@ -114,6 +116,42 @@ describe.each(logs)('the log %s', (_, make) => {
     expect(await log.getSheet('h2')).toBeNull();
   });
 
+  it('gives two sessions the same mark only when they hold the same entries', async () => {
+    const log = fresh();
+    expect(await log.mark('session-1')).toBe('');
+    await log.append('session-1', 0, [opened, note('note-01', 'a'), reply('note-01')], 5);
+    const mark = await log.mark('session-1');
+    expect(mark).toMatch(/^[0-9a-f]{64}$/);
+    const other = fresh();
+    await other.append('session-1', 0, [opened], 5);
+    expect(await other.mark('session-1')).not.toBe(mark);
+    await other.append('session-1', 1, [note('note-01', 'b'), reply('note-01')], 5);
+    expect(await other.mark('session-1')).not.toBe(mark);
+    const same = fresh();
+    await same.append('session-1', 0, [opened, note('note-01', 'a')], 5);
+    await same.append('session-1', 2, [reply('note-01')], 5);
+    expect(await same.mark('session-1')).toBe(mark);
+  });
+
+  it('adopts the entries of another log as they are, and no other', async () => {
+    const from = fresh();
+    await from.append('session-1', 0, [opened, note('note-01', 'a'), reply('note-01')], 5);
+    const bodies = (await from.read('session-1')).map((e) => JSON.stringify(e));
+    const to = fresh();
+    expect(await to.adopt('session-1', 0, bodies.slice(0, 2))).toBe('kept');
+    expect(await to.adopt('session-1', 0, bodies)).toBe('moved on');
+    await expect(to.adopt('session-1', 2, bodies.slice(0, 1))).rejects.toThrow('out of its place');
+    await expect(to.adopt('session-1', 2, ['{"v":1}'])).rejects.toThrow('not of the shape');
+    await expect(to.adopt('session-1', 2, ['{'])).rejects.toThrow('not JSON');
+    expect(await to.adopt('session-1', 2, bodies.slice(2))).toBe('kept');
+    expect(await to.read('session-1')).toEqual(await from.read('session-1'));
+    expect(await to.mark('session-1')).toBe(await from.mark('session-1'));
+    expect(await to.sessions()).toEqual(await from.sessions());
+    const renamed = bodies.map((b) => b.replace('"session-1"', '"session-2"'));
+    await expect(to.adopt('session-2', 0, renamed)).rejects.toThrow('note note-01 stands in the log already');
+    expect(await to.read('session-2')).toEqual([]);
+  });
+
   it('refuses an entry that is not of the shape, whole', async () => {
     const log = fresh();
     await log.append('session-1', 0, [opened], 5);
@@ -129,7 +167,7 @@ describe('the SQLite file', () => {
     const path = file();
     const log = sqliteLog(path);
     open.push(log);
-    expect(log.pragmas()).toMatchObject({ synchronous: 2, locking_mode: 'exclusive', user_version: 1 });
+    expect(log.pragmas()).toMatchObject({ synchronous: 2, locking_mode: 'exclusive', user_version: 2 });
     expect(() => sqliteLog(path)).toThrow('held by another soapwater');
   });
 
