@@ -48,7 +48,7 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
             ${suspectsView(block.list, 3)}
           </div>`;
     case 'check':
-      return checkView(block, c.at);
+      return checkView(block);
     case 'question':
       return html`<div class="question">
         <p class="question-words">${block.words}</p>

@@ -6,12 +6,13 @@ import { minutes } from '../show.ts';
 
 export type Check = Extract<Block, { is: 'check' }>;
 
-export const effort = (c: Pick<Check, 'hands' | 'wait'>): string => {
-  const parts = [c.hands > 0 ? `${minutes(c.hands)} hands-on` : '', c.wait > 0 ? `${minutes(c.wait)} waiting` : ''];
-  return parts.filter((p) => p !== '').join(', ');
-};
+/** "1 min + 5 min wait": hands-on and waiting apart. */
+export const effort = (c: Pick<Check, 'hands' | 'wait'>): string =>
+  [c.hands > 0 ? minutes(c.hands) : '', c.wait > 0 ? `${minutes(c.wait)} wait` : '']
+    .filter((p) => p !== '')
+    .join(' + ');
 
-export const checkView = (c: Check, at: string): TemplateResult =>
+export const checkView = (c: Check): TemplateResult =>
   html`<div class="check">
     <p class="check-words"><b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}:</b> ${c.words}</p>
     ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕</span> ${c.destroys}</p>` : nothing}
@@ -31,6 +32,5 @@ export const checkView = (c: Check, at: string): TemplateResult =>
             </button>`
           : nothing
       }
-      <span hidden>${at}</span>
     </div>
   </div>`;

@@ -4,9 +4,9 @@ import type { Suspect } from '../../server/chat/reply.ts';
 
 const moved = (s: Suspect): string => {
   if (s.was === undefined) return 'new';
-  if (s.p > s.was + 0.03) return 'up';
-  if (s.p < s.was - 0.03) return 'down';
-  return 'as before';
+  if (s.p > s.was + 0.03) return '▲ up since the last note';
+  if (s.p < s.was - 0.03) return '▼ down since the last note';
+  return '';
 };
 
 const bar = (s: Suspect): TemplateResult =>
@@ -26,11 +26,9 @@ export const suspectsView = (list: readonly Suspect[], most = 6): TemplateResult
             <b class="figure">${s.rank}</b>
           </p>
           ${bar(s)}
+          <span class="moved">${moved(s)}</span>
           <details class="why">
-            <summary>
-              why<span class="hear"> ${s.name}</span
-              ><span class="soft moved">${moved(s) === 'as before' ? '' : ` ${moved(s)}`}</span>
-            </summary>
+            <summary>why<span class="hear"> ${s.name}</span></summary>
             <div class="why-in">
               ${
                 s.speaks.length === 0

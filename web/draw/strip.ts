@@ -10,16 +10,21 @@ import { marks, scale, stepFor } from './scale.ts';
 
 export type Strip = Extract<Drawing, { is: 'strip' }>;
 
-const width = 360;
-const edge = 14;
+const width = 290;
+const edge = 12;
 
 export type StripPlan = {
+  /** The limits themselves, written just outside the window. */
+  edges: { x: number; label: string; anchor: 'start' | 'end' }[];
   ticks: { x: number; tall: 0 | 1 | 2; label: string }[];
   window: { x0: number; x1: number; openLeft: boolean; openRight: boolean } | null;
   nominal: number | null;
   pins: { x: number; left: number; right: number; label: string; row: number; textX: number }[];
   rows: number;
 };
+
+/** Digits after the point that a limit was written with, at most 2. */
+const exactDigits = (v: number): number => [0, 1].find((n) => Math.abs(v - Number(v.toFixed(n))) < 1e-6) ?? 2;
 
 /** Where everything stands, in pixels; a limit open to one side runs off the tape. */
 export const planStrip = (d: Strip): StripPlan => {
@@ -46,6 +51,27 @@ export const planStrip = (d: Strip): StripPlan => {
     tall: isBig(v) ? (2 as const) : isHalf(v) ? (1 as const) : (0 as const),
     label: isBig(v) && x.at(v) > 22 && x.at(v) < width - 22 ? (inches ? tapeInches(v, 32) : v.toFixed(digits)) : '',
   }));
+  const show = (v: number): string => (inches ? tapeInches(v, 32) : v.toFixed(Math.max(digits, exactDigits(v))));
+  const edges: StripPlan['edges'] = [
+    ...(d.low === undefined ? [] : [{ x: x.at(value(d.low)) - 5, label: show(value(d.low)), anchor: 'end' as const }]),
+    ...(d.high === undefined
+      ? []
+      : [{ x: x.at(value(d.high)) + 5, label: show(value(d.high)), anchor: 'start' as const }]),
+  ].map((e) => {
+    // no room outside: inside the window then
+    const wide = e.label.length * 8;
+    if (e.anchor === 'end' && e.x - wide < 3) return { ...e, x: e.x + 10, anchor: 'start' as const };
+    if (e.anchor === 'start' && e.x + wide > width - 3) return { ...e, x: e.x - 10, anchor: 'end' as const };
+    return e;
+  });
+  const taken = edges.map((e) => {
+    const wide = e.label.length * 8;
+    return e.anchor === 'end' ? ([e.x - wide, e.x + 8] as const) : ([e.x - 8, e.x + wide] as const);
+  });
+  for (const t of ticks) {
+    const half = t.label.length * 4;
+    if (taken.some(([a, b]) => t.x + half + 3 > a && t.x - half - 3 < b)) t.label = '';
+  }
   let rows = 1;
   const ends: number[] = [];
   const placed = pins
@@ -60,6 +86,7 @@ export const planStrip = (d: Strip): StripPlan => {
       return { x: x.at(p.v), left: x.at(p.v - p.pm), right: x.at(p.v + p.pm), label: p.label, row, textX };
     });
   return {
+    edges,
     ticks,
     window:
       d.low === undefined && d.high === undefined
@@ -88,6 +115,7 @@ export const strip = (d: Strip, says: string): SVGTemplateResult => {
     ${p.window ? svg`<rect class="window" x=${p.window.x0} y=${top - 9} width=${Math.max(2, p.window.x1 - p.window.x0)} height=${tall + 9} />` : null}
     ${p.ticks.map((t) => svg`<path class="tick" d="M${t.x} ${top}v${[6, 9, 13][t.tall] ?? 6}" />`)}
     ${p.ticks.map((t) => (t.label ? svg`<text class="mark" x=${t.x} y=${top + tall - 6} text-anchor="middle">${t.label}</text>` : null))}
+    ${p.edges.map((e) => svg`<text class="edge" x=${e.x} y=${top + tall - 6} text-anchor=${e.anchor}>${e.label}</text>`)}
     ${
       p.window
         ? svg`<path class="limits" d=${[

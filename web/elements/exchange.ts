@@ -32,9 +32,12 @@ export class SoapExchange extends LitElement {
       }
       .row {
         display: grid;
-        grid-template-columns: 3.25rem minmax(0, 1fr);
+        grid-template-columns: 2.875rem minmax(0, 1fr);
         gap: 0 10px;
-        padding: 8px 10px 10px;
+        padding: 8px 10px 10px 6px;
+      }
+      .first {
+        padding: 8px 8px 0;
       }
       .margin {
         display: grid;
@@ -218,18 +221,21 @@ export class SoapExchange extends LitElement {
       brief: this.brief,
     };
     const from = (): EventTarget => this;
-    return html`<div class="row ${x.state === 'kept' ? '' : 'provisional'} ${x.voided ? 'voided' : ''}">
-      ${this.#margin(x.at, x.by, x.state)}
-      <div class="body">
-        <p class="text">${x.text}</p>
-        ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
-        ${this.#refusal(x)}
-        ${x.reply?.blocks.map((b) => (b.is === 'check' && this.newest ? nothing : blockView(b, context, from)))}
-        ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: true }, from))}</div>`)}
-        ${this.#remarks()}
-        ${this.newest ? nothing : html`<button type="button" class="link close" @click=${() => (this.open = false)}>fold</button>`}
-      </div>
-    </div>`;
+    const cautions = x.reply?.blocks.filter((b) => b.is === 'caution') ?? [];
+    const others = x.reply?.blocks.filter((b) => b.is !== 'caution') ?? [];
+    return html`${cautions.map((b) => html`<div class="first">${blockView(b, context, from)}</div>`)}
+      <div class="row ${x.state === 'kept' ? '' : 'provisional'} ${x.voided ? 'voided' : ''}">
+        ${this.#margin(x.at, x.by, x.state)}
+        <div class="body">
+          <p class="text">${x.text}</p>
+          ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
+          ${this.#refusal(x)}
+          ${others.map((b) => (b.is === 'check' && this.newest ? nothing : blockView(b, context, from)))}
+          ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: true }, from))}</div>`)}
+          ${this.#remarks()}
+          ${this.newest ? nothing : html`<button type="button" class="link close" @click=${() => (this.open = false)}>fold</button>`}
+        </div>
+      </div>`;
   }
 
   #photos(x: NoteExchange): unknown {

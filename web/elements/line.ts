@@ -34,6 +34,7 @@ export class SoapLine extends LitElement {
     pictures: { attribute: false },
     pressure: {},
     length: {},
+    roomy: { type: Boolean },
     focused: { state: true },
   };
   static override styles = [
@@ -83,6 +84,9 @@ export class SoapLine extends LitElement {
         field-sizing: content;
         min-height: 1.3em;
         max-height: 8.2em;
+      }
+      textarea:focus-visible {
+        outline: 0;
       }
       textarea::placeholder {
         color: var(--soft);
@@ -158,6 +162,8 @@ export class SoapLine extends LitElement {
   declare pictures: readonly string[];
   declare pressure: string;
   declare length: string;
+  /** A wide screen: the chips cost nothing. */
+  declare roomy: boolean;
   declare focused: boolean;
   readonly #field = createRef<HTMLTextAreaElement>();
 
@@ -173,6 +179,7 @@ export class SoapLine extends LitElement {
     this.pictures = [];
     this.pressure = 'psi';
     this.length = 'in';
+    this.roomy = false;
     this.focused = false;
   }
 
@@ -272,7 +279,7 @@ export class SoapLine extends LitElement {
   }
 
   #chipRow(): unknown {
-    const show = this.pad || this.focused || this.text !== '' || this.pictures.length > 0;
+    const show = this.pad || (this.focused && this.roomy) || this.text !== '' || this.pictures.length > 0;
     if (!show || this.closed) return nothing;
     return html`<div
       class="chips"

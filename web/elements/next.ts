@@ -1,14 +1,15 @@
 /** What to do next, with its outcome keys: the foot of the sheet, always in reach. */
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import type { Block } from '../../server/chat/reply.ts';
-import { checkView, effort } from '../blocks/check.ts';
+import { effort, type Check } from '../blocks/check.ts';
 import { keyRow } from '../blocks/key-row.ts';
 import { tell } from '../events.ts';
 import { base, keys } from '../look/base.ts';
 import { blocks } from '../look/blocks.ts';
+import { minutes } from '../show.ts';
 
 export class SoapNext extends LitElement {
-  static override properties = { block: { attribute: false } };
+  static override properties = { block: { attribute: false }, why: { state: true } };
   static override styles = [
     base,
     keys,
@@ -20,22 +21,35 @@ export class SoapNext extends LitElement {
       }
       .next {
         display: grid;
-        gap: 6px;
+        gap: 8px;
       }
-      .timer {
-        justify-self: start;
+      .next p {
+        line-height: 1.3;
+      }
+      .link {
+        margin-right: 0.6em;
+        white-space: nowrap;
       }
       .why-in {
-        max-height: 30vh;
+        margin: 0;
+        max-height: 28vh;
         overflow-y: auto;
       }
     `,
   ];
   declare block: Block | null;
+  declare why: boolean;
 
   constructor() {
     super();
     this.block = null;
+    this.why = false;
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    const before = changed.get('block');
+    const id = (b: Block | null | undefined): string => (b && 'id' in b ? b.id : '');
+    if (changed.has('block') && id(before) !== id(this.block)) this.why = false;
   }
 
   protected override render(): unknown {
@@ -43,22 +57,20 @@ export class SoapNext extends LitElement {
     if (b === null) return nothing;
     switch (b.is) {
       case 'check':
-        return html`<section class="next" aria-label="next check">
-          ${checkView(b, 'next')} ${keyRow(this.#withTimer(b), effort(b))}
-        </section>`;
+        return this.#check(b);
       case 'question':
         return html`<section class="next" aria-label="question">
-          <p class="check-words"><b>${b.words}</b></p>
+          <p><b>${b.words}</b></p>
           ${keyRow(b.keys, b.words)}
         </section>`;
       case 'step':
         return html`<section class="next" aria-label="guide">
-          <p class="check-words"><b>Step ${b.step} of ${b.of}:</b> ${b.words}</p>
+          <p><b>Step ${b.step} of ${b.of}:</b> ${b.words}</p>
           ${keyRow(b.keys, b.title)}
         </section>`;
       case 'caution':
         return html`<section class="next" aria-label="caution">
-          <p class="check-words">
+          <p>
             <b><span aria-hidden="true">▲ </span>${b.words}</b>
           </p>
           ${b.gate ? keyRow(b.gate.keys, b.words) : nothing}
@@ -73,12 +85,44 @@ export class SoapNext extends LitElement {
     }
   }
 
-  #withTimer(b: Extract<Block, { is: 'check' }>): readonly { label: string; text: string }[] {
-    return b.keys;
-  }
-
-  protected say(text: string): void {
-    tell(this, 'write', { text, whole: true });
+  #check(c: Check): unknown {
+    return html`<section class="next" aria-label="next check">
+      <p>
+        <b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}:</b> ${c.words}
+        <button
+          type="button"
+          class="link"
+          aria-expanded=${this.why ? 'true' : 'false'}
+          @click=${() => (this.why = !this.why)}
+        >
+          why<span class="hear"> this check</span>
+        </button>
+        ${
+          c.guide
+            ? html`<button
+                type="button"
+                class="link"
+                @click=${() => tell(this, 'write', { text: `how do i ${c.guide}`, whole: true })}
+              >
+                step by step
+              </button>`
+            : nothing
+        }
+        ${
+          c.wait > 0
+            ? html`<button
+                type="button"
+                class="link"
+                @click=${() => tell(this, 'write', { text: `start timer ${minutes(c.wait)}`, whole: true })}
+              >
+                ${minutes(c.wait)} timer
+              </button>`
+            : nothing
+        }
+      </p>
+      ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕ </span>${c.destroys}</p>` : nothing}
+      ${this.why ? html`<div class="why-in"><p>${c.why}</p></div>` : nothing} ${keyRow(c.keys, 'outcome')}
+    </section>`;
   }
 }
 customElements.define('soap-next', SoapNext);

@@ -6,10 +6,13 @@ import { hashOf, routeOf, type Route } from '../route.ts';
 import { SocketController } from '../socket-controller.ts';
 import './session.ts';
 import './start.ts';
+import './transcript.ts';
+import { canSpeak, hush, speak } from '../aloud.ts';
 
 const socketUrl = (): string => `${location.protocol === 'https:' ? 'wss' : 'ws'}://${location.host}/socket`;
 const themes = ['auto', 'light', 'dark', 'sun'] as const;
 type Theme = (typeof themes)[number];
+const themeWords: Record<Theme, string> = { auto: 'as the device', light: 'day', dark: 'dark', sun: 'full sun' };
 
 export class SoapPage extends LitElement {
   static override properties = {
@@ -19,6 +22,8 @@ export class SoapPage extends LitElement {
     wide: { state: true },
     board: { state: true },
     menu: { state: true },
+    closing: { state: true },
+    aloud: { state: true },
   };
   static override styles = [
     base,
@@ -29,9 +34,14 @@ export class SoapPage extends LitElement {
         height: 100%;
       }
       .shell {
-        display: grid;
-        grid-template: auto minmax(0, 1fr) / minmax(0, 1fr);
+        display: flex;
+        flex-direction: column;
         height: 100dvh;
+        position: relative;
+      }
+      .shell > :last-child {
+        flex: 1;
+        min-height: 0;
       }
       .bar {
         display: flex;
@@ -80,6 +90,11 @@ export class SoapPage extends LitElement {
         font-weight: var(--weight);
       }
       .menu {
+        position: absolute;
+        inset: 46px 0 auto;
+        z-index: 5;
+        max-height: calc(100dvh - 46px);
+        overflow-y: auto;
         display: grid;
         gap: 10px;
         padding: 12px;
@@ -92,6 +107,39 @@ export class SoapPage extends LitElement {
         place-items: center;
         text-decoration: none;
         color: inherit;
+      }
+      .sign {
+        grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
+      }
+      .sign label,
+      .sign textarea {
+        grid-column: 1 / -1;
+      }
+      textarea,
+      .who input {
+        width: 100%;
+        border: var(--line) solid var(--edge);
+        border-radius: var(--round);
+        background: var(--card);
+        padding: 8px 10px;
+        min-height: 48px;
+      }
+      .who {
+        display: grid;
+        grid-template-columns: auto minmax(0, 1fr);
+        align-items: center;
+        gap: 8px;
+      }
+      @media print {
+        .bar,
+        .menu {
+          display: none;
+        }
+        :host,
+        .shell {
+          display: block;
+          height: auto;
+        }
       }
       .gone {
         padding: 32px 20px;
@@ -108,6 +156,9 @@ export class SoapPage extends LitElement {
   declare wide: boolean;
   declare board: boolean;
   declare menu: boolean;
+  /** The sign-off is being written. */
+  declare closing: boolean;
+  declare aloud: boolean;
   readonly #controller: SocketController;
   readonly #wideMedia = matchMedia('(min-width: 1100px)');
 
@@ -121,6 +172,11 @@ export class SoapPage extends LitElement {
     this.wide = this.#wideMedia.matches;
     this.board = false;
     this.menu = false;
+    this.closing = false;
+    this.aloud = keep.get('aloud') === 'yes';
+    this.addEventListener('soap-said', (e) => {
+      if (this.aloud) speak((e as CustomEvent<string>).detail);
+    });
     this.#dress();
     this.addEventListener('soap-by', (e) => {
       this.by = (e as CustomEvent<string>).detail;
@@ -145,6 +201,8 @@ export class SoapPage extends LitElement {
     this.route = routeOf(location.hash);
     this.menu = false;
     this.board = false;
+    this.closing = false;
+    hush();
     if (this.route.at === 'session' || this.route.at === 'transcript') void this.#controller.follow(this.route.session);
     else {
       this.#controller.leave();
@@ -182,13 +240,89 @@ export class SoapPage extends LitElement {
     return { words: waiting === 0 ? 'not connected' : `not connected, ${waiting} waiting`, away: true };
   }
 
+  /** Initials as the protocol wants them: never empty. */
+  get #who(): string {
+    return this.by.trim() === '' ? 'bench' : this.by.trim().slice(0, 20);
+  }
+
+  #menu(session: string, closed: boolean): unknown {
+    if (this.closing)
+      return html`<form
+        class="menu sign"
+        aria-label="sign off"
+        @submit=${(e: SubmitEvent) => {
+          e.preventDefault();
+          const words = this.renderRoot.querySelector<HTMLTextAreaElement>('#signed')?.value.trim() ?? '';
+          this.#controller.close(this.#who, words.slice(0, 4000));
+          this.closing = false;
+          this.menu = false;
+        }}
+      >
+        <label for="signed">Close and sign as ${this.#who}. What it is left as:</label>
+        <textarea id="signed" rows="2"></textarea>
+        <button class="key main">close and sign</button>
+        <button type="button" class="key" @click=${() => (this.closing = false)}>not yet</button>
+      </form>`;
+    return html`<nav class="menu" aria-label="menu">
+      <a class="key" href="#/">all sessions</a>
+      ${
+        this.route.at === 'transcript'
+          ? html`<a class="key" href=${hashOf({ at: 'session', session })}>job sheet</a>`
+          : html`<a class="key" href=${hashOf({ at: 'transcript', session })}>transcript</a>`
+      }
+      <button type="button" class="key" @click=${() => this.#nextTheme()}>light: ${themeWords[this.theme]}</button>
+      ${
+        canSpeak()
+          ? html`<button
+              type="button"
+              class="key"
+              aria-pressed=${this.aloud ? 'true' : 'false'}
+              @click=${() => {
+                this.aloud = !this.aloud;
+                keep.set('aloud', this.aloud ? 'yes' : 'no');
+                if (!this.aloud) hush();
+              }}
+            >
+              read aloud: ${this.aloud ? 'on' : 'off'}
+            </button>`
+          : nothing
+      }
+      ${
+        closed
+          ? html`<button type="button" class="key" @click=${() => this.#controller.reopen('', this.#who)}>
+              open again
+            </button>`
+          : html`<button type="button" class="key" @click=${() => (this.closing = true)}>close session</button>`
+      }
+      <div class="who">
+        <label for="by">initials</label>
+        <input
+          id="by"
+          .value=${this.by}
+          maxlength="20"
+          autocomplete="off"
+          spellcheck="false"
+          @input=${(e: InputEvent) => {
+            this.by = (e.target as HTMLInputElement).value;
+            keep.set('by', this.by);
+          }}
+        />
+      </div>
+    </nav>`;
+  }
+
   #session(session: string): unknown {
     const c = this.#controller;
     const state = c.state;
     const coach = state?.board?.coach ?? state?.entries.find((e) => e.is === 'opened')?.coach;
     const name = c.welcome?.coaches.find((x) => x.id === coach)?.coach ?? coach ?? 'session';
     const link = this.#linkWords();
-    return html`<div class="shell">
+    return html`<div
+      class="shell"
+      @keydown=${(e: KeyboardEvent) => {
+        if (e.key === 'Escape') this.menu = false;
+      }}
+    >
       <header class="bar">
         <button type="button" aria-expanded=${this.menu ? 'true' : 'false'} @click=${() => (this.menu = !this.menu)}>
           menu
@@ -209,15 +343,7 @@ export class SoapPage extends LitElement {
               </button>`
         }
       </header>
-      ${
-        this.menu
-          ? html`<nav class="menu" aria-label="menu">
-              <a class="key" href="#/">all sessions</a>
-              <a class="key" href=${hashOf({ at: 'transcript', session })}>transcript</a>
-              <button type="button" class="key" @click=${() => this.#nextTheme()}>light: ${this.theme}</button>
-            </nav>`
-          : nothing
-      }
+      ${this.menu ? this.#menu(session, state?.board?.closed ?? false) : nothing}
       ${
         state === null
           ? nothing
@@ -226,14 +352,21 @@ export class SoapPage extends LitElement {
                 <p>${c.refused.words}</p>
                 <a href="#/">all sessions</a>
               </main>`
-            : html`<soap-session
-                .controller=${c}
-                .state=${state}
-                .pending=${c.pending}
-                .by=${this.by === '' ? 'bench' : this.by}
-                ?wide=${this.wide}
-                .board=${this.board}
-              ></soap-session>`
+            : this.route.at === 'transcript'
+              ? html`<soap-transcript
+                  .controller=${c}
+                  .state=${state}
+                  .coach=${name}
+                  .by=${this.#who}
+                ></soap-transcript>`
+              : html`<soap-session
+                  .controller=${c}
+                  .state=${state}
+                  .pending=${c.pending}
+                  .by=${this.#who}
+                  ?wide=${this.wide}
+                  .board=${this.board}
+                ></soap-session>`
       }
     </div>`;
   }

@@ -43,10 +43,9 @@ export class SoapPlan extends LitElement {
       .plan {
         position: relative;
         display: grid;
-        grid-template: 'lf tank rf' minmax(64px, auto) 'lr tank rr' minmax(64px, auto) / minmax(0, 1fr) minmax(
-            0,
-            0.62fr
-          ) minmax(0, 1fr);
+        grid-template:
+          'lf tank rf' minmax(64px, auto) 'lr tank rr' minmax(64px, auto) / minmax(0, 1fr) minmax(0, 0.62fr)
+          minmax(0, 1fr);
         gap: 8px 12px;
       }
       .key {
@@ -56,7 +55,7 @@ export class SoapPlan extends LitElement {
         gap: 0;
         min-width: 0;
         min-height: 64px;
-        padding: 4px 8px;
+        padding: 4px 7px;
         text-align: left;
         border: var(--line) solid var(--edge);
         border-radius: var(--round);
@@ -85,7 +84,7 @@ export class SoapPlan extends LitElement {
         pointer-events: none;
       }
       .place {
-        font-size: 0.9375rem;
+        font-size: 0.875rem;
         color: var(--soft);
         white-space: nowrap;
       }
@@ -152,7 +151,6 @@ export class SoapPlan extends LitElement {
       .level .cut {
         stroke: var(--edge);
         stroke-width: 2;
-        stroke-dasharray: 5 4;
         vector-effect: non-scaling-stroke;
       }
       .key:active .level {
@@ -187,7 +185,9 @@ export class SoapPlan extends LitElement {
         padding: 4px 8px;
       }
       :host([compact]) .plan {
-        grid-template: 'lf rf tank lr rr' 44px / repeat(5, minmax(0, 1fr));
+        grid-template-areas: 'lf rf tank lr rr';
+        grid-template-columns: repeat(5, minmax(0, 1fr));
+        grid-template-rows: 44px;
         gap: 4px;
       }
       :host([compact]) .key {
@@ -209,12 +209,28 @@ export class SoapPlan extends LitElement {
       :host([compact]) .figure {
         font-size: 1rem;
       }
-      :host([compact]) :is(.unit, .beside, .wheel, .key::after, .level) {
+      :host([compact]) .key::after,
+      :host([compact]) :is(.unit, .beside, .wheel, .level) {
         display: none;
+      }
+      @container (max-width: 20rem) {
+        .figure {
+          font-size: 1.3125rem;
+        }
+        .low-words {
+          display: none;
+        }
       }
       @container (min-width: 30rem) {
         .figure {
           font-size: 1.75rem;
+        }
+        .place {
+          font-size: 1rem;
+        }
+        .key {
+          min-height: 76px;
+          padding-inline: 12px;
         }
       }
     `,
@@ -256,7 +272,7 @@ export class SoapPlan extends LitElement {
       }
       <span class="place"
         >${this.compact ? html`<span aria-hidden="true">${short[corner]}</span><span class="hear">${corner}</span>` : corner}
-        ${mark === '' || main?.verdict === 'within' ? nothing : html`<b><span aria-hidden="true">${mark}</span> ${this.compact ? nothing : words}</b>`}
+        ${mark === '' || main?.verdict === 'within' ? nothing : html`<b><span aria-hidden="true">${mark}</span> ${this.compact ? nothing : html`<span class="low-words" aria-hidden="true">${words}</span>`}</b>`}
         ${words === '' ? nothing : html`<span class="hear">${words}</span>`}</span
       >
       ${
@@ -278,7 +294,7 @@ export class SoapPlan extends LitElement {
     return html`<button type="button" class="key tank ${t?.verdict ?? ''}" @click=${() => this.#write('tank')}>
       <svg class="level" viewBox="0 0 100 100" preserveAspectRatio="none" aria-hidden="true">
         ${t ? svg`<rect class="water" x="0" y=${y} width="100" height=${100 - y} />` : nothing}
-        ${t ? [t.low, t.high].map((v) => (v === undefined ? nothing : svg`<path class="cut" d="M0 ${100 - (v / top) * 100}h100" />`)) : nothing}
+        ${t ? [t.low, t.high].map((v) => (v === undefined ? nothing : svg`<path class="cut" d="M0 ${100 - (v / top) * 100}h16m68 0h16" />`)) : nothing}
       </svg>
       <span class="place"
         >tank

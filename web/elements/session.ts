@@ -4,7 +4,7 @@ import { createRef, ref } from 'lit/directives/ref.js';
 import type { Block } from '../../server/chat/reply.ts';
 import { chipsFor, type Chip } from '../chips.ts';
 import { told } from '../events.ts';
-import { exchangesOf, headline, type Exchange } from '../exchanges.ts';
+import { exchangesOf, headline, takenBack, type Exchange } from '../exchanges.ts';
 import { keep } from '../keep.ts';
 import { base, keys } from '../look/base.ts';
 import * as line from '../note-line.ts';
@@ -22,6 +22,8 @@ import './next.ts';
 import './plan.ts';
 import './sheet.ts';
 import './side.ts';
+import './timer.ts';
+import { timersOf, type Timer } from '../timers.ts';
 
 export class SoapSession extends LitElement {
   static override properties = {
@@ -64,7 +66,7 @@ export class SoapSession extends LitElement {
         background: var(--paper);
         min-width: 0;
       }
-      soap-side {
+      .right {
         grid-area: sheet;
         overflow-y: auto;
         background: var(--paper);
@@ -79,6 +81,10 @@ export class SoapSession extends LitElement {
         border: 3px double var(--ink);
         font-weight: var(--weight);
       }
+      .foot soap-timer {
+        display: block;
+        padding: 0 8px;
+      }
       .closed {
         display: grid;
         gap: 8px;
@@ -87,7 +93,7 @@ export class SoapSession extends LitElement {
       :host([wide]) {
         grid-template:
           'left sheet side' minmax(0, 1fr)
-          'left foot side' auto / minmax(17rem, 21.5rem) minmax(0, 1fr) minmax(17rem, 23rem);
+          'left foot side' auto / minmax(18rem, 23rem) minmax(0, 1fr) minmax(17rem, 23rem);
       }
       :host([wide]) .plan {
         grid-area: left;
@@ -96,10 +102,11 @@ export class SoapSession extends LitElement {
         overflow-y: auto;
         padding: 8px;
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         align-content: start;
         gap: 12px;
       }
-      :host([wide]) soap-side {
+      :host([wide]) .right {
         grid-area: side;
         border-left: var(--line) solid var(--edge);
       }
@@ -130,6 +137,7 @@ export class SoapSession extends LitElement {
   #heard = 0;
   #back: ReadBack | null = null;
   #exchanges: Exchange[] = [];
+  #timers: Timer[] = [];
   #answers: ReadonlyMap<string, readonly (readonly Block[])[]> = new Map();
 
   constructor() {
@@ -182,6 +190,7 @@ export class SoapSession extends LitElement {
       this.pictures = [];
     }
     if (changed.has('state') || changed.has('pending')) this.#exchanges = exchangesOf(this.state.entries, this.pending);
+    if (changed.has('state')) this.#timers = timersOf(this.state.entries, takenBack(this.state.entries).notes);
     if (changed.has('line')) {
       const name = `draft.${this.state.session}`;
       if (this.line.text === '') keep.drop(name);
@@ -368,6 +377,12 @@ export class SoapSession extends LitElement {
     const composing = this.pad || this.line.text !== '' || this.low;
     const fold = !this.wide && (this.pad || this.low);
     const gates = new Map((board?.gates ?? []).filter((g) => g.answered).map((g) => [g.what, true]));
+    const newest = this.#exchanges.findLast((x) => x.is === 'note');
+    // nothing goes on before a gate is answered: its keys stand in the sheet, and the next check steps aside
+    const gateWaits =
+      newest?.is === 'note' &&
+      (newest.reply?.blocks.some((b) => b.is === 'caution' && b.gate !== undefined && !gates.has(b.gate.what)) ??
+        false);
     const inLine = this.line.back.length > 0 || this.line.text !== '';
     const hasNote = this.#exchanges.some((x) => x.is === 'note');
     return html`
@@ -388,7 +403,7 @@ export class SoapSession extends LitElement {
         .gates=${gates}
         .answers=${this.#answers}
       ></soap-sheet>
-      ${this.wide || this.board ? html`<soap-side .board=${board} .show=${this.wide ? 'side' : 'all'} .zone=${board?.reading.zone}></soap-side>` : nothing}
+      ${this.wide || this.board ? html`<soap-side class="right" .board=${board} .show=${this.wide ? 'side' : 'all'} .zone=${board?.reading.zone}></soap-side>` : nothing}
       <section class="foot" aria-label="note">
         ${
           this.trouble === ''
@@ -398,7 +413,8 @@ export class SoapSession extends LitElement {
                 ><button type="button" class="link" @click=${() => (this.trouble = '')}>close</button>
               </p>`
         }
-        ${!this.wide && composing ? nothing : html`<soap-next .block=${board?.next ?? null}></soap-next>`}
+        <soap-timer .timers=${this.#timers} .zone=${board?.reading.zone}></soap-timer>
+        ${(!this.wide && composing) || gateWaits ? nothing : html`<soap-next .block=${board?.next ?? null}></soap-next>`}
         ${
           this.#closed
             ? html`<div class="closed">
@@ -413,6 +429,7 @@ export class SoapSession extends LitElement {
                 .canUndo=${inLine || hasNote}
                 .undoWords=${inLine ? 'undo the last tap' : 'undo the last note'}
                 ?pad=${this.pad}
+                ?roomy=${this.wide}
                 .back=${this.#back}
                 .chips=${chipsFor(this.line.text, board)}
                 .pictures=${this.pictures}

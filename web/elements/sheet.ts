@@ -69,6 +69,11 @@ export class SoapSheet extends LitElement {
   declare answers: ReadonlyMap<string, readonly (readonly Block[])[]>;
   declare shown: number;
   #lastKey = '';
+  /** Where the sheet was last put by itself: while it stands there it follows, once moved by hand it stays. */
+  #put = -1;
+  readonly #resize = new ResizeObserver(() => {
+    if (Math.abs(this.scrollTop - this.#put) < 3) void this.#toNewest();
+  });
 
   constructor() {
     super();
@@ -79,6 +84,16 @@ export class SoapSheet extends LitElement {
     this.gates = new Map();
     this.answers = new Map();
     this.shown = page;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#resize.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#resize.disconnect();
   }
 
   protected override updated(changed: PropertyValues<this>): void {
@@ -97,13 +112,16 @@ export class SoapSheet extends LitElement {
     await last.updateComplete;
     await new Promise((done) => requestAnimationFrame(done));
     this.scrollTop = last.clientHeight > this.clientHeight ? last.offsetTop - this.offsetTop : this.scrollHeight;
+    this.#put = this.scrollTop;
   }
 
   protected override render(): unknown {
     const from = Math.max(0, this.list.length - this.shown);
     const list = this.list.slice(from);
     const lastNote = list.findLast((x) => x.is === 'note')?.key;
-    let before = '';
+    const today = day(Date.now(), this.zone);
+    // a session of today needs no date on it
+    let before = list.every((x) => day(x.at, this.zone) === today) ? today : '';
     return html`
       ${
         from > 0
@@ -115,16 +133,6 @@ export class SoapSheet extends LitElement {
           : nothing
       }
       ${this.loading && list.length === 0 ? html`<p class="note" role="status">fetching the session…</p>` : nothing}
-      ${
-        !this.loading && !list.some((x) => x.is === 'note')
-          ? html`<div class="empty">
-              <h2>What is it doing?</h2>
-              <p>
-                Type it the way you would say it: “left rear low, sags overnight”. Or tap a corner and put in a reading.
-              </p>
-            </div>`
-          : nothing
-      }
       ${repeat(
         list,
         (x) => x.key,
@@ -142,6 +150,16 @@ export class SoapSheet extends LitElement {
             ></soap-exchange>`;
         },
       )}
+      ${
+        !this.loading && !list.some((x) => x.is === 'note')
+          ? html`<div class="empty">
+              <h2>What is it doing?</h2>
+              <p>
+                Type it the way you would say it: “left rear low, sags overnight”. Or tap a corner and put in a reading.
+              </p>
+            </div>`
+          : nothing
+      }
     `;
   }
 }

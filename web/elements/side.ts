@@ -1,10 +1,15 @@
-/** Where it stands: suspects, gates, state of the coach, checks done. */
+/** Where it stands: circuit and readings, suspects, gates, state of the coach, checks done. */
 import { LitElement, css, html, nothing } from 'lit';
 import { suspectsView } from '../blocks/suspects.ts';
 import type { Board } from '../../server/chat/protocol.ts';
+import { circuit } from '../draw/circuit.ts';
+import { drawing } from '../draw/drawing.ts';
+import { drawings } from '../draw/look.ts';
+import { tell } from '../events.ts';
 import { base, keys } from '../look/base.ts';
 import { blocks } from '../look/blocks.ts';
-import { drawings } from '../draw/look.ts';
+import { readingStrips, seriesCharts } from '../series.ts';
+import { figureOf, verdictMark } from '../show.ts';
 
 export class SoapSide extends LitElement {
   static override properties = { board: { attribute: false }, show: {}, zone: {} };
@@ -19,11 +24,16 @@ export class SoapSide extends LitElement {
       }
       .side {
         display: grid;
-        gap: 18px;
-        padding: 12px 14px 20px;
+        grid-template-columns: minmax(0, 1fr);
+        gap: 22px;
+        padding: 12px 14px 24px;
+      }
+      .side.left {
+        padding: 4px 8px 16px;
       }
       section {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 8px;
       }
       h2 {
@@ -52,6 +62,24 @@ export class SoapSide extends LitElement {
       .box.unsure {
         border-style: dashed;
       }
+      .reading {
+        display: grid;
+        gap: 2px;
+        border-top: var(--thin) solid var(--rule);
+        padding-top: 6px;
+      }
+      .reading p {
+        display: flex;
+        justify-content: space-between;
+        gap: 10px;
+        line-height: 1.25;
+      }
+      .reading b {
+        white-space: nowrap;
+      }
+      .also {
+        font-size: 0.9375rem;
+      }
     `,
   ];
   declare board: Board | null;
@@ -66,10 +94,95 @@ export class SoapSide extends LitElement {
 
   protected override render(): unknown {
     const b = this.board;
-    if (b === null || this.show === 'circuit') return nothing;
+    if (b === null) return nothing;
+    switch (this.show) {
+      case 'circuit':
+        return html`<div class="side left">${this.#circuit(b)} ${this.#readings(b)}</div>`;
+      case 'side':
+        return html`<div class="side">${this.#standing(b)}</div>`;
+      case 'all':
+        return html`<div class="side">${this.#standing(b)} ${this.#circuit(b)} ${this.#readings(b)}</div>`;
+    }
+  }
+
+  #circuit(b: Board): unknown {
+    const texts = new Map<string, string>();
+    for (const l of b.latest) {
+      if (l.what !== 'pressure') continue;
+      const f = figureOf(l.si, l.unit, l.pm);
+      texts.set(l.where.replace(/^(left|right) rear /, '$1 '), `${f.figure} ${f.unit}`);
+    }
+    const drawn = [
+      'electrics',
+      'relay',
+      'fuse',
+      'battery',
+      'pressure switch',
+      'ground',
+      'feed cable',
+      'breaker',
+      'key switch',
+      'solenoid',
+    ];
+    const electric = b.circuit.lit.filter((l) => drawn.includes(l.part));
+    return html`<section aria-label="air circuit">
+      <h2>Air</h2>
+      ${circuit(
+        {
+          lit: b.circuit.lit,
+          joined: b.circuit.joined,
+          panel: b.circuit.panel,
+          texts,
+          tap: (place) => tell(this, 'write', { text: place, pad: true }),
+        },
+        'air circuit: a tap writes the part',
+      )}
+      ${electric.length === 0 ? nothing : html`<p class="also">suspect beside the air: ${electric.map((l) => l.part).join(', ')}</p>`}
+      ${b.circuit.joined.length === 0 ? nothing : html`<p class="also soft">hatched: joined now, one pressure</p>`}
+    </section>`;
+  }
+
+  #readings(b: Board): unknown {
+    const charts = seriesCharts(b).slice(0, 4);
+    const strips = readingStrips(b).slice(0, 12);
+    return html`${
+      charts.length === 0
+        ? nothing
+        : html`<section>
+            <h2>Over time</h2>
+            ${charts.map(
+              (c) =>
+                html`<div class="reading">
+                  <p>${c.title}</p>
+                  ${drawing(c.drawing, `${c.title} over time`)}
+                </div>`,
+            )}
+          </section>`
+    }
+    ${
+      strips.length === 0
+        ? nothing
+        : html`<section>
+            <h2>Latest readings</h2>
+            ${strips.map((s) => {
+              const { mark, words } = verdictMark(s.verdict);
+              return html`<div class="reading">
+                <p>
+                  <span>${s.title}</span>
+                  <b class="figure"
+                    >${mark === '' || s.verdict === 'within' ? nothing : html`<span aria-hidden="true">${mark} </span><span class="hear">${words} </span>`}${s.text}</b
+                  >
+                </p>
+                ${s.drawing === null ? nothing : drawing(s.drawing, `${s.title} ${s.text} ${words}`)}
+              </div>`;
+            })}
+          </section>`
+    }`;
+  }
+
+  #standing(b: Board): unknown {
     const open = b.gates.filter((g) => !g.answered);
-    return html`<div class="side">
-      <section>
+    return html`<section>
         <h2>Suspects</h2>
         ${b.suspects.length === 0 ? html`<p class="soft">None yet: nothing noted points anywhere.</p>` : suspectsView(b.suspects, 6)}
       </section>
@@ -79,7 +192,7 @@ export class SoapSide extends LitElement {
           : html`<section>
               <h2>Before going on</h2>
               <ul class="list">
-                ${open.map((g) => html`<li><span class="box" aria-hidden="true"></span><span>${g.words}</span></li>`)}
+                ${open.map((g) => html`<li><span class="box" aria-hidden="true"></span><b>${g.words}</b></li>`)}
               </ul>
             </section>`
       }
@@ -96,7 +209,9 @@ export class SoapSide extends LitElement {
                         class="box ${s.from === 'said' || s.from === 'carried' ? 'full' : 'unsure'}"
                         aria-hidden="true"
                       ></span>
-                      <span>${s.words}${s.from === 'said' ? '' : html` <i class="soft">${s.from}</i>`}</span>
+                      <span
+                        >${s.words}${s.from === 'said' || s.words.includes(s.from) ? nothing : html` <i class="soft">${s.from}</i>`}</span
+                      >
                     </li>`,
                 )}
               </ul>
@@ -116,8 +231,7 @@ export class SoapSide extends LitElement {
                 )}
               </ul>
             </section>`
-      }
-    </div>`;
+      }`;
   }
 }
 customElements.define('soap-side', SoapSide);

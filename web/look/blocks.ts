@@ -49,7 +49,10 @@ export const blocks = css`
     padding: 10px 12px 12px;
     border-left: 4px solid var(--ink);
   }
-  .caution-words {
+  .caution-in p {
+    line-height: 1.3;
+  }
+  .caution .caution-words {
     font-size: 1.25rem;
     line-height: 1.25;
     font-weight: 800;
@@ -161,6 +164,16 @@ export const blocks = css`
     stroke: var(--paper);
     stroke-width: 2;
     vector-effect: non-scaling-stroke;
+  }
+  .suspects li {
+    position: relative;
+  }
+  .moved {
+    position: absolute;
+    right: 0;
+    padding-top: 4px;
+    font-size: 0.875rem;
+    color: var(--soft);
   }
   .speaks {
     display: grid;

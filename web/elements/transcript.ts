@@ -1,0 +1,267 @@
+/** The session read back: what stands at the end first, then every note as typed, taken and answered. Prints as it is. */
+import { LitElement, html, nothing } from 'lit';
+import { blockView } from '../blocks/block.ts';
+import { limitWords } from '../blocks/findings.ts';
+import { drawings } from '../draw/look.ts';
+import { exchangesOf, type NoteExchange } from '../exchanges.ts';
+import { base, keys } from '../look/base.ts';
+import { blocks } from '../look/blocks.ts';
+import { tables } from '../look/tables.ts';
+import { hashOf } from '../route.ts';
+import type { SessionState } from '../session-state.ts';
+import { clock, date, day, figureOf, verdictMark } from '../show.ts';
+import type { SocketController } from '../socket-controller.ts';
+import { tablesOf, type Tables } from '../transcript.ts';
+
+export class SoapTranscript extends LitElement {
+  static override properties = {
+    controller: { attribute: false },
+    state: { attribute: false },
+    coach: {},
+    by: {},
+    remarking: { state: true },
+  };
+  static override styles = [base, keys, blocks, drawings, tables];
+
+  declare controller: SocketController;
+  declare state: SessionState;
+  declare coach: string;
+  declare by: string;
+  /** The entry a remark is being written about. */
+  declare remarking: number | null;
+
+  constructor() {
+    super();
+    this.coach = '';
+    this.by = '';
+    this.remarking = null;
+  }
+
+  get #zone(): string | undefined {
+    const opened = this.state.entries.find((e) => e.is === 'opened');
+    return this.state.board?.reading.zone ?? (opened?.is === 'opened' ? opened.zone : undefined);
+  }
+
+  #time(at: number): string {
+    return clock(at, this.#zone);
+  }
+
+  /** Back to the note it came from. */
+  #to(seq: number): unknown {
+    return html`<button
+      type="button"
+      class="link ref"
+      @click=${() => {
+        const row = this.renderRoot.querySelector<HTMLElement>(`#n${seq}`);
+        row?.scrollIntoView({ block: 'start' });
+        row?.focus();
+      }}
+    >
+      <span class="hear">note </span>${seq}
+    </button>`;
+  }
+
+  protected override render(): unknown {
+    const { entries, session } = this.state;
+    const first = entries[0];
+    const last = entries.at(-1);
+    const zone = this.#zone;
+    const t = tablesOf(entries);
+    const list = exchangesOf(entries, []);
+    const typed = [...new Set(list.filter((x) => x.is === 'note').map((x) => x.by))];
+    const complaint = list.find((x) => x.is === 'note');
+    return html`<main>
+      <nav class="acts" aria-label="transcript">
+        <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
+        <button type="button" class="key small" @click=${() => print()}>print</button>
+        <a class="key small" href=${`/session/${session}.csv`} download>CSV</a>
+        <a class="key small" href=${`/session/${session}.json`} download>JSON</a>
+      </nav>
+      <header>
+        <h1>${this.coach}</h1>
+        <p>
+          ${first ? date(first.kept, zone) : ''}${last && first && day(first.kept, zone) !== day(last.kept, zone) ? ` to ${date(last.kept, zone)}` : ''}
+          · typed by ${typed.join(', ') || 'nobody yet'} · ${entries.length} entries · session ${session}
+        </p>
+        ${complaint?.is === 'note' ? html`<p class="complaint">“${complaint.text}”</p>` : nothing}
+      </header>
+      ${this.#tables(t)}
+      <section>
+        <h2>As it went</h2>
+        ${list.map((x) =>
+          x.is === 'note'
+            ? this.#note(x, t)
+            : html`<div class="row mark">
+                <div class="when">${this.#time(x.at)}<br />${x.by}</div>
+                <p>${x.words}</p>
+              </div>`,
+        )}
+      </section>
+    </main>`;
+  }
+
+  #tables(t: Tables): unknown {
+    return html`
+      ${
+        t.findings.length === 0
+          ? nothing
+          : html`<section>
+              <h2>Found</h2>
+              <div class="scroll" tabindex="0" role="region" aria-label="findings">
+                <table>
+                  <thead>
+                    <tr>
+                      <th scope="col">at</th>
+                      <th scope="col">finding</th>
+                      <th scope="col">limit and source</th>
+                      <th scope="col">note</th>
+                    </tr>
+                  </thead>
+                  <tbody>
+                    ${t.findings.map((r) => {
+                      const { mark, words } = verdictMark(r.it.verdict);
+                      return html`<tr class=${r.gone ? 'gone' : ''}>
+                        <td>${this.#time(r.at)}</td>
+                        <td>
+                          <span aria-hidden="true">${mark} </span><b>${r.it.words}</b
+                          ><span class="hear"> ${words}</span>${r.gone ? ' (taken back)' : ''}
+                        </td>
+                        <td>${limitWords(r.it) || r.it.why.source.words}</td>
+                        <td>${this.#to(r.seq)}</td>
+                      </tr>`;
+                    })}
+                  </tbody>
+                </table>
+              </div>
+            </section>`
+      }
+      ${
+        t.readings.length === 0
+          ? nothing
+          : html`<section>
+              <h2>Readings</h2>
+              <div class="scroll" tabindex="0" role="region" aria-label="readings">
+                <table>
+                  <thead>
+                    <tr>
+                      <th scope="col">at</th>
+                      <th scope="col">place</th>
+                      <th scope="col">what</th>
+                      <th scope="col" class="num">reading</th>
+                      <th scope="col">against the limit</th>
+                      <th scope="col">by</th>
+                      <th scope="col">note</th>
+                    </tr>
+                  </thead>
+                  <tbody>
+                    ${t.readings.map((r) => {
+                      const a = r.it.fact.amount.v;
+                      const f = figureOf(a.si, a.unit, a.pm);
+                      return html`<tr class=${r.gone ? 'gone' : ''}>
+                        <td>${this.#time(r.at)}</td>
+                        <td>
+                          ${r.it.fact.where.v}${r.it.fact.where.from === 'assumed' ? html` <i class="soft">assumed</i>` : nothing}
+                        </td>
+                        <td>${r.it.fact.what.v}</td>
+                        <td class="num"><b>${f.figure}</b> ${f.unit}</td>
+                        <td>${r.gone ? 'taken back' : r.it.finding ? verdictMark(r.it.finding.verdict).words : ''}</td>
+                        <td>${r.by}</td>
+                        <td>${this.#to(r.seq)}</td>
+                      </tr>`;
+                    })}
+                  </tbody>
+                </table>
+              </div>
+            </section>`
+      }
+      ${this.#plainList(
+        'Work',
+        t.work.map((r) => ({
+          at: r.at,
+          gone: r.gone,
+          seq: r.seq,
+          words: `${r.it.done ? '' : 'not done: '}${r.it.words}`,
+          more: r.by,
+        })),
+      )}
+      ${this.#plainList(
+        'Cautions',
+        t.cautions.map((c) => ({
+          at: c.at,
+          gone: false,
+          seq: c.seq,
+          words: c.words,
+          more: c.answer
+            ? `answered ${c.answer.words}, ${this.#time(c.answer.at)}, ${c.answer.by}`
+            : c.gated
+              ? 'not answered'
+              : '',
+        })),
+      )}
+      ${this.#plainList(
+        'Corrections',
+        t.corrections.map((r) => ({
+          at: r.at,
+          gone: r.gone,
+          seq: r.seq,
+          words: r.it.words,
+          more: r.it.of === '' ? '' : `of “${r.it.of}”`,
+        })),
+      )}
+    `;
+  }
+
+  #plainList(title: string, list: { at: number; seq: number; words: string; more: string; gone: boolean }[]): unknown {
+    if (list.length === 0) return nothing;
+    return html`<section>
+      <h2>${title}</h2>
+      <ul class="plain-list">
+        ${list.map(
+          (i) =>
+            html`<li class=${i.gone ? 'gone' : ''}>
+              <span class="at">${this.#time(i.at)}</span
+              ><span><b>${i.words}</b> ${i.more === '' ? nothing : html`<span class="soft">${i.more}</span>`}</span
+              >${this.#to(i.seq)}
+            </li>`,
+        )}
+      </ul>
+    </section>`;
+  }
+
+  #note(x: NoteExchange, t: Tables): unknown {
+    const seq = x.note?.seq ?? 0;
+    const context = { live: false, gates: new Map<string, boolean>(), at: x.key, zone: this.#zone, brief: true };
+    const corrected = t.corrections.find((c) => !c.gone && c.it.of.split('; ').includes(x.text) && c.seq > seq);
+    return html`<article class="row" id=${`n${seq}`} tabindex="-1" aria-label=${`note ${seq}`}>
+      <div class="when">${this.#time(x.at)}<br />${x.by}<br /><span class="soft">${seq}</span></div>
+      <div class="said">
+        <p class="text ${x.voided ? 'gone' : ''}">${x.text}</p>
+        ${corrected || x.voided ? html`<p class="soft">corrected later${corrected ? html`, note ${this.#to(corrected.seq)}` : nothing}</p>` : nothing}
+        ${(x.note?.photos ?? []).map((p) => html`<img src=${`/photos/${p.id}`} width=${p.width} height=${p.height} loading="lazy" alt=${p.words === '' ? 'picture' : p.words} />`)}
+        ${x.reply?.blocks.map((b) => blockView(b, context, () => this))}
+        ${x.remarks.map((r) => html`<p class="remark"><b>${r.by}</b> ${r.text}</p>`)}
+        ${
+          this.remarking === seq
+            ? html`<form
+                class="remark-form"
+                @submit=${(e: SubmitEvent) => {
+                  e.preventDefault();
+                  const field = this.renderRoot.querySelector<HTMLTextAreaElement>('.remark-form textarea');
+                  const text = field?.value.trim() ?? '';
+                  if (text !== '') this.controller.remark(seq, text.slice(0, 4000), this.by);
+                  this.remarking = null;
+                }}
+              >
+                <textarea rows="2" aria-label="remark"></textarea>
+                <button class="key small main">keep remark</button>
+                <button type="button" class="key small" @click=${() => (this.remarking = null)}>leave it</button>
+              </form>`
+            : html`<button type="button" class="link add-remark" @click=${() => (this.remarking = seq)}>
+                remark<span class="hear"> on note ${seq}</span>
+              </button>`
+        }
+      </div>
+    </article>`;
+  }
+}
+customElements.define('soap-transcript', SoapTranscript);
