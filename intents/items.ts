@@ -391,6 +391,18 @@ const isEnd = (tokens: readonly Token[], i: number): boolean => {
 
 const seps = new Set([',', ';', '.', '?', '!', ':', '|', '(', ')', '–', '—']);
 
+/** "between 90 and 95 psi" at `i`. */
+const rangeBetween = (tokens: readonly Token[], i: number, text: string): { item: Amounting; next: number } | null => {
+  const low = numberItem(tokens, spaceAt(tokens, i + 1), text);
+  const and = low ? spaceAt(tokens, low.next) : i;
+  if (!low || low.item.clock !== undefined || low.item.to !== undefined || tokens[and]?.low !== 'and') return null;
+  const high = numberItem(tokens, spaceAt(tokens, and + 1), text);
+  if (!high || high.item.clock !== undefined || high.item.value <= low.item.value) return null;
+  const span: Span = [tokens[i]!.from, high.item.span[1]];
+  const unit = low.item.unit ?? high.item.unit;
+  return { item: { ...low.item, unit, to: high.item.value, span, text: text.slice(...span) }, next: high.next };
+};
+
 export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
   const out: Item[] = [];
   let i = 0;
@@ -431,6 +443,12 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
           continue;
         }
       }
+    }
+    const between = t.low === 'between' ? rangeBetween(tokens, i, text) : null;
+    if (between) {
+      out.push(between.item);
+      i = between.next;
+      continue;
     }
     // longest of phrase and spoken number wins
     const phrase = phraseAt(tokens, i);

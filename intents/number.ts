@@ -1,6 +1,6 @@
 /** Numbers as shop notes write them: 95, 13-1/4, l2-1/8, ½, 9:05, "ninety five", "thirteen and a quarter". */
 import type { Token } from './scan.ts';
-import { clockLeads, fractionWords, homophones, numberWords, spokenUnits } from './words/units.ts';
+import { articleUnits, clockLeads, fractionWords, homophones, numberWords, spokenUnits } from './words/units.ts';
 
 export type Num = {
   value: number;
@@ -303,6 +303,10 @@ const spoken = (tokens: readonly Token[], start: number): Num | null => {
   const alone = spokenFraction(tokens, start);
   if (alone) return { ...alone, kind: 'fraction', signed: false };
   if (tokens[start]!.low === 'oh' || tokens[start]!.low === 'o') return null;
+  // "an hour", "a cup"
+  const one = tokens[start]!.low === 'a' || tokens[start]!.low === 'an';
+  if (one && space(tokens[start + 1]) && articleUnits.has(tokens[start + 2]?.low ?? ''))
+    return { value: 1, step: 1, next: start + 1, kind: 'words', signed: false };
   const whole = spokenWhole(tokens, start);
   if (!whole || whole.value > 99_999_999) return null;
   const total = whole.value;

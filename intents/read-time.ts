@@ -11,6 +11,7 @@ import {
   phraseOf,
   push,
   said,
+  skippable,
   use,
   whereOf,
   wordOf,
@@ -112,7 +113,9 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     const inClause = items
       .slice(0, index)
       .some((it) => w.used.has(it) && (it.k === 'num' || it.k === 'work' || it.k === 'sign' || it.k === 'cond'));
-    if (last && !last.when && inClause && last.is !== 'condition') last.when = when;
+    // "tank 95, 20 min ago": a clause of its own
+    const alone = items.every((it) => it === n || w.used.has(it) || skippable(it));
+    if (last && !last.when && (inClause || alone) && last.is !== 'condition') last.when = when;
     else w.pendingWhen = when;
     return index + 1;
   };

@@ -157,6 +157,10 @@ export const spokenUnits: ReadonlySet<string> = new Set(
     ' ',
   ),
 );
+/** Units that "a" or "an" counts as one: "an hour", "a cup". */
+export const articleUnits: ReadonlySet<string> = new Set(
+  'hour hr minute day week month inch cup gallon pint quart litre liter turn'.split(' '),
+);
 export const homophones: Readonly<Record<string, number>> = {
   ate: 8,
   to: 2,

@@ -37,7 +37,7 @@ export const contextFor = (f: Fixture, note: string, recent: Context['recent']):
     pressureUnit: f.units === 'kPa-mm' ? 'kPa' : 'psi',
     lengthUnit: f.units === 'kPa-mm' ? 'mm' : 'in',
     labels: { road: 'panel auto', up: 'panel fill', down: 'panel empty', lock: 'panel shut' },
-    open: f.open ? { id: 'open', ...f.open } : null,
+    open: f.open ? { ...f.open, id: 'open' } : null,
     recent,
   });
 
