@@ -73,7 +73,7 @@ describe('timed readings', () => {
 describe('dangers', () => {
   it.each([
     ['going under to look', 'on stands'],
-    ['gonna crack the line loose, 110 in the tank', 'tank drained'],
+    ['gonna crack the line loose, 110 in the tank', 'air vented'],
     ['pump wont shut off, gauge says 135', 'pump power cut'],
   ])('"%s" stops first and waits for an answer', async (text, gate) => {
     const blocks = await (await typingOn()).type(text);
