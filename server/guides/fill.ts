@@ -11,6 +11,7 @@ const labels: Readonly<Record<string, string>> = {
 const isRecord = (v: unknown): v is Readonly<Record<string, unknown>> => typeof v === 'object' && v !== null;
 const textOf = (v: unknown): string | null => {
   if (typeof v === 'string') return v;
+  if (typeof v === 'boolean') return v ? 'yes' : 'no';
   if (!isRecord(v)) return null;
   if (typeof v['text'] === 'string') return v['text'];
   const [low, high] = [textOf(v['low']), textOf(v['high'])];

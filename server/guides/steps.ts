@@ -1,4 +1,5 @@
 /** Guides one step at a time: which guide answers a question, and the blocks of one step. */
+import { hazards } from '../../intents/names.ts';
 import type { Open } from '../../intents/shapes.ts';
 import type { Block } from '../chat/reply.ts';
 import { dimensionOf } from '../core/units.ts';
@@ -95,10 +96,21 @@ export const guideKeys = [
 /** The state a step needs: its own, else the guide's. */
 export const stateOf = (guide: Guide, step: Step) => (step.gate === undefined ? guide.gate : step.gate);
 
+/** The step before `at` that makes the coach DEAD. */
+const makesDead = (guide: Guide, at: number): number =>
+  Math.max(
+    0,
+    guide.steps.findLastIndex((s, i) => i < at && s.caution === 'dead'),
+  );
+
+/** A question that is answered is not put again; a danger is named at its step all the same. */
+const stillSaid = (caution: Caution, gates: ReadonlyMap<string, boolean>): boolean =>
+  (hazards as readonly string[]).includes(caution.id) || caution.gate === undefined || !gateHolds(caution.gate, gates);
+
 /**
  * Step `at` (from 0) of `guide`, its cautions first. `gates`: answers so far, so that none is asked twice. A step that
- * needs the coach DEAD is held back until all of DEAD is answered: the guide's first step, which makes it so, is shown
- * in its place with the first open question.
+ * needs the coach DEAD is held back until all of DEAD is answered: the step that makes it so is shown in its place, with
+ * the first open question.
  */
 export const stepBlock = (
   guide: Guide,
@@ -109,13 +121,13 @@ export const stepBlock = (
   const wanted = Math.min(Math.max(0, at), guide.steps.length - 1);
   const mode = stateOf(guide, guide.steps[wanted]!);
   const asks = mode === null ? [] : openGates(mode, gates);
-  const index = mode === 'dead' && asks.length > 0 ? 0 : wanted;
+  const index = mode === 'dead' && asks.length > 0 ? makesDead(guide, wanted) : wanted;
   const step = guide.steps[index]!;
   const stops: Stop[] = [];
   if (asks[0]) stops.push(stopOf(gateCaution(asks[0]), gates));
-  const own = step.caution === undefined ? undefined : cautionFor(step.caution);
+  const own = step.caution === undefined || index !== wanted ? undefined : cautionFor(step.caution);
   // the same answer is not asked for twice in one reply
-  if (own && (own.gate === undefined || own.gate.what !== asks[0]?.what)) stops.push(stopOf(own, gates));
+  if (own && own.gate?.what !== asks[0]?.what && stillSaid(own, gates)) stops.push(stopOf(own, gates));
   const open = openFor(guide, index, step, sheet);
   return [
     ...stops,
