@@ -17,6 +17,7 @@ import { aim } from './amends.ts';
 import { answerAsk, answersAlone, teach } from './answer.ts';
 import { cautionBlocks } from './cautions.ts';
 import { contextOf } from './context.ts';
+import { withCorners } from './corners.ts';
 import { owner, practiceBlocks, practiceOpening } from './practice.ts';
 import { questionBlocks } from './questions.ts';
 import type { Block, Suspect } from './reply.ts';
@@ -49,7 +50,7 @@ export type Stepped = {
 /** `engine`: hash of code and tables, stamped on the reply. */
 export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: string): Omit<Stepped, 'standing'> => {
   const context = contextOf(standing, sheet, note);
-  const aimed = aim(read(note.text, context), standing, note.seen);
+  const aimed = aim(withCorners(read(note.text, context)), standing, note.seen);
   const noteDraft: Stepped['note'] = { is: 'note', ...note, read: aimed.read };
   const folded = foldOn(standing, [{ v: 1, session: standing.session, seq: standing.seq + 1, kept: 0, ...noteDraft }]);
 
@@ -98,7 +99,7 @@ export const answer = (
     const asks = alone.asks.length > 0 ? alone.asks : [plainQuestion(ask.text)];
     return asks.flatMap(answersAlone);
   }
-  const reading = read(ask.text, contextOf(standing, sheet, { ...ask, seen: standing.seq }));
+  const reading = withCorners(read(ask.text, contextOf(standing, sheet, { ...ask, seen: standing.seq })));
   const asks = reading.asks.length > 0 ? reading.asks : [plainQuestion(ask.text)];
   const blocks = asks.flatMap((a) => answerAsk(a, standing, sheet, ask));
   const cautions = reading.hazards.filter((h) => h.mode === 'asked');
