@@ -2,7 +2,15 @@
  * Water in air: what the pump draws in, what drops out in the tank, when it freezes. Pressures absolute Pa, K, relative
  * humidity 0 to 1, humidity ratio kg of water a kg of dry air. Ideal mixing, no enhancement factor: 0.5 % at most here.
  */
-import { type AbsolutePressure, ImpossibleInput, type Mass, type Temperature, si } from './quantity.ts';
+import { gasConstant } from './air.ts';
+import {
+  type AbsolutePressure,
+  type FreeAirFlow,
+  ImpossibleInput,
+  type Mass,
+  type Temperature,
+  si,
+} from './quantity.ts';
 
 const freezing = 273.16;
 const waterToAir = 0.621945;
@@ -44,6 +52,18 @@ export const ratioOfVapour = (pw: AbsolutePressure, p: AbsolutePressure): number
 export const humidityRatio = (t: Temperature, humidity: number, p: AbsolutePressure): number => {
   checkHumidity(humidity);
   return ratioOfVapour(si(humidity * saturation(t)), p);
+};
+
+/**
+ * Dry air, kg/s, in `flow` m3/s of moist air at `p`, `t` and `humidity`: (p - pw) V / (R T). Raises ImpossibleInput where
+ * the vapour alone would reach the pressure.
+ */
+export const dryAir = (flow: FreeAirFlow, p: AbsolutePressure, t: Temperature, humidity: number): number => {
+  checkHumidity(humidity);
+  const pw = humidity * saturation(t);
+  if (!(pw < p))
+    throw new ImpossibleInput('temperature', t, `air of that humidity cannot be so hot at ${p.toFixed(0)} Pa`);
+  return ((p - pw) * flow) / (gasConstant * t);
 };
 
 /** Temperature at which vapour of pressure `pw` starts to drop out (as frost below 0 C). Bisection to 1e-6 K. */

@@ -1,7 +1,6 @@
 /** Water that drops out in the tank: from the air drawn in, its temperature and humidity, and the tank's pressure. */
-import { massOfFreeAir } from '../core/air.ts';
 import { type FreeAirFlow, si } from '../core/quantity.ts';
-import { saturation, waterDropped } from '../core/moisture.ts';
+import { dryAir, waterDropped } from '../core/moisture.ts';
 import { deliveryAt } from '../core/pump-up.ts';
 import { type Case, type Input, atmosphereOf, latest, middle } from './case.ts';
 import { curveOf } from './judges/pump-up.ts';
@@ -44,9 +43,7 @@ export const waterPerSecond = (c: Case, weather: Weather): Made | null => {
   const at = a?.low && b?.high ? (a.low.si + b.high.si) / 2 : curve.at(-1)!.at;
   const { p, input } = atmosphereOf(c);
   const flow = deliveryAt(curve, si(at));
-  // Dry air alone: what is left of the atmosphere beside its vapour.
-  const dry = p - weather.humidity * saturation(si(weather.t));
-  const air = massOfFreeAir(flow, si(dry), si(weather.t));
+  const air = dryAir(flow, p, si(weather.t), weather.humidity);
   const water = waterDropped(air, si(weather.t), weather.humidity, p, si(at + p), si(weather.t));
   const unit = sheetUnit('flow', c.sheet);
   return {

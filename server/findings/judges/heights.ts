@@ -1,4 +1,5 @@
 /** Heights of the four corners: against the sheet, side to side, and as one attitude. */
+import { takePlace } from '../../../intents/place.ts';
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { type Corner, armChange, attitudeOf, corners, leanOf, torsionTurns } from '../../core/heights.ts';
 import { si } from '../../core/quantity.ts';
@@ -245,7 +246,15 @@ const attitude = (c: Case, set: Partial<Record<Corner, ReadingFact>>): Finding |
 
 /** "3/8 low": said against where it should be, without the height itself. */
 const saidOff = (c: Case, fact: ReadingFact): Finding => {
-  const which = cornerOf(fact.where.v);
+  // A side without its end is the rear one: there the air is. An end without a side goes by its left corner's tolerance.
+  const parts = takePlace(fact.where.v);
+  const which =
+    cornerOf(fact.where.v) ??
+    (parts?.side && parts.side !== 'both'
+      ? cornerOf(`${parts.side} rear`)
+      : parts?.end
+        ? cornerOf(`left ${parts.end}`)
+        : null);
   const unit = unitOf(fact);
   const off = middle(fact.amount.v);
   const half = tapeHalf(c, fact);
@@ -282,6 +291,7 @@ const saidOff = (c: Case, fact: ReadingFact): Finding => {
       source: tolerance ? sheetSource(`heights.${which}.tolerance`) : practice(),
       notes: ['assumed: said at ride height, on a level floor', ...(which ? remedy(c, which, off, unit, half) : [])],
     },
+    ...(!which ? { wants: { field: 'where', question: 'Which corner is it?' } } : {}),
     ...(which && !tolerance
       ? {
           wants: {

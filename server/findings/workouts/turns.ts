@@ -1,0 +1,97 @@
+/** What to turn or move for a change of height; lean. */
+import { armChange, leanOf, torsionTurns } from '../../core/heights.ts';
+import { si } from '../../core/quantity.ts';
+import { stepToSi } from '../../core/units.ts';
+import { physics, sheetInput } from '../case.ts';
+import { plain, sheetUnit, shown } from '../show.ts';
+import { amountInput, bare, lengthUnit, type Question, said, type Workout, type Worked } from './question.ts';
+
+const change = (q: Question): { si: number; pm: number; text: string } | null => {
+  const [length] = said(q, 'length');
+  if (length) return length;
+  const [number] = bare(q);
+  if (!number) return null;
+  const unit = lengthUnit(q, number);
+  return { si: stepToSi(number.si, unit), pm: stepToSi(number.pm, unit), text: `${number.text} ${unit}` };
+};
+
+const torsion = (q: Question, h: { si: number; text: string }): Worked => {
+  const per = q.c.sheet.heights?.torsionPerTurn;
+  if (!per)
+    return {
+      words: 'the sheet does not give the height for a turn',
+      lines: ['turn it once, measure, and you know'],
+      wants: { field: 'heights.torsionPerTurn', question: 'How much height does one turn of the front adjuster give?' },
+    };
+  return {
+    words: `${plain(torsionTurns(si(h.si), si(per.si)))} turns of the front adjuster for ${h.text}`,
+    lines: [
+      "load off the bar by the maker's method: never backed off by hand under load",
+      'both front corners, then the rear again; check the front alignment after',
+    ],
+    why: {
+      formula: 'change of height over height for a turn',
+      inputs: [
+        { name: 'change', text: h.text, from: 'said in the question' },
+        sheetInput('for a turn', per, 'heights.torsionPerTurn'),
+      ],
+      source: physics('linear for small changes'),
+      notes: [],
+    },
+  };
+};
+
+const arm = (q: Question, h: { si: number; pm: number; text: string }): Worked => {
+  const per = q.c.sheet.valves?.heightPerArm;
+  if (!per)
+    return {
+      words: 'the sheet does not give height for arm travel',
+      lines: [],
+      wants: {
+        field: 'valves.heightPerArm',
+        question: "How much does the height change for a change at the arm's end?",
+      },
+    };
+  const unit = sheetUnit('length', q.c.sheet);
+  return {
+    words: `${shown(armChange(si(h.si), per), unit, unit === 'in' ? 0.0254 / 32 : 0.0005, { difference: true }).text} at the arm's end for ${h.text} of height`,
+    lines: [
+      'towards fill to raise, towards exhaust to lower; nobody under or between while link or arm moves',
+      "measure again after the valve's delay",
+    ],
+    why: {
+      formula: 'height over height for arm travel',
+      inputs: [
+        { name: 'change', text: h.text, from: 'said in the question' },
+        { name: 'height for arm travel', text: `${per}`, from: 'sheet: valves.heightPerArm' },
+      ],
+      source: physics('ratio of the linkage'),
+      notes: [],
+    },
+  };
+};
+
+export const turns: Workout = {
+  subject: 'height adjustment',
+  work: (q) => {
+    const lean = /\blean|tilt/.test(q.words) && said(q, 'length').length > 0;
+    const track = q.c.sheet.alignment?.track;
+    if (lean && track) {
+      const h = said(q, 'length')[0]!;
+      return {
+        words: `${h.text} side to side is ${((leanOf(si(0), si(h.si), si(track.si)) * 180) / Math.PI).toFixed(2)} degrees of lean`,
+        lines: [],
+        why: {
+          formula: 'atan(difference / track)',
+          inputs: [amountInput('difference', h), sheetInput('track', track, 'alignment.track')],
+          source: physics('geometry'),
+          notes: [],
+        },
+      };
+    }
+    const h = change(q);
+    if (!h) return null;
+    if (/\bturns?\b|torsion|adjuster/.test(q.words)) return torsion(q, h);
+    return /\barm\b|\blink|\brod\b|linkage/.test(q.words) ? arm(q, h) : null;
+  },
+};
