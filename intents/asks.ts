@@ -1,7 +1,7 @@
 /** Questions, commands, talk and other systems: sentence by sentence. */
 import { flatten } from './smooth.ts';
 import type { Ask, AskKind, Span } from './shapes.ts';
-import { askForms, chatter, commandForms, elsewhere, talk } from './words/asks.ts';
+import { askForms, chatter, commandForms, elsewhere, talk, talkLead } from './words/asks.ts';
 
 export type Sentence = { from: number; to: number; text: string; low: string };
 export type FoundAsk = { kind: AskKind; topic: string; span: Span; words: string; command?: string };
@@ -39,7 +39,7 @@ export const sentencesOf = (text: string): Sentence[] => {
 };
 
 const polite =
-  /^(?:(?:ok|okay|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|can you|could you|would you|you can|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask)[,:]? )+/;
+  /^(?:(?:ok(?! (?:to|if|for)\b)|okay(?! (?:to|if|for)\b)|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|can you|could you|would you|you can|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask)[,:]? )+/;
 
 const tail =
   /(?:,|;|\band\b|\bso\b|\bbut\b| - |^|(?<=\S)) ?((?:so |and |ok )?(?:what (?:now|next|then|else)|now what|whats next|why(?: is that| would that be| so)?|what (?:do|should|shall|must) (?:i|we) (?:do|check|look at|try|test)(?: next| now| first| then)?|where next|any ideas?|is that (?:ok|normal|bad|good|right)|what does (?:it|that) mean|what gives))[?. ]*$/;
@@ -128,7 +128,7 @@ export const asideIn = (sentence: Sentence): { ask: 'talk' | 'elsewhere'; about?
   }
   return null;
 };
-export const isChatter = (low: string): boolean => chatter.test(low);
+export const isChatter = (low: string): boolean => chatter.test(low) || (talkLead.test(low) && !/\d/.test(low));
 export const plainAsk = (kind: AskKind, words: string, span: Span, about?: string): Ask => ({
   ask: kind,
   words,

@@ -121,6 +121,17 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   if (c.items.some((i) => i.k === 'told')) w.told = true;
   w.hunch = c.items.some((i) => i.k === 'hedge');
   for (const i of c.items) if (i.k === 'hedge' || i.k === 'told' || i.k === 'often') use(w, i);
+  if (before?.joined && !c.often && before.often && before.items[0] === before.often) c.often = before.often;
+  const last = w.facts.at(-1);
+  if (
+    c.often &&
+    last &&
+    !last.often &&
+    c.places.length === 0 &&
+    !c.items.some((it) => isContent(it) || it.k === 'day') &&
+    (last.is === 'sign' || last.is === 'reading')
+  )
+    last.often = c.often.v;
   askSides(w, c);
   if (readSpec(w, c)) return;
   const placeOnly =

@@ -26,7 +26,16 @@ export const wholeUndo = (bare: string, span: Span): Amend | null => {
   const low = bare.replace(ask, '').replace(/ (?:please|pls|mate|thanks|boss)$/, '');
   for (const [kind, form] of undoForms) {
     const m = form.exec(low) ?? form.exec(bare);
-    if (m) return blankAmend(kind, [span], countOf(m.groups?.['count'] ?? m.groups?.['count2'] ?? undefined));
+    if (m)
+      return blankAmend(
+        kind,
+        [span],
+        countOf(
+          /\b(two|three|four|five|six|to|too|both|couple|[2-6])\b/.exec(
+            low.replace(/\b(?:said|said to|to (?:me|you))\b.*/, ''),
+          )?.[1] ?? m.groups?.['count'],
+        ),
+      );
   }
   if (swapForms.some((form) => form.test(low))) return { ...blankAmend('put', [span]), says: { swapSides: true } };
   return null;
@@ -153,6 +162,14 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     );
     if (!busy) return { ...blankAmend('put', [span]), says: { swapSides: true } };
   }
+  if (
+    !strongLead.test(trimmed) &&
+    trimmed.replace(midCorrection, '\u0001').indexOf('\u0001') > 0 &&
+    !trailMeant.test(trimmed)
+  )
+    return null;
+  const first = itemsFor(text, context)[0];
+  if (first && (first.k === 'cond' || first.k === 'sign') && /^no /.test(first.phrase)) return null;
   const lead = putLead.exec(trimmed);
   const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
   const rest = (lead ? trimmed.slice(lead[0].length) : trimmed).replace(trailMeant, '').trim();

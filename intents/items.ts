@@ -136,7 +136,7 @@ const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
     const kept = part.filter((w, k) => k === 0 || k === n - 1 || !(inner.has(w) || denials.has(w)));
     if (kept.length === n) continue;
     const loose = states(lexicon.get(kept.join(' ')) ?? []);
-    if (loose.length === 0) continue;
+    if (loose.length === 0 || (loose.every((s) => s.k === 'cond') && overtaken(words, n))) continue;
     const not = part.findIndex((w, k) => k > 0 && k < n - 1 && denials.has(w));
     return {
       senses: loose,
@@ -377,6 +377,44 @@ const numberItem = (
   return finish(next);
 };
 
+/** "up to 100" after words of filling is where it got to, not a limit. */
+const climbs = (tokens: readonly Token[], i: number): boolean =>
+  tokens
+    .slice(Math.max(0, i - 12), i)
+    .some((t) =>
+      /^(?:from|empty|zero|get|gets|got|went|goes|pump|pumped|pumps|build|built|builds|climb|climbs|come|came|comes|back|run|ran|air|aired|fill|filled|bumped|crank|cranked|turn|turned)$/.test(
+        t.low,
+      ),
+    );
+
+const singular =
+  /^(?:cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec)$/;
+/** "a cup", "an inch and a half", "one turn". */
+const oneOf = (tokens: readonly Token[], i: number, text: string): { item: Amounting; next: number } | null => {
+  const t = tokens[i]!;
+  if (t.low !== 'a' && t.low !== 'an') return null;
+  const at = spaceAt(tokens, i + 1);
+  const word = tokens[at];
+  const unit =
+    word?.kind === 'word' && singular.test(word.low)
+      ? unitTable.get(word.low === 'cupful' ? 'cup' : word.low)
+      : undefined;
+  if (!unit || !word || /^(?:time|second)$/.test(word.low)) return null;
+  let next = at + 1;
+  let value = 1;
+  const more = /^ and an? (half|quarter)\b/i.exec(text.slice(word.to, word.to + 16));
+  if (more) {
+    value += more[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
+    while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
+    next += 1;
+  }
+  const span: Span = [t.from, tokens[next - 1]!.to];
+  return {
+    item: { k: 'num', value, step: more ? 0.25 : 1, whole: true, unit, signed: false, span, text: text.slice(...span) },
+    next,
+  };
+};
+
 const isEnd = (tokens: readonly Token[], i: number): boolean => {
   const t = tokens[spaceAt(tokens, i)];
   return (
@@ -436,7 +474,10 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       );
       if (hit) {
         const at = spaceAt(tokens, wordsFrom(tokens, i, hit[0].length).at(-1)!.end);
-        const n = tokens[at] ? numberItem(tokens, at, text) : null;
+        const n =
+          tokens[at] && !(hit[0][0] === 'up' && climbs(tokens, i))
+            ? (oneOf(tokens, at, text) ?? numberItem(tokens, at, text))
+            : null;
         if (n && n.item.clock === undefined) {
           out.push({ ...n.item, about: hit[1], span: [t.from, n.item.span[1]] });
           i = n.next;
@@ -448,6 +489,12 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     if (between) {
       out.push(between.item);
       i = between.next;
+      continue;
+    }
+    const whole = oneOf(tokens, i, text);
+    if (whole) {
+      out.push(whole.item);
+      i = whole.next;
       continue;
     }
     // longest of phrase and spoken number wins
@@ -499,7 +546,14 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       }
     }
     if (t.kind === 'mark') {
-      if (t.low === '&') out.push({ k: 'join', span });
+      if (
+        t.low === '&' ||
+        (t.low === '+' &&
+          tokens[i + 1]?.kind === 'space' &&
+          tokens[i - 1]?.kind === 'space' &&
+          tokens[i + 2]?.kind === 'word')
+      )
+        out.push({ k: 'join', span });
       else if (t.low === '-' && tokens[i + 1]?.low === '>') {
         out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span: [t.from, tokens[i + 1]!.to] });
         i += 1;

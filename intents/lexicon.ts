@@ -64,7 +64,18 @@ for (const [phrases, rel] of relativeSides) add(phrases, { k: 'place', p: {}, re
 for (const [phrases, rel, end] of relativeCorners) add(phrases, { k: 'place', p: { end }, rel });
 for (const [phrases, v] of wheelWords) add(phrases, { k: 'wheel', v });
 for (const [name, phrases] of Object.entries(partWords)) add(phrases, { k: 'place', p: { part: name as Part } });
-for (const [phrases, v, holds] of conditionWords) add(phrases, { k: 'cond', v, holds });
+const pumps = ['pump', 'comp', 'compressor', 'compresor', 'air pump', 'air compressor', 'cmp'];
+/** A state said of one name of the pump can be said of all. */
+const allPumps = (phrases: string): string => {
+  const out = new Set<string>();
+  for (const phrase of phrases.split('|')) {
+    out.add(phrase);
+    const m = /^(pump|comp|compressor) (.+)$/.exec(phrase);
+    if (m) for (const pump of pumps) out.add(`${pump} ${m[2]}`);
+  }
+  return [...out].join('|');
+};
+for (const [phrases, v, holds] of conditionWords) add(allPumps(phrases), { k: 'cond', v, holds });
 for (const [name, phrases] of Object.entries(signWords)) add(phrases, { k: 'sign', v: name as Sign });
 for (const [name, phrases] of Object.entries(workWords)) add(phrases, { k: 'work', v: name as Work });
 for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'measure', v: name as Measure });

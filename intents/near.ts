@@ -1,6 +1,6 @@
 /** Which place in a clause belongs to which word. */
 import type { PlaceParts } from './place.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import { joinPlaces, type PlaceItem, type Settled } from './settle.ts';
 import { locOf, phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
 type Hit = { item: PlaceItem; index: number; after: boolean };
@@ -35,6 +35,7 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
     (skippable(c.items[j]) ||
       c.items[j]!.k === 'often' ||
       c.items[j]!.k === 'dir' ||
+      (c.items[j]!.k === 'unknown' && (c.items[j + 1]?.k === 'prep' || c.items[j + 1]?.k === 'place')) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {
     if (c.items[j]!.k === 'prep') prep = true;
@@ -47,6 +48,22 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
 export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
   const next = follower(c, i, after);
+  if (next && before !== undefined) {
+    const item = c.items[next.index] as PlaceItem;
+    const prior = c.items[before] as PlaceItem;
+    const owned = isContent(c.items[nextReal(c, next.index)]);
+    const sideOnly = !item.p.part && !prior.p.side && !prior.p.end && prior.p.part !== undefined;
+    const partOnly =
+      item.p.part !== undefined && !item.p.side && prior.p.part !== undefined && prior.p.part !== item.p.part;
+    const partBoth = next.prep && item.p.part !== undefined && prior.p.part !== undefined && !prior.p.side;
+    if (!owned && (sideOnly || partOnly || partBoth)) {
+      const p = joinPlaces(prior.p, item.p);
+      if (p) {
+        c.taken.add(before);
+        return { item: { ...item, p, spans: [...prior.spans, ...item.spans] }, index: next.index, after: true };
+      }
+    }
+  }
   if (next) {
     const item = c.items[next.index] as PlaceItem;
     const follow = c.items[nextReal(c, next.index)];

@@ -160,6 +160,15 @@ const homophone = (tokens: readonly Token[], i: number, afterTens: boolean): num
   if (t?.kind !== 'word' || !Object.hasOwn(homophones, t.low)) return undefined;
   const sure = t.low === 'ate' && afterTens;
   if (!sure && !unitNext(tokens, i + 1)) return undefined;
+  // "to turn it over", "for hours": only a plain plural makes a number of them
+  const unit = tokens[skip(tokens, i + 1)]!.low;
+  if (
+    !sure &&
+    (/^turns?$/.test(unit) ||
+      !(unit.endsWith('s') || /^(?:psi|bar|kpa|mm|min|percent)$/.test(unit)) ||
+      (t.low === 'for' && /^(?:hours|days|weeks|months|years|hrs)$/.test(unit)))
+  )
+    return undefined;
   if (!afterTens && (t.low === 'to' || t.low === 'for') && isNumberWord(tokens[i - 2])) return undefined;
   return homophones[t.low];
 };

@@ -16,7 +16,7 @@ import {
 import type { Amounting } from './items.ts';
 import { findForNumber, nextReal, placeOfNumber } from './near.ts';
 import { makePlace, takePlace, type PlaceParts } from './place.ts';
-import { tankOrCarried, withEnd } from './read-change.ts';
+import { durationAfter, tankOrCarried, withEnd } from './read-change.ts';
 import { tidy, type PlaceItem } from './settle.ts';
 import type { Fact, Measure } from './shapes.ts';
 import { sideable } from './sideable.ts';
@@ -24,9 +24,11 @@ import {
   amountOf,
   assumed,
   carried,
+  locOf,
   phraseOf,
   push,
   said,
+  settledBare,
   share,
   unreadable,
   use,
@@ -183,6 +185,7 @@ const gaugesInNote = (w: Walk): boolean =>
 /** Which place a pressure is of, from the place said. */
 const pressurePlace = (w: Walk, loc: Loc): Loc => {
   const p = loc.p;
+  if (coachSides(p) && p.end && w.subject?.p.part === 'tyre') return { ...loc, p: { ...p, part: 'tyre' } };
   if (!p.part && (p.side ?? p.end))
     return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
   if (p.part === 'gauge') return gaugesInNote(w) ? loc : { ...loc, p: { part: 'tank' } };
@@ -221,6 +224,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   }
   if (dim === 'length' && (unit === 'mi' || unit === 'km') && measure !== 'odometer')
     measure = n.value > 2500 ? 'odometer' : 'distance driven';
+  if (dim === 'voltage' && next?.k === 'measure' && next.v === 'voltage drop') {
+    measure = 'voltage drop';
+    use(w, next);
+  }
   if (dim === 'length' && next?.k === 'sign' && next.v === 'bubbles') {
     measure = 'bubble size';
     use(w, next);
@@ -313,6 +320,8 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
   else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });
   if (measure === 'height') loc = withEnd(w, loc);
+  if (measure === 'bubble size' || measure === 'voltage drop')
+    loc = laterPlace(w, c, index) ?? own ?? carried(w.subject);
 
   if (dim === 'voltage' && !loc) {
     unreadable(w, n);
@@ -361,6 +370,11 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   if (fact && loc && loc.p.part !== 'pressure switch' && loc.p.part !== 'ambient') w.subject = loc;
   if (fact && loc) pairUp(w, fact, own?.item);
   share(w, fact);
+  if (fact?.is === 'reading' && measure === 'bubble size') {
+    const over = durationAfter(c, index);
+    if (over) fact.over = said(amountOf(over, over.unit!), over);
+    use(w, over);
+  }
   // "98 not 89": the second is what it was
   const neg = items[nextReal(c, index)];
   const other = neg ? items[nextReal(c, items.indexOf(neg))] : undefined;
@@ -379,26 +393,16 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   return index + 1;
 };
 
+const laterPlace = (w: Walk, c: Clause, index: number): Loc | null => {
+  const item = c.items.find((it, j): it is PlaceItem => j > index && it.k === 'place');
+  return item ? locOf(w, item) : null;
+};
 const bracketOf = (w: Walk, c: Clause): Loc | null => {
   const item = c.items.find((it): it is PlaceItem => it.k === 'place' && it.p.part === 'bracket');
   if (!item) return null;
   use(w, item);
   return { p: item.p, from: 'said', spans: item.spans, item };
 };
-/** `l` and `r` are sides where both stand in the note; `rh` where `lh` does. */
-export const settledBare = (w: Walk, item: PlaceItem): boolean => {
-  const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
-  if (item.bare === 'r' || item.bare === 'l')
-    return (has('l') && has('r')) || item.p.part !== undefined || item.p.end !== undefined;
-  if (item.bare === 'rh')
-    return (
-      item.p.part !== undefined ||
-      item.p.end !== undefined ||
-      w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h)$/.test(i.phrase))
-    );
-  return false;
-};
-
 /** Where a reading is when no place stands by it. */
 const placeless = (w: Walk, dim: Dimension, measure: Measure): Loc | null => {
   const part = w.subject?.p.part ?? '';

@@ -141,21 +141,21 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   }
   let name: Sign = item.v;
   let loc = placeOfSign(w, c, index, name);
-  if (name === 'hot' && loc === null) {
+  if (
+    (name === 'hot' && loc === null) ||
+    (name === 'reads wrong' && /^(?:lying|lies|is lying)$/.test(item.phrase) && loc?.item?.p.part !== 'gauge')
+  ) {
     use(w, item);
     return index + 1;
   }
-  if (
-    loc?.item?.bare &&
-    (loc.item.bare === 'r' || loc.item.bare === 'l') &&
-    !loc.p.part &&
-    !loc.p.end &&
-    !bothBare(w)
-  ) {
-    askBare(w, loc.item, item);
-    return index + 1;
-  }
   name = atPart(name, loc?.p.part, item.phrase);
+  if (
+    loc?.p.part === 'fuse' &&
+    ['burnt', 'blown', 'tripped'].includes(name) &&
+    (c.often?.v === 'restart' || /^(?:pops|pop|popping|burns|burn)$/.test(item.phrase)) &&
+    !neg
+  )
+    name = 'blows fuse';
   if (name === 'blows fuse') {
     loc = assumed({ part: 'pump' });
     for (const it of items) if (it.k === 'place' && ['fuse', 'pump', 'breaker'].includes(it.p.part ?? '')) use(w, it);
@@ -217,18 +217,6 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   w.lastSign = name;
   if (items[index + 1]?.k === 'sign' && (items[index + 1] as SignItem).v === name) use(w, items[index + 1]);
   return items[index + 1]?.k === 'sign' && w.used.has(items[index + 1]!) ? index + 2 : index + 1;
-};
-
-const bothBare = (w: Walk): boolean =>
-  w.all.some((i) => i.k === 'place' && i.bare === 'l') && w.all.some((i) => i.k === 'place' && i.bare === 'r');
-const askBare = (w: Walk, item: PlaceItem, sign: SignItem): void => {
-  const meant = item.bare === 'l' ? ['left', 'left rear'] : ['right', 'rear', 'right rear'];
-  w.ambiguous.push({
-    question: `${w.text.slice(...item.span)}: which?`,
-    candidates: meant.map((label) => ({ label, text: `${label} ${w.text.slice(...sign.span)}` })),
-    spans: [item.span],
-  });
-  use(w, item, sign);
 };
 
 /** "none on the left", "nothing at the valve": the last sign, denied there. */

@@ -13,7 +13,6 @@ import {
   share,
   use,
   whereOf,
-  wordOf,
   type Clause,
   type Draft,
   type Loc,
@@ -67,13 +66,15 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
   const loc = sided ? find(w, c, index, false) : null;
   const side = loc?.p.side === 'left' || loc?.p.side === 'right' ? loc.p.side : undefined;
   const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;
+  if (item.v === 'link connected')
+    w.subject = loc ?? { p: { ...(side ? { side } : {}), part: 'link' }, from: 'carried', spans: [] };
   use(w, item, neg);
   push(
     w,
     {
       is: 'condition',
       where: whereOf(place),
-      word: wordOf(w) === 'hunch' ? 'own' : wordOf(w),
+      word: 'own',
       what: said(item.v, item),
       holds: neg ? !item.holds : item.holds,
       ...dayWhen(w, c, index),
@@ -105,6 +106,15 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  if (
+    /^(?:new|another)$/.test(item.phrase) &&
+    (!place || place.item === undefined || items.indexOf(place.item) < index)
+  ) {
+    if (!/one/.test(item.phrase)) {
+      use(w, item);
+      return index + 1;
+    }
+  }
   if (item.v === 'set' && !place) {
     use(w, item);
     return index + 1;
@@ -135,7 +145,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   const draft = {
     is: 'work',
     where: whereOf(loc),
-    word: w.told ? 'told' : 'own',
+    word: 'own',
     what: said(item.v, item),
     done: !neg && !plan,
     ...dayWhen(w, c, index),

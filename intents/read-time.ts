@@ -172,6 +172,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       (it) => it.k === 'often' && it.v === 'standing' && /stood|parked|sat|standing|sitting|sits/.test(it.phrase),
     );
   if (parked && before !== 'in' && !/^(?:every|each)$/.test(before)) {
+    c.often = null;
     pushTime(w, c, 'standing time', parked, n, null);
     return index + 1;
   }

@@ -30,8 +30,9 @@ export const blankContext = (note: string, more: Partial<Context> = {}): Context
 
 const empty = (): Reading => ({ facts: [], amends: [], asks: [], hazards: [], ambiguous: [], unread: [] });
 const yes =
-  /^(?:yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir)[.! ]*$/;
-const no = /^(?:no|nope|nah|n|not yet|negative|no it isnt|it isnt|not really|no they arent|not done)[.! ]*$/;
+  /^(?:(?:yes|yeah|yep|yup|aye)[ ,]+(?:i |we |they |its |it |already |put |done |did |have |has |just |now |sir |mate |boss |all |are |is |been |that |sorted |in |on )*(?:already|put|done|did|have|now|sir|mate|boss|are|is|sorted|sure|it is)?|yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir)[.! ]*$/;
+const no =
+  /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;
 
 const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
   ...reading,
@@ -96,7 +97,11 @@ const askFacts = (
     .filter((i): i is Amounting => i.k === 'num' && i.clock === undefined)
     .map((n) => ({ n, unit: n.unit ?? ('count' as Unit) }))
     .map(({ n, unit }) => ({ si: toSi(n.value, unit), pm: 0, unit, text: n.text }));
-  const about = found.command ?? topicOf(items, found.kind) ?? topicOf(whole, found.kind);
+  const about =
+    found.command ??
+    (found.kind === 'limit' ? topicOf(whole, found.kind) : undefined) ??
+    topicOf(items, found.kind) ??
+    topicOf(whole, found.kind);
   return {
     ask: found.kind,
     words: found.words,
@@ -118,6 +123,42 @@ const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
   if (f.is === 'work')
     return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
   return f.is === 'sign' && !deedFree.has(f.what.v);
+};
+/** Words of the dangerous deed that would else be taken for signs, anywhere in its clause. */
+const deedWords: ReadonlySet<string> = new Set([
+  'holds',
+  'works',
+  'ok',
+  'loose',
+  'cracked',
+  'noisy',
+  'reads wrong',
+  'level',
+  'aged',
+  'plugged',
+  'welded',
+  'dirty',
+  'warm',
+  'blown',
+  'cupped',
+  'not working',
+  'broken',
+  'disconnected',
+]);
+const deedWorks: ReadonlySet<string> = new Set([
+  'removed',
+  'opened',
+  'disconnected',
+  'cleaned',
+  'replaced',
+  'closed',
+  'refitted',
+]);
+/** From the comma or stop before a danger to the one after it. */
+const clauseAround = (text: string, [from, to]: Span): Span => {
+  const before = Math.max(...[',', ';', '\n', '. '].map((c) => text.lastIndexOf(c, from)));
+  const after = text.slice(to).search(/[,;\n]|\. /);
+  return [before + 1, after < 0 ? text.length : to + after];
 };
 /** Signs that stay what they are inside the words of a danger. */
 const deedFree: ReadonlySet<string> = new Set([
@@ -155,9 +196,15 @@ const readSafely = (text: string, context: Context): Reading => {
   const undo = wholeUndo(bare, whole);
   if (undo) return { ...out, amends: [aimAmend(undo, context, 0)] };
   const hazards = findHazards(text);
-  const correction = hazards.length > 0 ? null : putCorrection(text, context);
+  const asked = sentencesOf(text).some((s) => askIn(s) !== null);
+  const again = undoAndMore(text);
+  if (again) {
+    const both = afterCorrection(text, again, context);
+    if (both.facts.some((f) => f.where.from === 'said')) return both;
+  }
+  const correction = hazards.length > 0 || asked ? null : putCorrection(text, context);
   if (correction) return { ...out, amends: [aimAmend(correction, context, 0)], hazards };
-  const more = undoAndMore(text) ?? (hazards.length > 0 ? null : correctionAndMore(text, context));
+  const more = hazards.length > 0 || asked ? null : correctionAndMore(text, context);
   if (more) return afterCorrection(text, more, context);
   out.hazards = hazards;
 
@@ -175,6 +222,17 @@ const readSafely = (text: string, context: Context): Reading => {
     }
     if (asked && inHazard) {
       quiet.push(asked.span);
+      continue;
+    }
+    // a danger asked about or warned against reports nothing
+    if (
+      hazards.some(
+        (h) =>
+          (h.mode === 'warned' || (h.mode === 'asked' && sentence.text.endsWith('?'))) &&
+          h.spans.some((s) => s[0] < sentence.to && s[1] > sentence.from),
+      )
+    ) {
+      quiet.push([sentence.from, sentence.to]);
       continue;
     }
     const aside = asideIn(sentence);
@@ -196,13 +254,34 @@ const readSafely = (text: string, context: Context): Reading => {
     hazards.some((h) => h.spans.some((s) => span[0] >= s[0] && span[1] <= s[1]));
   const read = readClauses(items, text, context);
   // a danger asked about, intended or warned against reports no work
-  out.facts = read.facts.filter(
-    (f) => !((f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards)),
-  );
+  const clauses = hazards.map((h) => ({ h, span: clauseAround(text, h.spans[0]!) }));
+  const inHazardClause = (f: Fact, names?: readonly string[]): boolean =>
+    clauses.some(
+      ({ h, span: [from, to] }) =>
+        (!names || names.includes(h.hazard)) && 'what' in f && f.what.spans.some((s) => s[0] >= from && s[1] <= to),
+    );
+  out.facts = read.facts.filter((f) => {
+    const deed = (f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards);
+    if (deed) return false;
+    if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
+    if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
+    if (f.is === 'reading') return !inHazardClause(f, ['fuse enlarged', 'relief defeated']);
+    if (f.is === 'condition')
+      return !(
+        (f.what.v === 'fuse out' && inHazardClause(f, ['fuse enlarged'])) ||
+        (f.what.v === 'floor level' && inHazardClause(f, ['soft ground']))
+      );
+    return true;
+  });
   out.facts.forEach((f, i) => {
     f.id = `${context.note}.${i}`;
   });
-  out.ambiguous = read.ambiguous;
+  out.ambiguous = read.ambiguous.filter(
+    (a) =>
+      !clauses.some(
+        ({ h, span }) => h.hazard === 'fuse enlarged' && a.spans.some((s) => s[0] >= span[0] && s[1] <= span[1]),
+      ),
+  );
   setMoments(out.facts, context);
   repeats(low, items, out.facts, context);
   overPressure(out, context);

@@ -14,7 +14,7 @@ export type PlaceItem = {
   near?: boolean;
   assumed?: boolean;
   ask?: Relative;
-  bare?: 'r' | 'l' | 'rh';
+  bare?: 'r' | 'l' | 'rh' | 'l/r' | 'ps';
   phrase: string;
 };
 export type Settled =
@@ -112,13 +112,22 @@ const compatible = (a: PlaceParts, b: PlaceParts): PlaceParts | null => {
     if (out[key] !== undefined && out[key] !== value) return null;
     Object.assign(out, { [key]: value });
   }
-  if (a.part && b.part && a.part !== b.part) {
+  if ((a.part === 'load') !== (b.part === 'load')) {
+    if (!(a.side ?? a.end ?? b.side ?? b.end)) return null;
+    out.part = a.part === 'load' ? b.part : a.part;
+  } else if (a.part && b.part && a.part !== b.part) {
     const joined = partJoins[a.part]?.[b.part] ?? partJoins[b.part]?.[a.part];
     if (!joined) return null;
     out.part = joined;
   } else if (b.part) out.part = b.part;
   if (out.part && (out.side || out.end || out.wheel) && !sideable.has(out.part)) return null;
   return out;
+};
+
+/** Two places said of one thing ("bag" and "crimp", "damper" and "rear"); null when they are two things. */
+export const joinPlaces = (a: PlaceParts, b: PlaceParts): PlaceParts | null => {
+  const p = compatible(a, b);
+  return p ? tidy(p) : null;
 };
 
 /** Drops what a place cannot carry: an end on air parts of a rear side; the coach beside a corner. */
@@ -128,6 +137,22 @@ export const tidy = (p: PlaceParts): PlaceParts => {
   if (out.part === 'coach' && (out.side || out.end)) delete out.part;
   return out;
 };
+
+const offable: ReadonlySet<string> = new Set([
+  'line',
+  'bellows line',
+  'supply line',
+  'gauge line',
+  'discharge line',
+  'link',
+  'fitting',
+  'ground',
+  'feed cable',
+  'valve to panel line',
+  'arm',
+]);
+/** Words that may stand between a side and its part. */
+const glue = /^(?:the|a|an|my|our|its|his|her|that|this|side|end|hand|corner|own|same|of|one|old|other|whole|new)$/;
 
 /** Parts that a side of the tandem has one of for each wheel. */
 const wheeled: ReadonlySet<string> = new Set([
@@ -249,6 +274,12 @@ const idle = (items: readonly Item[], i: number): boolean => {
         return !items.slice(Math.max(0, i - 3), i).some((o) => o.k === 'num') && items[i + 2]?.k !== 'num';
       if (/^(?:the road|road|home|there|here|with|tight|under|inside)$/.test(next)) return true;
       if (it.phrase === 'down' && next === 'the') return true;
+      if (
+        /^(?:cool|cools|cooled|slow|slows|slowed|calm|calms|settle|let|break|burn|write|wrote|note|noted|hose|hosed|wipe|wiped|shut|shuts|cut|cooling|slowing|pull|pulling|pulled|blew|hold|track|narrow|narrowed)$/.test(
+          prev,
+        )
+      )
+        return true;
       const before = items[i - 1];
       return (
         before?.k === 'senses' &&
@@ -256,6 +287,35 @@ const idle = (items: readonly Item[], i: number): boolean => {
         !before.senses.some((s) => s.k === 'sign')
       );
     }
+    case 'leak':
+    case 'leaks':
+    case 'hiss':
+      return (
+        items
+          .slice(Math.max(0, i - 3), i)
+          .some((o) =>
+            /^(?:find|finding|trace|chase|chasing|locate|hunt|hunting|source)$/.test(
+              o.k === 'senses' ? o.phrase : o.k === 'unknown' ? o.low : '',
+            ),
+          ) ||
+        (/^(?:for|the|a)$/.test(prev) &&
+          /^(?:look|looking|looked|check|hunting|search|listen|for)$/.test(phraseAt(items, i - 2)))
+      );
+    case 'ok':
+    case 'okay':
+    case 'good':
+    case 'fine':
+      if (/^(?:were|so were|all set)$/.test(prev)) return true;
+      return (
+        i === 0 &&
+        items.length > 1 &&
+        it.phrase.startsWith('ok') &&
+        !placed &&
+        !/^(?:on|at|in|now|both|all|again)$/.test(next)
+      );
+    case 'working':
+    case 'works':
+      return /^(?:on|under|at|in|from|around|near|over)$/.test(next) && !/^(?:its|it|pump|is|now)$/.test(prev);
     default:
       return false;
   }
@@ -310,8 +370,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       else p = { ...p, side: sideOf(sense.rel, context.traffic) };
       place.p = p;
     }
-    if (item.phrase === 'rh' || item.phrase === 'rr' || item.phrase === 'r' || item.phrase === 'l')
-      if (item.phrase === 'rh' || item.phrase === 'r' || item.phrase === 'l') place.bare = item.phrase;
+    if (['rh', 'r', 'l', 'l/r', 'ps'].includes(item.phrase)) place.bare = item.phrase as 'r' | 'l' | 'rh';
     raw.push(place);
   });
   // merge neighbouring places
@@ -365,12 +424,14 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     }
     if (item.k === 'place') {
       const at = out.findLastIndex(
-        (o) => o.k !== 'filler' && !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to'].includes(o.phrase)),
+        (o) =>
+          !(o.k === 'filler' && glue.test(o.phrase)) &&
+          !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to'].includes(o.phrase)),
       );
       const prev = out[at];
       const between = out.slice(at + 1);
       const prep = between.some((b) => b.k === 'prep');
-      if (prev?.k === 'place') {
+      if (prev?.k === 'place' && !(prev.p.part === 'shim' && !item.p.part)) {
         const merged = compatible(prev.p, item.p);
         const same = merged && makePlace(merged) === makePlace(prev.p) && !prep;
         const joinsParts = Boolean(prev.p.part && item.p.part && prev.p.part !== item.p.part);
@@ -403,6 +464,18 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     }
     out.push(item);
   }
+  out.forEach((item, i) => {
+    // "air line off at lh bag": what is off is disconnected
+    const prev = out[i - 1];
+    if (
+      (item.k === 'filler' || item.k === 'prep') &&
+      item.phrase === 'off' &&
+      prev?.k === 'place' &&
+      offable.has(prev.p.part ?? '') &&
+      out[i + 1]?.k !== 'num'
+    )
+      out[i] = { k: 'sign', v: 'disconnected', span: item.span, phrase: 'off' };
+  });
   const toes = out.some((o) => o.k === 'measure' && (o.v === 'toe' || o.v === 'camber'));
   return out.map((item): Settled => {
     if (item.k !== 'place') return item;

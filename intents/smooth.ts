@@ -1,5 +1,5 @@
 /** Evens out short forms before tables are asked: "n" and, "w/" with, "2nd" second, "leakin" leaking. Spans stay as typed. */
-import { knownWord } from './lexicon.ts';
+import { knownWord, lexicon } from './lexicon.ts';
 import type { Token } from './scan.ts';
 import { scan } from './scan.ts';
 import { plainEnglish } from './words/plain.ts';
@@ -24,6 +24,32 @@ const smoothWord = (t: Token): Token => {
   return other === null || other === undefined ? t : { ...t, low: other };
 };
 
+/** "tankat", "leftrear": two words of ours that ran together. */
+const runOn = (t: Token): [Token, Token] | null => {
+  if (
+    t.low.length < 5 ||
+    t.low.length > 16 ||
+    t.to - t.from !== t.low.length ||
+    knownWord(t.low) ||
+    plainEnglish.has(t.low) ||
+    Object.hasOwn(slang, t.low)
+  )
+    return null;
+  for (let i = t.low.length - 2; i >= 4; i -= 1) {
+    const a = t.low.slice(0, i);
+    const b = t.low.slice(i);
+    if (runsOn(a) && follows.test(b))
+      return [
+        { ...t, to: t.from + i, low: a },
+        { ...t, from: t.from + i, low: b },
+      ];
+  }
+  return null;
+};
+const runsOn = (word: string): boolean => lexicon.get(word)?.some((s) => s.k === 'place') ?? false;
+const follows =
+  /^(?:at|is|was|on|off|in|low|high|rear|front|side|bag|valve|reads|now|leaks|leaking|hissing|level|down|link|line|pressure|runs|running)$/;
+
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {
   const out: Token[] = [];
@@ -40,7 +66,11 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
     } else if (t.low === 'r' && next?.low === '&' && tokens[i + 2]?.low === 'r') {
       out.push({ ...t, to: tokens[i + 2]!.to, low: 'r/r' });
       i += 2;
-    } else out.push(t.kind === 'word' ? smoothWord(t) : t);
+    } else {
+      const two = t.kind === 'word' ? runOn(t) : null;
+      if (two) out.push(...two);
+      else out.push(t.kind === 'word' ? smoothWord(t) : t);
+    }
   }
   return out;
 };

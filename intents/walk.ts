@@ -50,7 +50,7 @@ export type Clause = {
   readonly joined: boolean;
   readonly places: readonly number[];
   readonly taken: Set<number>;
-  readonly often: Extract<Settled, { k: 'often' }> | null;
+  often: Extract<Settled, { k: 'often' }> | null;
   measure: Measured | null;
 };
 
@@ -111,6 +111,12 @@ export const amountOf = (n: Amounting, unit: Unit, difference = false): ReadingF
 export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fact | null => {
   w.used.add(item);
   if (w.facts.length >= 200 || loc?.item?.ask) return null;
+  if (loc?.item?.bare && !settledBare(w, loc.item)) {
+    askBare(w, loc.item, item);
+    return null;
+  }
+  const twin = draft.is === 'reading' ? undefined : w.facts.slice(-4).find((f) => isTwin(f, draft));
+  if (twin) return twin;
   const when = w.pendingWhen;
   const full = {
     ...draft,
@@ -153,14 +159,72 @@ export const share = (w: Walk, fact: Fact | null): void => {
 const partTail = (place: string): string | undefined =>
   place.replace(/^(?:left|right|both)? ?(?:front|rear)? ?(?:forward|aft)? ?/, '') || undefined;
 
+const placeBefore = (w: Walk, item: PlaceItem): PlaceParts | undefined => {
+  const at = w.all.indexOf(item);
+  for (let i = at - 1; i >= 0 && at - i < 12; i -= 1) {
+    const it = w.all[i]!;
+    if (it.k === 'place' && it.p.side) return it.p;
+  }
+  return undefined;
+};
+const isTwin = (f: Fact, d: Draft): boolean => {
+  const g = d as Fact;
+  return (
+    f.is === g.is &&
+    f.where.v === g.where.v &&
+    'what' in f &&
+    'what' in g &&
+    f.what.v === g.what.v &&
+    (f.is !== 'sign' ||
+      g.is !== 'sign' ||
+      (f.there === g.there && (f.often === g.often || g.often === undefined) && f.word === g.word)) &&
+    (f.is !== 'condition' || g.is !== 'condition' || f.holds === g.holds) &&
+    (f.is !== 'work' || g.is !== 'work' || f.done === g.done) &&
+    f.is !== 'spec' &&
+    !g.when
+  );
+};
+
+/** `l` and `r` are sides where both stand in the note; `rh` where `lh` does, or a part or an end is named with it. */
+export const settledBare = (w: Walk, item: PlaceItem): boolean => {
+  const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
+  if (item.p.part !== undefined || item.p.end !== undefined) return true;
+  if (item.bare === 'r' || item.bare === 'l') return has('l') && has('r');
+  if (item.bare === 'rh') return w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h|left)/.test(i.phrase));
+  if (item.bare === 'ps') return w.all.some((i) => i.k === 'place' && /^(?:ds|driver)/.test(i.phrase));
+  return false;
+};
+const bareMeanings: Readonly<Record<string, readonly string[]>> = {
+  l: ['left', 'left rear'],
+  r: ['right', 'rear', 'right rear'],
+  rh: ['right', 'right rear'],
+  'l/r': ['left rear', 'both'],
+  ps: ['passenger side', 'pressure switch'],
+};
+const askBare = (w: Walk, item: PlaceItem, what: Settled): void => {
+  w.ambiguous.push({
+    question: `${w.text.slice(...item.span)}: which?`,
+    candidates: (bareMeanings[item.bare ?? ''] ?? ['left', 'right']).map((label) => ({
+      label,
+      text: `${label} ${w.text.slice(...what.span)}`,
+    })),
+    spans: [item.span],
+  });
+  use(w, item, what);
+};
+
 /** The place of an item as said; parts of a side take the side spoken of before. */
 export const locOf = (w: Walk, item: PlaceItem): Loc => {
   w.used.add(item);
   let p = item.p;
   let from: Loc['from'] = item.near || item.assumed ? 'assumed' : 'said';
-  const s = w.subject?.p;
+  const s = placeBefore(w, item) ?? w.subject?.p;
+  const own = p.part === s?.part;
   const inherits =
-    p.part !== undefined && airSide.has(p.part) && p.part !== 'bellows' && p.part !== 'height valve' && !p.side;
+    p.part !== undefined &&
+    airSide.has(p.part) &&
+    !p.side &&
+    (own || (p.part !== 'bellows' && p.part !== 'height valve'));
   if (inherits && s?.part && airSide.has(s.part) && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';

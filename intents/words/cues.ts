@@ -8,7 +8,7 @@ export const hedges =
     '|',
   );
 export const tellers =
-  'driver says|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
+  'driver says|boss say|driver say|chief say|owner say|customer say|man say|he say|she say|guy say|mechanic say|chief says|chief said|gaffer says|foreman said|office says|office said|neighbor said|neighbour said|wife said|husband said|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
     '|',
   );
 export const regularity: readonly (readonly [
@@ -16,11 +16,11 @@ export const regularity: readonly (readonly [
   'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded',
 ])[] = [
   [
-    'overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
+    'overnight|after i park|when i park|once parked|if i park it|when i leave it|after i stop|after we park|when i shut it off|after i shut it off|once parked up|when its parked|when it is parked|after a night|over a weekend|after it has been parked|after its been parked|when left overnight|parked overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
     'standing',
   ],
   [
-    'when driving|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
+    'when driving|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
     'driving',
   ],
   [
@@ -38,7 +38,7 @@ export const regularity: readonly (readonly [
   ],
   ['in the rain|when wet|wet weather|when it rains|in the wet', 'wet'],
   [
-    'on restart|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting',
+    'on restart|start again|when it tries to restart|tries to restart|when it restarts|when compressor start again|when it starts again|when restarted|on a hot restart|when it kicks back in|when it tries to start again|when it comes back on|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting',
     'restart',
   ],
   ['when loaded|fully loaded|with a load|loaded up|when laden|under load', 'loaded'],

@@ -4,7 +4,7 @@ import type { measures } from '../names.ts';
 export const measureWords: Readonly<Partial<Record<(typeof measures)[number], string>>> = {
   pressure: 'pressure|press|pres|presure|pressur|preasure|air pressure|reads|reading|p',
   'cut-in':
-    'cut in|cutin|cut-in|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on',
+    'cut in|back in at|back on at|comes back in at|comes back on at|and in at|back on again at|cutin|cut-in|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on',
   'cut-out':
     'cut out|cutout|cut-out|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cut-off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at',
   height:
@@ -30,7 +30,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'standing time':
     'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
   'settling time':
-    'settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
+    'settling|settling time|settle time|to settle|settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
   delay: 'delay|time delay|reacts after|delay time',
   'dead band': 'dead band|deadband|dead zone|free travel',
   'arm length': 'arm length|lever length',

@@ -37,9 +37,9 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   bellows:
     'bellows|bellow|bag|bags|air bag|airbag|air bags|airbags|air spring|air springs|airspring|airsprings|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|rear bags|baloon|air balloon|spring|springs',
   'bellows crimp':
-    'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|crimps|bead|lower crimp|upper crimp|top crimp|bottom crimp',
+    'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|crimps|bead|lower crimp|the crimp|upper crimp|top crimp|bottom crimp',
   'bellows fold':
-    'bellows fold|bag fold|fold|folds|airbag fold|air bag fold|bellow fold|rolling lobe|lobe|air spring fold|convolution',
+    'bellows fold|where it folds|where it rolls|at the fold|in the fold|bag fold|fold|folds|airbag fold|air bag fold|bellow fold|rolling lobe|lobe|air spring fold|convolution',
   'bead plate': 'bead plate|top plate|upper plate|bag plate|bead ring',
   piston: 'piston|pedestal|bag piston|bellows piston|pistons|lower piston',
   'bump stop': 'bump stop|bumpstop|bump stops|bumpstops|rubber stop|rubber bumper|jounce bumper|jounce stop',
@@ -51,10 +51,11 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'intake filter|air filter|filter|intake|intake element|inlet filter|comp filter|compressor filter|pump filter|air intake|pump intake|filter element|suction filter',
   unloader: 'unloader|unloader valve|unldr|blow down valve|blowdown valve|unloader port|head unloader',
   'discharge check':
-    'discharge check|discharge check valve|tank check|tank check valve|pump check|pump check valve|compressor check valve|comp check valve|outlet check|reservoir check valve|one way valve|nrv|non return|non return valve|tank nrv|comp check|discharge chk|tank chk|non-return valve|compressor check',
+    'discharge check|discharge check valve|tank check|tank check valve|pump check|pump check valve|compressor check valve|comp check valve|outlet check|reservoir check valve|tank nrv|pump nrv|comp check|discharge chk|tank chk|compressor check',
   'discharge line':
     'discharge line|discharge hose|discharge|outlet line|outlet hose|braided hose|pump outlet|pump line|comp line|discharge pipe|compressor line|delivery side of the pump|pump discharge|comp hose|outlet pipe',
-  'check valve': 'check valve|chk valve|check vlv|chk vlv|check valves|chk vlvs',
+  'check valve':
+    'check valve|one way valve|nrv|non return|non return valve|non-return valve|chk valve|check vlv|chk vlv|check valves|chk vlvs',
   reeds: 'reeds|reed|reed valve|reed valves|reed plate',
   rings: 'rings|ring|piston ring|piston rings|pump rings',
   'pressure switch':
@@ -91,7 +92,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   axle: 'axle|axles|bogie|bogy|boggy|tandem|tandems|tag|tag axle',
   floor: 'floor|shop floor|ground level|pad|concrete',
   coach:
-    'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|back end|arse end|all round|all four corners|all corners|all around|the whole thing|camper',
+    'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|all round|all four corners|all corners|all around|the whole thing|camper',
   'panel port': 'panel port|panel ports|ports on the panel',
   ambient:
     'ambient|outside|outside temp|outdoor|air temp|ambient temp|shop temp|outside temperature|out side|outdoors|weather|shop temperature|ambient temperature|yard temp',

@@ -3,19 +3,22 @@ import type { PlaceParts } from '../place.ts';
 
 export const placeWords: readonly (readonly [string, PlaceParts])[] = [
   [
-    'left|lh|l/h|lhs|left hand|left side|left-hand|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside',
+    'left|l|lh|l/h|lhs|left hand|left side|left-hand|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside',
     { side: 'left' },
   ],
   [
-    'right|rh|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
+    'right|r|rh|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
     { side: 'right' },
   ],
   [
-    'both|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides',
+    'both|l/r|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides',
     { side: 'both' },
   ],
   ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
-  ['rear|rears|back|rear end|aft end|bak|both rears|rear corners|behind|at the back|the back', { end: 'rear' }],
+  [
+    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|both rears|rear corners|behind|at the back|the back',
+    { end: 'rear' },
+  ],
   [
     'lr|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side',
     { side: 'left', end: 'rear' },

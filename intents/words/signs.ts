@@ -16,21 +16,21 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'leans|leaning|lean|listing|lists|tilting|tilts|tilted|tipped|cocked|leans over|crooked|tilt|leans to|leaning to',
   level: 'level|sits level|dead level|straight|level now|sitting level|even|lvl|is level|stays level|stood level',
   'on stops':
-    'on stops|on the stops|on the bump stops|on bump stops|on the rubber bumpers|on bumpers|sitting on the tires|right on the tires|sitting right on the tires|on the rubbers|bottomed out|slammed|on its stops|on the bumpstops|on bumpstops|down on the stops|down on stops|on the deck|flat on the stops|on the bump stop|sitting on the stops|sat on the stops|on the floor|on the ground|down on the bumps',
+    'on stops|on the stops|on the bump stops|on bump stops|on the rubber bumpers|on bumpers|sitting on the tires|right on the tires|sitting right on the tires|on the rubbers|bottomed out|slammed|on its stops|on the bumpstops|on bumpstops|down on the stops|down on stops|on the deck|flat on the stops|on the bump stop|sitting on the stops|sat on the stops|on the rubber stops|down on the rubber stops|down on the rubber|sitting on the ground|sat on the ground|sitting on the floor|on the rubber|down on the tyres|down on the tires|sat on the tyres|on the tyres|on the tires|on its tires|on its tyres|on its bump stops|on their stops|down on the bumps',
   sags: 'sags|sagging|sag|sinks|sinking|sunk overnight|settles|bleeds down|leaks down|airs down|settles out|bleed down|leak down|sag down|drops overnight|goes down|going down|sinks down|sank|sagged|goes down overnight|comes down|lowers itself|sink|airing down|went down overnight|bleeding down|leaking down|dropping overnight|drops down|falls overnight|goes low|drop overnight|go down|sags down|keeps going down',
   rises:
     'rises|rising|climbs|creeps up|lifts itself|comes up on its own|goes up on its own|raises|lifts|goes up by itself|creeping up|goes up|coming up|rose',
   holds:
-    'holds|holding|hold|held|stays up|stayed up|stays put|steady|no change|didnt move|hasnt moved|not moved|same as it was|stayed|holds fine|no movement|holds steady|stays the same|does not drop|solid|has not moved|hasnt dropped|didnt drop|no drop|not dropped|doesnt drop|rock solid|stable|not moving|holds air|stays level all night|didnt go down|hasnt budged|not budged|aint moved|holding air|holds pressure|holding pressure|held fine|not dropping|didn t drop',
+    'holds|holding|hold|held|stays up|stayed up|stays put|steady|no change|didnt move|hasnt moved|not moved|same as it was|stayed|holds fine|no movement|holds steady|stays the same|does not drop|has not moved|hasnt dropped|didnt drop|no drop|not dropped|doesnt drop|rock solid|stable|not moving|holds air|stays level all night|didnt go down|hasnt budged|not budged|aint moved|holding air|holds pressure|holding pressure|held fine|not dropping|didn t drop',
   drops:
     'drops|dropping|falls|falling|loses pressure|losing pressure|drop|dropped|fell|fall|loosing pressure|dropin|lost pressure',
   'comes up driving':
     'comes up driving|comes up when driven|comes up when driving|pumps up when driving|comes up after driving|comes up once driven|levels once driven|comes back up driving|comes up on the road|comes up when i drive|comes back up when driving|comes back up when driven|comes up going down the road|picks up when driving|lifts when driving|pumps back up when driving|comes right once driven|comes up after a drive|levels out when driving|levels up when driving|comes up with the engine|comes up when the engine runs|comes up once the engine is running|comes back up when i drive|rises when driving|comes back up on the road|comes up as soon as its driven|levels out driving|comes back up after driving',
   flat: 'flat|goes flat|flat out|deflated|empty bag|is flat|flattened',
   'runs on':
-    'wont shut off|never shuts off|wont stop|never stops|doesnt stop|never quits|wont quit|keeps running past|wont cut out|never cuts out|doesnt shut off|does not shut off|does not stop|runs on|doesnt cut out|does not cut out|will not shut off|will not stop|wont turn off|doesnt turn off|never turns off|not shutting off|not cutting out|not shut off|runs past cut out|no stop|not stopping|cant stop it|wont switch off|fails to cut out|doesnt quit|runs past|running past cut out|wont shut down|wont kick off|never kicks off|wont cut off|never cuts off|keeps going and going|going past cut out|goes past cut out|isnt shutting off|isnt stopping|does not quit|dont stop|not stop|never goes off|wont go off|will not cut out|never switches off|not want stop|still going wont shut off|doesnt shut itself off|not cutting off',
+    'wont shut off|never shuts off|wont stop|never stops|doesnt stop|never quits|wont quit|keeps running past|wont cut out|never cuts out|doesnt shut off|does not shut off|does not stop|runs on|doesnt cut out|does not cut out|will not shut off|will not stop|wont turn off|doesnt turn off|never turns off|not shutting off|not cutting out|not shut off|runs past cut out|no stop|not stopping|cant stop it|wont switch off|fails to cut out|doesnt quit|runs past|running past cut out|wont shut down|wont kick off|never kicks off|wont cut off|never cuts off|keeps going and going|going past cut out|goes past cut out|isnt shutting off|isnt stopping|does not quit|dont stop|not stop|never goes off|wont go off|will not cut out|never switches off|not want stop|doesnt shut itself off|not cutting off',
   'wont run':
-    'wont run|wont start|doesnt run|does not run|doesnt start|does not start|no go|no hum no click|silent|wont come on|doesnt come on|not running at all|wont kick in|never starts|wont kick on|not starting|doesnt kick in|will not run|will not start|wont go|not start|not run|never comes on|fails to start|fails to run|refuses to run|wont turn on|not coming on|no pump|no sound|doesnt kick on|does nothing|no noise|doesnt do anything|dont run|dont start|wont even start|not kicking in|isnt coming on|no response|completely dead|isnt running|never kicks in|never came on|doesnt turn on',
+    'wont run|wont start|doesnt run|does not run|doesnt start|does not start|no go|silent|wont turn|doesnt turn|doesnt turn over|wont turn over|does not turn|not turning|dont want to run|doesnt want to run|dont want run|not want to run|wont fire up|wont do anything|refuses to start|no life|no sign of life|wont run at all|not come on|wont come on|doesnt come on|not running at all|wont kick in|never starts|wont kick on|not starting|doesnt kick in|will not run|will not start|wont go|not start|not run|never comes on|fails to start|fails to run|refuses to run|wont turn on|not coming on|no pump|no sound|doesnt kick on|does nothing|no noise|doesnt do anything|dont run|dont start|wont even start|not kicking in|isnt coming on|no response|completely dead|isnt running|never kicks in|never came on|doesnt turn on',
   'runs constantly':
     'runs constantly|runs all the time|running all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|running constantly|runs a lot|constant running|running non stop|runs forever|keeps running|always run|always runs|runs the whole time|running continuously|goes all the time|going all the time|running nonstop|running flat out|continuous running|is running all day|works all the time|run all time|run all the time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
@@ -45,26 +45,26 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'blows fuse':
     'blows fuse|blows fuses|blowing fuses|pops fuse|pops the fuse|blows the fuse|blew fuse|blew the fuse|keeps blowing fuse|keeps blowing fuses|popping fuses|fuse pops|fuse blows|popped the fuse|fuse keeps blowing|blowing the fuse|fuse goes|fuse keeps popping|fuse blew|blow fuse|blows a fuse|blew a fuse|trips the breaker|trips breaker|breaker trips|tripping the breaker|popped fuse|popped a fuse|blown the fuse',
   'quits hot':
-    'quits hot|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
+    'quits hot|shuts itself off|shuts itself down|shuts off on its own|cuts out on its own|goes off on its own|quits when warm|overheats and stops|overheats and shuts off|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
   starts: 'starts|starts fine|fires up|starts up|kicks off fine',
   works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
-    'not working|n/w|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|had it|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
+    'not working|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|had it|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
   stuck: 'stuck|sticking|seized|jammed|sticks|siezed|stuck solid|frozen up solid|sticky',
   'stays closed': 'stays closed|stuck closed|stuck shut|wont open',
   'stays open': 'stays open|stuck open|wont close|hung open',
   reversed: 'reversed|wrong way round|backwards|on backwards|upside down|fitted backwards|swapped over',
   binding: 'binding|binds|stiff|tight',
   hot: 'hot|red hot|too hot to touch|o/heating|overheating|overheated|very hot|roasting|overheats|too hot|getting hot|boiling hot|o/heat',
-  burnt: 'burnt|burned|pitted|burnt out|blackened|charred|arced|burnt contacts|melted|burned out',
+  burnt: 'burnt|burn|burns|burned|pitted|burnt out|blackened|charred|arced|burnt contacts|melted|burned out',
   corroded: 'corroded|corrosion|rusty|rusted|green|crusty|rust|furred up|corrode|rusty as hell',
   welded: 'welded|welded shut|stuck together|welded closed|contacts welded',
   tripped: 'tripped|popped out',
   blown: 'blown|popped',
   loose: 'loose|slack|undone|backed off|wobbly|rattling|come loose|worked loose|lose',
-  bent: 'bent|bowed|twisted|buckled',
+  bent: 'bent|bend|bended|bowed|twisted|buckled',
   broken:
-    'broken|snapped|cracked off|sheared|fell off|broken off|come off|came off|fallen off|fractured|broke off|is off',
+    'broken|brake in|break in|a break in|snapped|cracked off|sheared|fell off|broken off|come off|came off|fallen off|fractured|broke off|is off',
   disconnected:
     'disconnected|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
   slipped: 'slipped|moved on the shaft|slid|clamp moved|slipping',
@@ -99,7 +99,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'leaks oil':
     'leaks oil|leaking oil|weeping oil|oil leak|oil all over|oil leaking|weeping fluid|leaking fluid|leak oil|pissing oil|oil weeping|misting',
   bounces:
-    'bounces|bouncy|bouncing|porpoises|wallows|floaty|bounce|pogo|bounces like a boat|wallowing|bounching|floats|bounces around|hops|bounces up and down',
+    'bounces|jumping|jumps|bouncy|bouncing|porpoises|wallows|floaty|bounce|pogo|bounces like a boat|wallowing|bounching|floats|bounces around|hops|bounces up and down',
   bottoms:
     'bottoms|bottoming|bottoms out|bottoming out|hits the stops|bottom out|hits bump stops|hitting the stops|hitting the bump stops|hits the bump stops|crashes over bumps',
   wanders: 'wanders|wander|wandering|drifts|walks all over|wanders all over|wanders on the road|all over the road',
@@ -229,7 +229,8 @@ export const placeAfter: ReadonlySet<string> = new Set([
   'bangs',
   'frozen',
   'aged',
-  'slack',
+  'milky',
+  'puffs',
 ]);
 /** Denied, these are their opposite, not an absence. */
 export const opposites: Readonly<Partial<Record<SignName, SignName>>> = {

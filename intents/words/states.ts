@@ -24,7 +24,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'pump running|pump runs|comp runs|comp running|compressor runs|compressor running|pump on|comp on|compressor on|pump is running|comp is running|compressor is running|pump going|comp going|pump is on|comp is on|pump still running|comp still running|pump is going|compressor is on|pump is still going|pump run|comp run|compressor is going|runs|running|pump was running|compressor was running|pump came on|comp came on|compressor came on|pump kicked in|comp kicked in|compressor kicked in|pump kicked on|comp kicked on',
+    'pump running|pump runs|comp runs|comp running|compressor runs|compressor running|pump on|comp on|compressor on|pump is running|comp is running|compressor is running|pump going|comp going|pump is on|comp is on|pump still running|comp still running|pump is going|compressor is on|pump is still going|pump run|pump go|pump goes|comp run|compressor is going|runs|running|pump was running|compressor was running|pump came on|comp came on|compressor came on|pump kicked in|comp kicked in|compressor kicked in|pump kicked on|comp kicked on',
     'pump running',
     true,
   ],
@@ -91,7 +91,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ],
   ['outlet open|tank outlet open|tank outlet opened|opened the tank outlet', 'tank outlet closed', false],
   [
-    'on jacks|on a jack|on the jack|jacks down|jacked up|up on jacks|on jack|levelling jacks down|leveling jacks down|jacks are down|still on the jacks|on the jacks|on the levelling jacks|with jacks down|jack up',
+    'on jacks|on a bottle jack|on the bottle jack|on bottle jack|on a floor jack|on the floor jack|on a trolley jack|on the trolley jack|on a hydraulic jack|on one jack|on a jack|on the jack|jacks down|jacked up|up on jacks|on jack|levelling jacks down|leveling jacks down|jacks are down|still on the jacks|on the jacks|on the levelling jacks|with jacks down|jack up',
     'on jacks',
     true,
   ],
@@ -164,7 +164,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'tank drained|tank empty|tank is empty|tank at zero|tank at 0|tank is drained|tank zero|drained tank|tank is at zero|tank is at 0|tank bled down|tank down to zero|no air in the tank|drained the tank|drained tank|tank is zero|bled the tank|tank drained down|drained the tank to zero|tank emptied|no pressure in the tank|tank bled to zero',
+    'tank drained|tank empty|tank is empty|tank at zero|tank at 0|tank is drained|tank zero|tank is at zero|tank is at 0|tank bled down|tank down to zero|no air in the tank|tank is zero|bled the tank|tank drained down|drained the tank to zero|tank emptied|no pressure in the tank|tank bled to zero',
     'tank drained',
     true,
   ],
@@ -207,7 +207,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
 
 export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>> = {
   replaced:
-    'replaced|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
+    'replaced|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
   repaired: 'repaired|fixed|mended|repair|patched|rep|patched up|sorted|fix',
   rebuilt: 'rebuilt|overhauled|rebuild|kit in|resealed|overhaul|reconditioned|rekitted',
   cleaned:
