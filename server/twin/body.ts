@@ -4,7 +4,7 @@
  *   lever A(x) (p - p_atm) + stops(y) = load + roll (y_left - y_right - front twist),  A = A0 + a x,  V = V0 + A0 x + a x^2 / 2
  * V is the integral of A (virtual work), so that no energy is made. Newton on both sides at once.
  */
-import type { Patient } from './afflict.ts';
+import type { Patient } from './patient.ts';
 import { gasConstant } from './gas.ts';
 
 export type Balance = {

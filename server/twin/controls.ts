@@ -2,7 +2,7 @@
  * What switches: key, panel, arms, height valves with dead band and delay, pressure switch, thermal cut-out, protection
  * valve. `openingsFor` turns it into conductances; `crossings` says how far each next change is; `cross` makes it.
  */
-import type { Arm, Patient } from './afflict.ts';
+import type { Arm, Patient } from './patient.ts';
 import { blowsFuse, headPressure, running, stalled, starts, turnsAbove } from './electrics.ts';
 import { inSeries } from './gas.ts';
 import type { Openings } from './plant.ts';

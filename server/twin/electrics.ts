@@ -1,5 +1,5 @@
 /** The pump's circuit, steady: battery behind its resistance, feed, motor, ground. Volts, amps, ohms. */
-import type { Patient } from './afflict.ts';
+import type { Patient } from './patient.ts';
 
 export type Circuit = { battery: number; motor: number; amps: number };
 

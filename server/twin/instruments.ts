@@ -2,7 +2,7 @@
  * What instruments and senses say of a true value: their divisions, their errors, and what they miss. Resolutions come
  * from the sheet; misses and thresholds are estimates, common practice at best, no published source.
  */
-import type { Patient } from './afflict.ts';
+import type { Patient } from './patient.ts';
 import { massFlow, referenceDensity } from './gas.ts';
 import type { Rng } from './rng.ts';
 

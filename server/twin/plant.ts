@@ -3,7 +3,7 @@
  * openings stand still and the rates are smooth. State is mass and z = mass times temperature of each volume: pressure is
  * z R / V without a division by mass, and mass is kept exactly by any linear stepper.
  */
-import type { Patient } from './afflict.ts';
+import type { Patient } from './patient.ts';
 import { type Balance, makeBalance } from './body.ts';
 import { deliveryAt } from './coach.ts';
 import { running, speedShare } from './electrics.ts';

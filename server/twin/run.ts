@@ -3,11 +3,13 @@
  * parameters, ailments and script give the same trace.
  */
 import { ImpossibleInput } from '../core/quantity.ts';
-import { type Arm, afflict } from './afflict.ts';
+import { afflict } from './afflict.ts';
+import type { Arm } from './patient.ts';
 import type { PanelPosition } from './controls.ts';
 import type { CoachParams } from './params.ts';
 import type { Air } from './plant.ts';
-import { type Change, type Glimpse, type SimOptions, makeSim } from './sim.ts';
+import { makeSim } from './sim.ts';
+import type { Change, Glimpse, SimOptions } from './sim-shapes.ts';
 import type { Ail } from './sizes.ts';
 
 export type Deed =

@@ -2,10 +2,12 @@
  * One coach in the states that checks are made in, each reached once and kept: driven, settled, after the night. The
  * stages follow the order of a shop: as found comes from a night that began after a drive.
  */
-import { type Patient, afflict } from './afflict.ts';
+import { afflict } from './afflict.ts';
+import type { Patient } from './patient.ts';
 import type { CoachParams } from './params.ts';
 import type { Rng } from './rng.ts';
-import { type Glimpse, type Saved, type Sim, makeSim } from './sim.ts';
+import { makeSim } from './sim.ts';
+import type { Glimpse, Saved, Sim } from './sim-shapes.ts';
 import type { Ail } from './sizes.ts';
 
 export type Moment = Pick<Glimpse, 't' | 'tank' | 'bellows' | 'rear' | 'exhausted' | 'pump' | 'ambient'>;

@@ -1,25 +1,28 @@
 /** Checks that are waits: falls of the tank, heights by tape, what is found in the morning. */
 import { tankGauge, shopGauge, tape } from './instruments.ts';
+import type { CoachParams } from './params.ts';
 import { type Moment, type Night, type Scene } from './scene.ts';
-import type { Glimpse } from './sim.ts';
+import type { Glimpse } from './sim-shapes.ts';
 
 type I = 0 | 1;
 
-/** Two readings of the tank, told apart by the gauge and held against the limit over that time. Gauge Pa, s. */
-export const fallOutcome = (scene: Scene, from: number, to: number, over: number): 'none' | 'slow' | 'fast' => {
-  const { q, rng } = scene;
-  const fall = tankGauge(q, from, rng) - tankGauge(q, to, rng);
-  if (fall < 0.99 * q.p.gaugeStep) return 'none';
-  return fall >= 0.99 * ((q.p.limits.leakFall * over) / q.p.limits.leakOver) ? 'fast' : 'slow';
+/** A fall between two readings of the coach's gauge, gauge Pa, over `over` s: told at all, and against the limit. */
+export const judgeFall = (p: CoachParams, fall: number, over: number): 'none' | 'slow' | 'fast' => {
+  if (fall < 0.99 * p.gaugeStep) return 'none';
+  return fall >= 0.99 * ((p.limits.leakFall * over) / p.limits.leakOver) ? 'fast' : 'slow';
 };
 
-/** `least`: smaller changes are the valve's own play, not a move; m. */
-export const moveOutcome = (scene: Scene, from: number, to: number, least = 0.003): 'holds' | 'rises' | 'drops' => {
-  const { q, rng } = scene;
-  const change = tape(q, to, rng) - tape(q, from, rng);
-  const told = Math.max(least, 1.5 * q.p.tapeStep);
+/** A change between two readings by tape, m. `least`: smaller ones are the valve's own play, not a move. */
+export const judgeMove = (p: CoachParams, change: number, least = 0.003): 'holds' | 'rises' | 'drops' => {
+  const told = Math.max(least, 1.5 * p.tapeStep);
   return change > told ? 'rises' : change < -told ? 'drops' : 'holds';
 };
+
+export const fallOutcome = ({ q, rng }: Scene, from: number, to: number, over: number): 'none' | 'slow' | 'fast' =>
+  judgeFall(q.p, tankGauge(q, from, rng) - tankGauge(q, to, rng), over);
+
+export const moveOutcome = ({ q, rng }: Scene, from: number, to: number, least?: number): 'holds' | 'rises' | 'drops' =>
+  judgeMove(q.p, tape(q, to, rng) - tape(q, from, rng), least);
 
 export const shutFall = (scene: Scene): { from: Glimpse; to: Glimpse } => {
   const sim = scene.settled();

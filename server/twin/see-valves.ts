@@ -3,8 +3,8 @@ import { freeAir, freeFlow, hoseInWater, shopGauge, soap, tape } from './instrum
 import { massFlow, referenceDensity } from './gas.ts';
 import { reliefConductance, reliefRamp } from './plant.ts';
 import type { Scene } from './scene.ts';
-import type { Arm } from './afflict.ts';
-import type { Sim } from './sim.ts';
+import type { Arm } from './patient.ts';
+import type { Sim } from './sim-shapes.ts';
 
 type I = 0 | 1;
 const both = (arm: Arm): { arm: [Arm, Arm] } => ({ arm: [arm, arm] });

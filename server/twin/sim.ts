@@ -3,10 +3,9 @@
  * happens. The solver's step is free; events are found by regula falsi on the step that passes them.
  */
 import { ImpossibleInput } from '../core/quantity.ts';
-import type { Arm, Patient } from './afflict.ts';
+import type { Patient } from './patient.ts';
 import {
   type Controls,
-  type PanelPosition,
   type Sight,
   copyControls,
   cross,
@@ -18,58 +17,9 @@ import {
   settlePump,
 } from './controls.ts';
 import { gasConstant } from './gas.ts';
-import { type Air, ambientAt, at, makePlant, stateSize } from './plant.ts';
+import { ambientAt, at, makePlant, stateSize } from './plant.ts';
+import type { Change, Glimpse, Sim, SimOptions } from './sim-shapes.ts';
 import { NoWayOn, makeStepper } from './stepper.ts';
-
-/** Everything that changes, as plain data: kept, copied, put back. */
-export type Saved = { t: number; state: number[]; controls: Controls; air: Air };
-
-/** What can be seen of the coach at one moment. Pa gauge, m, K, s, kg. */
-export type Glimpse = {
-  t: number;
-  tank: number;
-  supply: number;
-  bellows: [number, number];
-  /** Rail over the wheels' ground, m, true. */
-  rear: [number, number];
-  front: [number, number];
-  tankTemperature: number;
-  ambient: number;
-  pump: boolean;
-  engine: boolean;
-  exhausted: [number, number];
-  pumpHeat: number;
-  mass: number;
-  out: number;
-  pumped: number;
-};
-
-export type Change = { t: number; what: string };
-
-export type Sim = {
-  readonly q: Patient;
-  readonly controls: Controls;
-  readonly changes: Change[];
-  readonly steps: { taken: number; tried: number };
-  readonly look: () => Glimpse;
-  readonly time: () => number;
-  /** Runs until `until`, s; `watch` sees the coach at every multiple of `every` s. */
-  readonly advance: (until: number, every?: number, watch?: (g: Glimpse) => void) => void;
-  readonly set: (
-    change: Partial<Pick<Controls, 'key' | 'engine' | 'panel' | 'outletClosed'>> & { arm?: [Arm, Arm] },
-  ) => void;
-  /** Brings the tank to a gauge pressure at once: drained, or filled with shop air at the wall's temperature. */
-  readonly tankTo: (gauge: number) => void;
-  /** Puts both sides at heights above ride height, bellows at the temperature around. */
-  readonly stand: (yl: number, yr: number) => void;
-  readonly weather: (air: Air) => void;
-  readonly save: () => Saved;
-  readonly restore: (saved: Saved) => void;
-  /** Where the heights would go if only the air inside decided. */
-  readonly setHeat: (tank: number) => void;
-};
-
-export type SimOptions = { tolerance?: number; longest?: number };
 
 export const makeSim = (q: Patient, options: SimOptions = {}): Sim => {
   const { p } = q;
@@ -367,5 +317,3 @@ export const makeSim = (q: Patient, options: SimOptions = {}): Sim => {
   settle();
   return sim;
 };
-
-export type { PanelPosition };

@@ -28,10 +28,10 @@ describe.each([
   [true, 'panel'],
   [false, 'noPanel'],
 ] as const)('panel %s', (hasPanel, which) => {
-  test('the first coach of every cause shows again what it showed', () => {
+  test('the first coach of every third cause shows again what it showed', () => {
     let same = 0;
     let all = 0;
-    for (const cause of causesFor(hasPanel)) {
+    for (const cause of causesFor(hasPanel).filter((_, i) => i % 3 === 0)) {
       const again = sampleOf(drawOne(sheets, hasPanel, cause, evidenceTable.seed, 0).seen);
       const kept = evidenceTable.samples[which][cause] ?? '';
       expect(kept.length).toBe(airObservables.length);
@@ -72,7 +72,7 @@ describe.each([
 });
 
 test('one cause counted again over its first coaches agrees with the table as a part of it', () => {
-  const draws = Math.min(evidenceTable.draws, 40);
+  const draws = Math.min(evidenceTable.draws, 10);
   const { own } = countCause(sheets, true, 'left exhaust seat leak', evidenceTable.seed, draws);
   const kept = evidenceTable.panel['left exhaust seat leak']!;
   for (const [see, row] of Object.entries(own))

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { afflict } from '../../server/twin/afflict.ts';
 import { makeRng } from '../../server/twin/rng.ts';
 import { observeAll } from '../../server/twin/observe.ts';
-import { type Glimpse, makeSim } from '../../server/twin/sim.ts';
+import { makeSim } from '../../server/twin/sim.ts';
+import type { Glimpse } from '../../server/twin/sim-shapes.ts';
 import { psi, sheetOf, tight } from './coaches.ts';
 import { makeCoach } from '../../server/twin/coach.ts';
 

@@ -9,7 +9,8 @@ import { airObservables } from '../../server/twin/observables.ts';
 import { observeIn } from '../../server/twin/observe.ts';
 import { makeRng } from '../../server/twin/rng.ts';
 import { makeScene } from '../../server/twin/scene.ts';
-import { type Glimpse, makeSim } from '../../server/twin/sim.ts';
+import { makeSim } from '../../server/twin/sim.ts';
+import type { Glimpse } from '../../server/twin/sim-shapes.ts';
 import type { Ail } from '../../server/twin/sizes.ts';
 import { psi, tight } from './coaches.ts';
 
