@@ -1,5 +1,6 @@
 /** A word of the trade, said to an apprentice. */
 export type Term = {
+  /** Lower case. */
   readonly id: string;
   readonly term: string;
   /** Other spellings by which it is known; lower case. */
@@ -10,6 +11,8 @@ export type Term = {
   /** Ids of other terms. */
   readonly see: readonly string[];
 };
+
+/** A term whose id is its name. */
 export const term = (
   id: string,
   also: readonly string[],
@@ -17,3 +20,9 @@ export const term = (
   why: string,
   see: readonly string[] = [],
 ): Term => ({ id, term: id, also, plain, why, see });
+
+/** A term written in capitals, which is not the same as the plain word: AUTO, SHUT, LIVE. */
+export const capital = (...parts: Parameters<typeof term>): Term => ({
+  ...term(...parts),
+  term: parts[0].toUpperCase(),
+});

@@ -40,7 +40,7 @@ export const cloggedLine: Guide = {
     {
       words:
         "Tee the gauge in at the valve's supply port. Cap what is open. Hands out, power on, pump up, stand clear, and read tank and tee together.",
-      expect: 'Both: "tank 105 psi, 40 psi at left supply line"',
+      expect: 'Both: "tank 105 psi, 40 psi at left height valve"',
       outcomes: [
         { when: 'the same', means: 'the supply is open: look after this point' },
         { when: 'rises slowly', means: 'restricted: dirt, ice, carbon' },
@@ -51,7 +51,7 @@ export const cloggedLine: Guide = {
     {
       words:
         'DEAD again. Take the piece off at both ends, look through it, blow it from the clean end into a rag in a bag, eyes covered, regulated, under 30 psi at a blocked end (29 CFR 1910.242(b)).',
-      expect: 'What came out: "water in left supply line", "discharge line plugged", "supply line cleaned"',
+      expect: 'What came out: "water in supply line", "discharge line plugged", "supply line cleaned"',
       outcomes: [
         { when: 'carbon', means: 'discharge line of a hot pump: renew line and check valve' },
         { when: 'dirt or tape shreds', means: 'they are in the valve too: bench test it' },

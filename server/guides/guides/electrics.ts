@@ -82,7 +82,7 @@ export const electrics: Guide = {
     {
       words:
         'Drop leg by leg, called: battery to fuse, across the fuse, key feed, across the pressure switch, across the relay contacts, cable to motor, motor case to battery ground. One lead each side of the joint. No jumper stays in.',
-      expect: 'Each leg: "0.2 v drop across relay", "1.1 v drop at ground"',
+      expect: 'Each leg: "voltage drop 0.2 v at relay", "voltage drop 1.1 v at ground"',
       outcomes: [
         { when: 'one leg has most of it', means: 'clean, remake or renew that one, and read again' },
         { when: 'full volts across a switch or relay', means: 'its contacts are open: burnt, or not called' },

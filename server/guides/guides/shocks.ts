@@ -23,7 +23,7 @@ export const shocks: Guide = {
     {
       words:
         'Drive twenty minutes on a road with some bumps, then stop and chock. From outside, compare the shocks at once, bodies only.',
-      expect: 'Each: "left rear shock warm", "right rear shock cold"',
+      expect: 'Each, warm or cold: "left rear shock warm"',
       outcomes: [
         { when: 'warm', means: 'it has worked' },
         { when: 'cold after that', means: 'it did nothing: that is the dead one' },

@@ -64,7 +64,7 @@ export const toeCamber: Guide = {
     {
       words:
         'Toe of each wheel: front and back of the rim to the string at the same height, then wheel turned half round and again, to take out the rim. Smaller in front is in.',
-      expect: 'Which wheel, how much, over what: "left rear forward wheel toe in 1/16 over 24 in"',
+      expect: 'Which wheel, how much, and over what length if it is not the rim: "left rear forward wheel toe 1/16 in"',
       outcomes: [
         { when: 'inside {alignment.toe}', means: 'leave it' },
         { when: 'outside', means: 'ask "what shim" with bolt spacing known: {alignment.bracket.toeBolts}' },
@@ -83,7 +83,7 @@ export const toeCamber: Guide = {
     {
       words:
         'Shim: behind one end of the bracket for toe, behind top or bottom for camber (common practice, no source). Frame on rated stands, weight off the arm by the manual, bolts loosened, never out while loaded; not more than {alignment.bracket.most} at a bolt. Torque from sheet or manual.',
-      expect: 'What went where: "added a shim 1/16 at left bracket"',
+      expect: 'What went where: "added a shim at left bracket", "shim 1/16 in"',
       outcomes: [
         { when: 'needs more than is allowed', means: 'bent or worn: bracket, pin, frame. No more shims' },
         { when: 'the other angle moved too', means: 'expected: measure both again' },
@@ -92,7 +92,7 @@ export const toeCamber: Guide = {
     },
     {
       words: 'On its wheels, rolled, settled: both wheels of that side, both angles, then the other side, then thrust.',
-      expect: 'Each wheel again: "left rear forward wheel toe in 1/32 over 24 in"',
+      expect: 'Each wheel again: "left rear forward wheel toe 1/32 in"',
       outcomes: [
         { when: 'all inside', means: 'front alignment next: it follows the rear' },
         { when: 'moved the wrong way', means: 'shim at the other end' },

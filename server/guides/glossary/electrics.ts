@@ -1,0 +1,118 @@
+/** Terms of the twelve-volt side. Own words. */
+import { type Term, term } from './term.ts';
+
+export const electricTerms: readonly Term[] = [
+  term(
+    'pressure switch',
+    ['governor'],
+    'The switch that starts and stops the pump by tank pressure.',
+    "Carrying the motor's full current its contacts burn or weld: it wants a relay.",
+    ['relay', 'cut-in', 'cut-out'],
+  ),
+  term(
+    'contacts',
+    ['points'],
+    'The two pieces of metal that meet in a switch or relay.',
+    'Burnt they drop volts, welded they never let go. A tap that frees them mends nothing.',
+    ['relay', 'pressure switch'],
+  ),
+  term(
+    'relay',
+    [],
+    'A switch worked by a small current that carries the large one to the motor.',
+    'Welded, the pump runs on and the key may not stop it.',
+    ['pressure switch', 'voltage drop'],
+  ),
+  term(
+    'fuse',
+    [],
+    'A thin wire that melts before the cable does.',
+    'Its size belongs to the cable: never larger, never bridged.',
+    ['breaker', 'feed cable'],
+  ),
+  term(
+    'breaker',
+    ['circuit breaker'],
+    'A switch that opens by itself on too much current, and by hand.',
+    'Where the pump’s power is cut, not at the key.',
+    ['fuse', 'key switch'],
+  ),
+  term('key switch', ['key', 'ignition'], 'Lets the driver call the pump.', 'No safety: a welded relay ignores it.', [
+    'relay',
+    'breaker',
+  ]),
+  term(
+    'voltage drop',
+    ['volt drop'],
+    'Volts lost in a wire or joint while current flows.',
+    'Read under load, leg by leg, it finds the bad joint. A wire without current shows nothing.',
+    ['ground', 'relay', 'leg'],
+  ),
+  term(
+    'leg',
+    ['legs'],
+    'One piece of the way of the current, from one joint to the next.',
+    'The drops of all legs add up to what the motor is short of.',
+    ['voltage drop'],
+  ),
+  term(
+    'voltage',
+    ['volts'],
+    'The push behind the current.',
+    'Read at battery and motor at the same moment, while the pump is called.',
+    ['voltage drop', 'battery'],
+  ),
+  term(
+    'current',
+    ['amps'],
+    'How much flows; by clamp, without cutting a wire.',
+    'High: it works hard. Low and no air: it turns for nothing.',
+    ['motor', 'fuse'],
+  ),
+  term(
+    'ground',
+    ['earth', 'chassis ground'],
+    'The way back of the current from motor to battery, through frame and lugs.',
+    'Rust under one lug makes a pump slow.',
+    ['voltage drop'],
+  ),
+  term(
+    'feed cable',
+    ['feed', 'power cable'],
+    'The cable from battery to motor.',
+    'Too thin or too long, it eats volts and gets warm.',
+    ['voltage drop', 'fuse'],
+  ),
+  term(
+    'battery',
+    [],
+    'Stores the current; gives off gas that explodes.',
+    'Below about twelve volts at rest nothing else can be judged. No spark near it.',
+    ['voltage', 'specific gravity'],
+  ),
+  term(
+    'specific gravity',
+    [],
+    'How heavy the acid of a flooded battery is, against water.',
+    'It says how full each cell is; one cell far off the others is a dying battery.',
+    ['battery'],
+  ),
+  term('motor', [], 'Turns the pump.', 'Full volts at it and no turn is motor or a seized pump; less is wiring.', [
+    'brushes',
+    'pump',
+  ]),
+  term(
+    'brushes',
+    ['brush'],
+    'Carbon blocks that bring the current into the turning part of a motor.',
+    'They wear with the hours; a motor that starts when knocked has few left.',
+    ['motor'],
+  ),
+  term(
+    'solenoid',
+    ['solenoid valve'],
+    'A valve moved by a coil.',
+    'Where one closes the suspension off with the key, key off is another state of the air. The sheet says so.',
+    ['key switch'],
+  ),
+];

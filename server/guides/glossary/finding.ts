@@ -1,0 +1,111 @@
+/** Terms of finding and proving a fault. Own words. */
+import { type Term, term } from './term.ts';
+
+export const findingTerms: readonly Term[] = [
+  term(
+    'leak-down',
+    ['leak down', 'bleed down', 'pressure fall', 'leak test'],
+    'Reading tank and heights over time with nothing running.',
+    'Where the fall stops, and in which panel position, names the zone.',
+    ['settling', 'shut', 'soap check'],
+  ),
+  term(
+    'settling',
+    ['heat settling', 'settled'],
+    'The fall of a just filled tank as its air cools.',
+    'Several psi in a quarter of an hour without any leak: wait before you time a leak.',
+    ['leak-down'],
+  ),
+  term(
+    'soap check',
+    ['soap', 'soaping', 'bubbles'],
+    'Soapy water on a joint that holds air: a leak blows bubbles.',
+    'No bubbles is weak evidence: slow, cold-only and hidden leaks make none.',
+    ['leak-down', 'evidence'],
+  ),
+  term(
+    'as found',
+    [],
+    'How the coach stands before anybody touches key, pump, panel or link.',
+    'Three minutes of pumping wipe it out, and it says more than most tests.',
+    ['leak-down', 'four corners'],
+  ),
+  term(
+    'evidence',
+    [],
+    'What a reading says for or against a fault, in the state in which it was taken.',
+    'The same note typed twice is one piece of it; measured twice it is two.',
+    ['suspect', 'as found'],
+  ),
+  term(
+    'suspect',
+    ['suspects'],
+    'A fault that may be behind what was seen, with how likely it is in words.',
+    'Not a verdict: the next check may fell it, and then that is said.',
+    ['evidence', 'proof'],
+  ),
+  term(
+    'proof',
+    ['overnight test', 'overnight'],
+    'The test that fits the complaint: overnight in AUTO for sinking, a road test for arms and bellows.',
+    'Without it a repair is a hope.',
+    ['as found', 'leak-down'],
+  ),
+  term(
+    'substitution',
+    ['swap'],
+    'Putting in a part known good to see whether the fault goes.',
+    'Last, not first: it costs most and hides what killed the old one.',
+    ['evidence'],
+  ),
+  term(
+    'second gauge',
+    ['test gauge'],
+    'A gauge known good, put on the test port.',
+    'If it disagrees, every earlier tank reading is in doubt.',
+    ['gauge', 'test port'],
+  ),
+  term(
+    'gauge pressure',
+    ['psig', 'gauge reading'],
+    'Pressure above that of the air around: an open tank reads zero.',
+    'What every gauge here shows.',
+    ['absolute pressure'],
+  ),
+  term(
+    'absolute pressure',
+    ['psia'],
+    'Pressure above nothing at all: gauge pressure plus that of the weather.',
+    'Cold shrinks air by it, so a night of 20 degrees less lowers a good tank too.',
+    ['gauge pressure', 'settling'],
+  ),
+  term(
+    'psi',
+    ['pounds', 'pounds per square inch'],
+    'Pounds on a square inch, a pressure. 1 psi is 6.895 kPa.',
+    '"Pounds" is pressure, weight or torque: say which.',
+    ['kpa', 'bar'],
+  ),
+  term('kpa', ['kilopascal'], 'A pressure: 100 kPa is 1 bar, or 14.5 psi.', 'The unit on sheets from metric lands.', [
+    'psi',
+    'bar',
+  ]),
+  term('bar', [], 'A pressure: 1 bar is 100 kPa, or 14.5 psi.', 'Nearly, not quite, that of the weather.', [
+    'psi',
+    'kpa',
+  ]),
+  term(
+    'tolerance',
+    [],
+    'How far a reading may be off its figure and still be right.',
+    'Inside it, leave the coach alone.',
+    ['ride height'],
+  ),
+  term(
+    'sheet',
+    ['coach sheet'],
+    'The figures of one coach, from its maker’s manual or its owner, with their source.',
+    'A figure it lacks is asked for, never guessed.',
+    ['tolerance'],
+  ),
+];

@@ -1,0 +1,115 @@
+/** Terms of bellows and what stands around them. Own words. */
+import { type Term, term } from './term.ts';
+
+export const springTerms: readonly Term[] = [
+  term(
+    'bellows',
+    ['air spring', 'air bag', 'airbag', 'bag'],
+    'A rubber and cord bag full of air that carries one part of the coach.',
+    'Its pressure is set by the load on it, so a leaking one sinks at almost the same pressure: the tape shows the leak, the gauge does not.',
+    ['crimp', 'fold', 'piston', 'height valve'],
+  ),
+  term(
+    'crimp',
+    ['bellows crimp'],
+    'The ring that squeezes the rubber of a bellows onto its metal end.',
+    'A common place for a slow leak, and soaped last because it is hard to reach.',
+    ['bellows', 'soap check'],
+  ),
+  term(
+    'fold',
+    ['bellows fold'],
+    'Where the bellows rolls over its piston as the wheel moves.',
+    'It bends with every bump, so age cracks start here.',
+    ['bellows', 'piston'],
+  ),
+  term('piston', [], 'The metal or plastic foot over which a bellows rolls.', 'Dirt or rust on it wears the fold.', [
+    'bellows',
+    'fold',
+  ]),
+  term(
+    'bead plate',
+    ['top plate'],
+    'The metal plate at the top of a bellows.',
+    'Rubber torn at it says the bellows was pulled too long: look at shocks and height.',
+    ['bellows', 'shock'],
+  ),
+  term(
+    'cord',
+    ['cords', 'cords showing', 'cord showing'],
+    'The threads inside the rubber that hold the pressure.',
+    'Seen from outside, the bellows is out of service: not driven, not inflated, vented before anyone goes near.',
+    ['bellows', 'out of service'],
+  ),
+  term(
+    'bump stop',
+    ['stops', 'on stops', 'on the stops'],
+    'A rubber block that the coach comes down on when its air is gone.',
+    'On its stops a side can go no lower, and its bellows pressure then falls to nothing.',
+    ['bellows'],
+  ),
+  term(
+    'bellows line',
+    ['delivery line'],
+    'The tube that brings air to the bellows of a side.',
+    'The two bellows of a side usually share it, so pressure cannot say which of them leaks.',
+    ['bellows', 'levelling panel'],
+  ),
+  term(
+    'ride height',
+    ['height'],
+    'How high the coach stands at a mark its maker chose, on its wheels, at rest.',
+    'Shocks, shafts and alignment are made for it. It means nothing on stands.',
+    ['height valve', 'four corners'],
+  ),
+  term(
+    'four corners',
+    ['corner heights'],
+    'The height at left and right, front and rear, by tape.',
+    'A lean at the rear can come from a weak front corner: two rear valves keep the rear level whatever the front does.',
+    ['ride height', 'torsion bar'],
+  ),
+  term(
+    'torsion bar',
+    [],
+    'A steel bar that springs by twisting; it sets the front height on some coaches.',
+    'Its adjuster holds a loaded spring: load off by the maker’s method before a bolt is turned.',
+    ['ride height', 'four corners'],
+  ),
+  term(
+    'shock',
+    ['shock absorber', 'damper', 'shocks'],
+    'An oil-filled tube that stops the coach from bouncing on.',
+    'It damps, it does not carry. Cold after a drive means it did no work.',
+    ['shock bushing', 'bead plate'],
+  ),
+  term('shock bushing', [], 'The rubber in the eye of a shock.', 'Gone, it bangs over every edge.', [
+    'shock',
+    'bushing',
+  ]),
+  term(
+    'bushing',
+    ['bush'],
+    'A sleeve of rubber or bronze in which a pin turns.',
+    'Play in it moves the wheel by itself, and no shim cures that.',
+    ['pin', 'control arm'],
+  ),
+  term('pin', ['pivot pin'], 'The steel on which an arm swings.', 'Worn, the wheel leans and eats its inside edge.', [
+    'bushing',
+    'camber',
+  ]),
+  term(
+    'control arm',
+    ['swing arm', 'trailing arm'],
+    'The arm that carries a rear wheel and lets it move up and down.',
+    'Taking it off is for the maker’s manual and someone entitled to the brakes.',
+    ['bracket', 'pin', 'shim'],
+  ),
+  term(
+    'tandem',
+    ['tandem rear', 'bogie'],
+    'Two rear wheels on each side, one behind the other.',
+    'A side has two wheels: a toe reading must say forward or aft.',
+    ['toe', 'thrust'],
+  ),
+];
