@@ -10,6 +10,7 @@ import { packSession } from './log/pack.ts';
 import { LogRefused, sqliteLog } from './log/sqlite.ts';
 import { loadSheet, SheetRefused, type LoadedSheet } from './sheet/load.ts';
 import { attachSocket } from './socket.ts';
+import { warmUp } from './warm.ts';
 
 const fail = (words: string): never => {
   console.error(`soapwater: ${words}`);
@@ -88,6 +89,7 @@ server.listen(port, '127.0.0.1', () => {
   const actual = typeof address === 'object' && address ? address.port : port;
   hosts = ['127.0.0.1', 'localhost', '[::1]'].map((h) => `${h}:${actual}`);
   console.log(`soapwater: http://127.0.0.1:${actual}/`);
+  setTimeout(() => void warmUp(sheets).catch(() => undefined), 100);
 });
 
 const end = (): void => {
