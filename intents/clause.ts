@@ -16,11 +16,23 @@ export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Se
 /** Longer than anyone says in one breath: a clause is cut here, so that time grows with length and no faster. */
 const longestClause = 60;
 
+/** "cold", "hot" with nothing else said is what was felt, not when. */
+const asSigns = (items: Settled[]): Settled[] => {
+  if (items.some((i) => ['sign', 'work', 'cond', 'change'].includes(i.k))) return items;
+  return items.map((i): Settled => {
+    const m = i.k === 'often' ? /^(?:stone |dead )?(cold|hot|warm)$/.exec(i.phrase) : null;
+    return m
+      ? { k: 'sign', v: m[1] as 'cold' | 'hot' | 'warm', span: i.span, phrase: (i as { phrase: string }).phrase }
+      : i;
+  });
+};
+
 /** Between separators and joins. */
 const clausesOf = (all: readonly Settled[]): Clause[] => {
   const out: Clause[] = [];
   let items: Settled[] = [];
   const close = (hard: boolean, joined: boolean): void => {
+    items = asSigns(items);
     if (items.length > 0)
       out.push({
         items,

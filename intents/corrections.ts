@@ -80,6 +80,9 @@ const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: bo
     if (item.k === 'neg' || (/^(?:rather|instead)$/.test(phrase) && /^(?:than|of)$/.test(nextPhrase))) {
       into = was;
       not = true;
+    } else if (/^should/.test(phrase) && now.nums.length === 1 && was.nums.length === 0) {
+      was.nums.push(now.nums.pop()!);
+      into = now;
     } else if (/^(?:said|wrote|typed|told|entered)$/.test(phrase)) into = was;
     else if (/^(?:meant|mean|meaning|should|actually|but|correct|make|real|really)$/.test(phrase)) into = now;
     else if (item.k === 'sep' || item.k === 'join') {

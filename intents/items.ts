@@ -126,7 +126,7 @@ const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
       if (
         n > 1 &&
         senses.every((s) => s.k === 'cond') &&
-        lexicon.has(part.slice(0, -1).join(' ')) &&
+        (lexicon.has(part.slice(0, -1).join(' ')) || lexicon.has(part[0]!)) &&
         overtaken(words, n)
       )
         continue;

@@ -35,7 +35,7 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
     (skippable(c.items[j]) ||
       c.items[j]!.k === 'often' ||
       c.items[j]!.k === 'dir' ||
-      (c.items[j]!.k === 'unknown' && (c.items[j + 1]?.k === 'prep' || c.items[j + 1]?.k === 'place')) ||
+      (c.items[j]!.k === 'unknown' && j - i < 5) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {
     if (c.items[j]!.k === 'prep') prep = true;
@@ -78,9 +78,17 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   return before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
 };
 
+/** "with 50 psi on it": the place spoken of before, whoever took it. */
+const ofIt = (c: Clause, i: number): boolean =>
+  /^(?:on|in|behind)$/.test(phraseOf(c.items[i + 1])) && phraseOf(c.items[i + 2]) === 'it';
+
 /** The place of the number at `i`. */
 export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
+  if (ofIt(c, i)) {
+    const last = c.places.filter((p) => p < i).at(-1);
+    if (last !== undefined) return { item: c.items[last] as PlaceItem, index: last, after: false };
+  }
   const next = follower(c, i, false);
   const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
   const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };

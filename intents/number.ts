@@ -161,7 +161,7 @@ const homophone = (tokens: readonly Token[], i: number, afterTens: boolean): num
   const sure = t.low === 'ate' && afterTens;
   if (!sure && !unitNext(tokens, i + 1)) return undefined;
   // "to turn it over", "for hours": only a plain plural makes a number of them
-  const unit = tokens[skip(tokens, i + 1)]!.low;
+  const unit = tokens[skip(tokens, i + 1)]?.low ?? '';
   if (
     !sure &&
     (/^turns?$/.test(unit) ||

@@ -45,10 +45,13 @@ const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Meas
 const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
   const d = dimension(n);
   if ((d !== null && d !== 'pressure' && n.unit !== 'lb') || c.measure?.v === 'current') return null;
-  const back = (k: number): string => phraseOf(c.items[index - k]);
+  const wordAt = (j: number): string => {
+    const it = c.items[j];
+    return it?.k === 'unknown' ? it.low : phraseOf(it);
+  };
+  const back = (k: number): string => wordAt(index - k);
   const at = back(1) === 'at' || back(1) === 'around' || back(1) === 'about' ? 1 : 0;
-  const verb = c.items[index - 1 - at];
-  const phrase = phraseOf(verb);
+  const phrase = wordAt(index - 1 - at);
   const place = placesNear(w, c, index);
   const switchy = place === null ? true : ['pump', 'pressure switch', 'tank', 'gauge'].includes(place.part ?? '');
   if (!switchy || (n.value < 1 && n.unit === null)) return null;
@@ -78,7 +81,9 @@ const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | n
   }
   const start = /^(?:start|starts|started|starts up|comes on|fires up|kicks on)$/.test(phrase);
   const stop = /^(?:stop|stops|stopped|quits|quit|shuts down|shut down|dies|rests)$/.test(phrase);
-  if (at === 1 && (start || stop)) return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 2);
+  const pumped = place?.part !== 'tank' || w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
+  if (at === 1 && pumped && (start || stop))
+    return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 2);
   const started = c.items.slice(0, index).findLastIndex((it) => /^(?:start|starts|started)$/.test(phraseOf(it)));
   if (at === 1 && started >= 0 && c.items.slice(started, index).some((it) => it.k === 'place' && it.p.part === 'pump'))
     return switchPoint(w, c, n, index, 'cut-in', started);

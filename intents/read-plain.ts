@@ -375,6 +375,20 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     if (over) fact.over = said(amountOf(over, over.unit!), over);
     use(w, over);
   }
+  if (
+    fact &&
+    measure === 'shim thickness' &&
+    items
+      .slice(0, index)
+      .some((it) =>
+        /^(?:added|add|put|fitted|installed|slipped|stuck)/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
+      )
+  ) {
+    const by = items.find((it) =>
+      /^(?:added|add|put|fitted|installed|slipped|stuck)/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
+    )!;
+    push(w, { is: 'work', where: whereOf(loc), word: 'own', what: said('shimmed', by), done: true } as Draft, loc, by);
+  }
   // "98 not 89": the second is what it was
   const neg = items[nextReal(c, index)];
   const other = neg ? items[nextReal(c, items.indexOf(neg))] : undefined;

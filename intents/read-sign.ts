@@ -142,7 +142,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   let name: Sign = item.v;
   let loc = placeOfSign(w, c, index, name);
   if (
-    (name === 'hot' && loc === null) ||
+    (['hot', 'cold', 'warm'].includes(name) && (loc === null || loc.p.part === 'coach' || loc.p.part === undefined)) ||
     (name === 'reads wrong' && /^(?:lying|lies|is lying)$/.test(item.phrase) && loc?.item?.p.part !== 'gauge')
   ) {
     use(w, item);
@@ -238,6 +238,8 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   if (!said0 || (phrase === 'not' && !w.lastSign)) return;
   const p: PlaceParts = { ...place.p };
   if (!p.part && w.subject?.p.part && sideable.has(w.subject.p.part)) p.part = w.subject.p.part;
+  const kin = locOf(w, place);
+  if (kin.p.side && !p.side) p.side = kin.p.side;
   const loc: Loc = { ...locOf(w, place), p: tidy(p) };
   c.taken.add(next);
   push(

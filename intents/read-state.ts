@@ -48,7 +48,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     c.items.some(
       (it) =>
         it.k === 'sign' &&
-        ['runs constantly', 'wont run', 'quits hot', 'runs on'].includes(it.v) &&
+        ['runs constantly', 'quits hot'].includes(it.v) &&
         c.items.indexOf(it) === nextReal(c, index),
     )
   ) {
@@ -101,7 +101,13 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
 export const readWork = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as WorkItem;
   const items = c.items;
-  const place = takesAfter(w, c, index);
+  const road =
+    item.v === 'road tested' ||
+    item.v === 'overnight tested' ||
+    item.v === 'weighed' ||
+    item.v === 'washed' ||
+    item.v === 'levelled';
+  const place = road ? null : takesAfter(w, c, index);
   if (lookOnly.test(item.phrase) && !place && !w.subject) {
     use(w, item);
     return index + 1;
@@ -120,12 +126,6 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   const neg = denied(c, index);
-  const road =
-    item.v === 'road tested' ||
-    item.v === 'overnight tested' ||
-    item.v === 'weighed' ||
-    item.v === 'washed' ||
-    item.v === 'levelled';
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
   if (!loc && item.v === 'pumped up') loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (loc && item.v === 'shimmed') {

@@ -287,6 +287,16 @@ const idle = (items: readonly Item[], i: number): boolean => {
         !before.senses.some((s) => s.k === 'sign')
       );
     }
+    case 'back': {
+      if (/^(?:the|left|right|at|both|in|its)$/.test(prev) || placed) return false;
+      if (/^(?:up|on|in|to|at|off|down|again|together|out|over|home|through)$/.test(next)) return true;
+      const before = items[i - 1];
+      return (
+        /^(?:go|went|come|came|get|got|put|goes|coming|comes|going|air|it|them)$/.test(prev) ||
+        (before?.k === 'senses' &&
+          before.senses.some((s) => s.k === 'sign' || s.k === 'work' || s.k === 'change' || s.k === 'cond'))
+      );
+    }
     case 'leak':
     case 'leaks':
     case 'hiss':
@@ -468,8 +478,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     // "air line off at lh bag": what is off is disconnected
     const prev = out[i - 1];
     if (
-      (item.k === 'filler' || item.k === 'prep') &&
-      item.phrase === 'off' &&
+      (((item.k === 'filler' || item.k === 'prep') && item.phrase === 'off') ||
+        (item.k === 'measure' && item.phrase === 'off at')) &&
       prev?.k === 'place' &&
       offable.has(prev.p.part ?? '') &&
       out[i + 1]?.k !== 'num'

@@ -23,7 +23,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   torque: 'torque|torqued|torqued to|torque to',
   load: 'weighs|weight|weighed|wt',
   'on time': 'on time|on for|runs for|ran for|run for',
-  'off time': 'off time|off for|rests for|rest for',
+  'off time': 'off time|then off for|and off for|off for|rests for|rest for',
   'run time': 'ran|run time|running for|been running|has run',
   'restart time':
     'restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',

@@ -49,7 +49,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   starts: 'starts|starts fine|fires up|starts up|kicks off fine',
   works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
-    'not working|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|had it|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
+    'not working|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|has had it|had its day|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
   stuck: 'stuck|sticking|seized|jammed|sticks|siezed|stuck solid|frozen up solid|sticky',
   'stays closed': 'stays closed|stuck closed|stuck shut|wont open',
   'stays open': 'stays open|stuck open|wont close|hung open',
@@ -60,7 +60,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   corroded: 'corroded|corrosion|rusty|rusted|green|crusty|rust|furred up|corrode|rusty as hell',
   welded: 'welded|welded shut|stuck together|welded closed|contacts welded',
   tripped: 'tripped|popped out',
-  blown: 'blown|popped',
+  blown: 'blown|popped|pops|popping|blows',
   loose: 'loose|slack|undone|backed off|wobbly|rattling|come loose|worked loose|lose',
   bent: 'bent|bend|bended|bowed|twisted|buckled',
   broken:
@@ -71,7 +71,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   missing: 'missing|not there|not fitted|isnt there',
   kinked: 'kinked|kink|pinched|crushed|kinks|squashed|kinked up|trapped',
   plugged:
-    'plugged|clogged|blocked|bunged up|choked|restricted|gummed up|stopped up|clog|blockage|blocked up|blockd|restriction',
+    'plugged|gunged up|clogged|blocked|bunged up|choked|restricted|gummed up|stopped up|clog|blockage|blocked up|blockd|restriction',
   dirty: 'dirty|filthy|full of dirt|muddy|crud|full of crud|dirt|gunk|black|caked',
   frozen: 'frozen|froze|iced|iced up|ice|freeze up|froze solid|freezes|freezing up|frozen up|froze up|freeze',
   wet: 'wet|damp|soaked',
@@ -94,7 +94,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   noisy:
     'noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|clunk|clunking|clunks|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
   bangs: 'bang|bangs|banging|thump|thumps|bang from the rear|thumping|big bang|bang bang',
-  cold: 'stone cold|cold to touch|dead cold',
+  cold: 'cold|stone cold|cold to touch|dead cold',
   warm: 'warm|warm to touch|luke warm|lukewarm',
   'leaks oil':
     'leaks oil|leaking oil|weeping oil|oil leak|oil all over|oil leaking|weeping fluid|leaking fluid|leak oil|pissing oil|oil weeping|misting',
