@@ -71,7 +71,7 @@ export const unpackSession = async (log: Log, text: string): Promise<string> => 
     const run: Draft[] = [];
     for (let i = after; i < good.length && good[i]!.kept === kept; i += 1) {
       const { v: _v, session: _s, seq: _q, kept: _k, ...draft } = good[i]!;
-      run.push(draft as Draft);
+      run.push(draft);
     }
     if ((await log.append(session, after, run, kept)) === 'moved on')
       throw new PackRefused('the log changed meanwhile: try again');
