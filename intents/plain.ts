@@ -16,6 +16,7 @@ const unitSaid: Readonly<Partial<Record<Unit, string>>> = {
   rad: 'deg',
   Pa: 'kPa',
   m: 'metres',
+  L: 'litres',
   t: 'tonnes',
   d: 'days',
   week: 'weeks',
@@ -76,9 +77,16 @@ export const oftenSaid: Readonly<Record<NonNullable<Fact['often']>, string>> = {
   loaded: 'when loaded',
 };
 
+/** Signs that a note says in other words than their name. */
+const signSaid: Readonly<Partial<Record<string, string>>> = {
+  disconnected: 'came off',
+  cold: 'stone cold',
+};
+
 /** How a measure stands in a note: words before the place and after it; most need none, the unit says it. */
 const frames: Readonly<Partial<Record<Measure, (where: string, amount: string) => string>>> = {
-  pressure: (where, amount) => `${where} ${amount}`,
+  // a gauge is named for the tank; its own reading counts beside another's
+  pressure: (where, amount) => `${where === 'gauge' ? 'gauge itself' : where} ${amount}`,
   voltage: (where, amount) => `${where} ${amount}`,
   current: (where, amount) => `${where} ${amount}`,
   height: (where, amount) => `${where} ${amount}`,
@@ -120,6 +128,7 @@ const readingSaid = (fact: ReadingFact): string => {
   const change = what.endsWith('fall') || what.endsWith('rise') || what === 'camber' || what === 'thrust';
   const amount = amountSaid(fact.amount.v, change);
   const frame = frames[what];
+  if (what === 'bubble size') return `${amount} bubble${over} at ${where}`;
   return `${frame ? frame(where, amount) : `${where} ${what} ${amount}`}${over}`;
 };
 
@@ -133,7 +142,7 @@ export const plain = (fact: Fact): string => {
       case 'reading':
         return `${readingSaid(fact)}${often}${whenSaid(fact.when)}`;
       case 'sign':
-        return `${where} ${fact.there ? '' : 'no '}${fact.what.v}${often}${whenSaid(fact.when)}`;
+        return `${where} ${fact.there ? (signSaid[fact.what.v] ?? fact.what.v) : `no ${fact.what.v}`}${often}${whenSaid(fact.when)}`;
       case 'work':
         return `${fact.done ? '' : 'not '}${fact.what.v} ${where}${whenSaid(fact.when)}`;
       case 'condition':

@@ -180,7 +180,7 @@ const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
 
 const gaugesInNote = (w: Walk): boolean =>
   w.all.some((i) => i.k === 'place' && i.p.part === 'test port') ||
-  w.all.some((i) => /^second gauge|other gauge|test gauge/.test(phraseOf(i)));
+  w.all.some((i) => /^(?:second gauge|other gauge|test gauge|gauge itself)/.test(phraseOf(i)));
 
 /** Which place a pressure is of, from the place said. */
 const pressurePlace = (w: Walk, loc: Loc): Loc => {

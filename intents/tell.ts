@@ -1,156 +1,182 @@
-/** The read-back: one line for each thing taken, with taps that mend what was assumed; and a fact said plainly. */
-import { fromSi, dimensionOf } from '../server/core/units.ts';
-import { takePlace } from './place.ts';
-import type { Context, Fact, Reading } from './shapes.ts';
+/** The read-back: one line for each thing a note was taken for, in words, with taps that mend what was assumed. */
+import { amountSaid, oftenSaid, whenSaid } from './plain.ts';
+import { makePlace, takePlace } from './place.ts';
+import type { Amend, Ask, Context, Fact, Measure, Part, Reading, ReadingFact } from './shapes.ts';
 import type { Key, Taken } from './taken.ts';
 
-const panelWord = (text: string): string => text;
-const amount = (f: {
-  v: { text: string; unit: string; si: number; about?: string | undefined; to?: number | undefined };
-}): string => {
-  const { unit, text, si, about, to } = f.v;
-  const bare = /[a-z%#"'°]/i.test(text.replace(/^(?:about|around|~|roughly|just|over|under|at least)\s*/i, ''));
-  const value = /^\d|^[-+.~]/.test(text) && !bare ? `${text} ${unit}` : undefined;
-  if (value) return about && !text.startsWith('~') ? value : value;
-  const n = fromSi(si, unit as never);
-  const shown =
-    dimensionOf(unit as never) === 'length' && unit === 'in' ? undefined : String(Math.round(n * 1000) / 1000);
-  if (/^[\d.+-]/.test(text)) return text;
-  return `${about ? `${about} ` : ''}${shown ?? String(Math.round(n * 10000) / 10000)}${to === undefined ? '' : `-${Math.round(fromSi(to, unit as never) * 1000) / 1000}`} ${unit}`;
-};
+export { plain } from './plain.ts';
 
-/** The note that says this fact plainly, in words the reader takes the same way. */
-export const plain = (fact: Fact): string => {
+/** Measures whose unit says enough: "tank 95 psi", "left rear 13 1/4 in". */
+const unsaid: ReadonlySet<Measure> = new Set([
+  'pressure',
+  'height',
+  'voltage',
+  'current',
+  'temperature',
+  'resistance',
+  'load',
+]);
+
+const labelled = (where: string, words: string): string => (where === '' ? words : `${where} ${words}`);
+
+const readingWords = (fact: ReadingFact): string => {
   const where = fact.where.v;
-  const tag = fact.word === 'hunch' ? 'think ' : fact.word === 'told' ? 'driver says ' : '';
-  const often = fact.often
-    ? ` ${{ always: 'always', sometimes: 'sometimes', standing: 'overnight', driving: 'when driving', cold: 'when cold', hot: 'when hot', wet: 'in the rain', restart: 'on restart', loaded: 'when loaded' }[fact.often]}`
-    : '';
-  const when = fact.when
-    ? fact.when.clock === undefined
-      ? ''
-      : ` at ${String(Math.floor(fact.when.clock / 60)).padStart(2, '0')}:${String(fact.when.clock % 60).padStart(2, '0')}`
-    : '';
-  switch (fact.is) {
-    case 'reading': {
-      const a = amount(fact.amount);
-      const from = fact.from ? `from ${amount(fact.from)} to ` : '';
-      const over = fact.over ? ` in ${amount(fact.over)}` : '';
-      const what = fact.what.v;
-      if (what === 'pressure' || what === 'height' || what === 'voltage' || what === 'current' || what === 'load')
-        return `${tag}${where} ${from}${a}${over}${when}${often}`;
-      if (what === 'pressure fall' || what === 'height fall') return `${tag}${where} drops ${a}${over}${often}`;
-      if (what === 'height off')
-        return `${tag}${where} ${a.replace(/^[-+]\s*/, '')} ${fact.amount.v.si < 0 ? 'low' : 'high'}${often}`;
-      if (what === 'pump-up')
-        return `${tag}tank ${fact.from ? `${amount(fact.from)} to ` : ''}${a}${over.replace(' in ', ' took ')}`;
-      if (what === 'toe')
-        return `${tag}toe ${where} ${a.replace(/^[-+]\s*/, '')} ${fact.amount.v.si < 0 ? 'out' : 'in'}`;
-      return `${tag}${what} ${where} ${a}${when}`.replace(/\s+/g, ' ');
-    }
-    case 'sign':
-      return `${tag}${where} ${fact.there ? '' : 'no '}${fact.what.v}${often}${when}`.trim();
-    case 'work':
-      return `${fact.done ? '' : 'not '}${fact.what.v} ${where}${when}`;
-    case 'condition':
-      return `${fact.holds ? '' : 'not '}${panelWord(fact.what.v)}${where ? ` ${where}` : ''}${when}`;
-    case 'spec':
-      return `spec ${fact.what.v} ${where} ${fact.low.text}`;
+  const what = fact.what.v;
+  const over = fact.over ? ` in ${amountSaid(fact.over.v)}` : '';
+  const across = fact.across ? ` over ${amountSaid(fact.across.v)}` : '';
+  const amount = amountSaid(fact.amount.v);
+  const change = amountSaid(fact.amount.v, true, 'left out');
+  const below = fact.amount.v.si < 0;
+  if (what === 'pump-up') return `pump-up: ${fact.from ? `${amountSaid(fact.from.v)} to ` : ''}${amount}${over}`;
+  if (fact.from) return `${labelled(where, `from ${amountSaid(fact.from.v)} to ${amount}`)}${over}`;
+  switch (what) {
+    case 'height off':
+      return labelled(where, `${change} ${below ? 'low' : 'high'}`);
+    case 'height fall':
+      return `${labelled(where, `${below ? 'up' : 'down'} ${change}`)}${over}`;
+    case 'pressure fall':
+      return `${labelled(where, `down ${change}`)}${over}`;
+    case 'pressure rise':
+      return `${labelled(where, `up ${change}`)}${over}`;
+    case 'toe':
+      return `${labelled(where, `toe ${change} ${below ? 'out' : 'in'}`)}${across}`;
+    case 'camber':
+      return `${labelled(where, `camber ${change}${below ? ', top in' : ', top out'}`)}${across}`;
+    default:
+      return `${labelled(where, `${unsaid.has(what) ? '' : `${what} `}${amount}`)}${over}${across}`;
   }
 };
 
+/** What a fact is in the read-back's words, place first. */
+const factWords = (fact: Fact): string => {
+  const where = fact.where.v;
+  const often = fact.often ? `, ${fact.often === 'standing' ? 'after standing' : oftenSaid[fact.often]}` : '';
+  const whose = fact.word === 'hunch' ? ' (a hunch, no evidence)' : fact.word === 'told' ? ' (second-hand)' : '';
+  const tail = `${whenSaid(fact.when)}${often}${whose}`;
+  switch (fact.is) {
+    case 'reading':
+      return `${readingWords(fact)}${tail}`;
+    case 'sign':
+      return `${where === '' ? '' : `${where}: `}${fact.there ? '' : 'no '}${fact.what.v}${tail}`;
+    case 'work':
+      return `${fact.done ? '' : 'not done: '}${labelled(where, fact.what.v)}${tail}`;
+    case 'condition':
+      return `${labelled(where, `${fact.holds ? '' : 'not '}${fact.what.v}`)}${tail}`;
+    case 'spec':
+      return `limit given: ${labelled(where, fact.what.v)} ${amountSaid(fact.low)} to ${amountSaid(fact.high)}`;
+  }
+};
+
+/** The weakest of what a fact rests on. */
 const certainty = (fact: Fact): Taken['from'] => {
   const froms = [
     fact.where.from,
-    'what' in fact ? fact.what.from : 'said',
-    fact.is === 'reading' ? fact.amount.from : 'said',
+    ...(fact.is === 'spec' ? [] : [fact.what.from]),
+    ...(fact.is === 'reading' ? [fact.amount.from] : []),
   ];
   return froms.includes('assumed') ? 'assumed' : froms.includes('carried') ? 'carried' : 'said';
 };
 
-/** Places an assumed one may have meant, as whole notes. */
-const mendsOf = (fact: Fact): Key[] => {
-  if (fact.where.from !== 'assumed' || fact.is !== 'reading') return [];
-  const said = amount(fact.amount);
-  const others =
-    fact.what.v === 'pressure'
-      ? ['tank', 'left bellows', 'right bellows', 'tyre']
-      : fact.what.v === 'current' || fact.what.v === 'voltage'
-        ? ['motor', 'battery']
-        : [];
-  return others.filter((p) => p !== fact.where.v).map((p) => ({ label: p, text: `no, ${p} ${said}` }));
+/** Where an amount may have been meant, by what it is. */
+const otherPlaces: Readonly<Partial<Record<Measure, readonly Part[]>>> = {
+  pressure: ['tank', 'bellows', 'tyre', 'test port'],
+  'pressure fall': ['tank', 'bellows'],
+  voltage: ['battery', 'motor', 'relay'],
+  current: ['motor', 'battery'],
+  temperature: ['ambient', 'pump', 'tyre'],
 };
 
-const words = (fact: Fact): string => {
-  const where = fact.where.v ? `${fact.where.v}` : '';
-  const flag = fact.often
-    ? `, ${{ always: 'always', sometimes: 'now and then', standing: 'after standing', driving: 'when driven', cold: 'when cold', hot: 'when hot', wet: 'when wet', restart: 'on restart', loaded: 'when loaded' }[fact.often]}`
-    : '';
-  const told = fact.word === 'hunch' ? ' (a hunch)' : fact.word === 'told' ? ' (second-hand)' : '';
-  const when = fact.when ? `, ${fact.when.text}` : '';
-  switch (fact.is) {
-    case 'reading': {
-      const span = fact.from
-        ? `${amount(fact.from)} to ${amount(fact.amount)}`
-        : amount(fact.amount).replace(/^-/, fact.what.v === 'height off' ? '' : '-');
-      const over = fact.over ? ` in ${amount(fact.over)}` : '';
-      const side =
-        fact.what.v === 'height off'
-          ? fact.amount.v.si < 0
-            ? ' low'
-            : ' high'
-          : fact.what.v === 'toe'
-            ? fact.amount.v.si < 0
-              ? ' out'
-              : ' in'
-            : '';
-      const what =
-        fact.what.v === 'pressure' ||
-        fact.what.v === 'height off' ||
-        (fact.what.v === 'height' && takePlace(where)?.part === undefined)
-          ? ''
-          : ` ${fact.what.v}`;
-      return `${where}${what} ${span.replace(/^[-+]/, fact.what.v === 'toe' ? '' : '$&')}${side}${over}${when}${flag}${told}`.trim();
+/** Corrections for a place that was assumed, each a whole note: "no, left bellows 95 psi". */
+const mendsOf = (fact: Fact): Key[] => {
+  if (fact.held) return [{ label: 'take it back', text: 'scratch that' }];
+  if (fact.where.from !== 'assumed') return [];
+  const p = takePlace(fact.where.v);
+  if (!p) return [];
+  if (p.side === 'left' || p.side === 'right') {
+    const other = makePlace({ ...p, side: p.side === 'left' ? 'right' : 'left' });
+    return [{ label: other, text: `no, ${other}` }];
+  }
+  if (fact.is !== 'reading') return [];
+  const said = amountSaid(fact.amount.v);
+  return (otherPlaces[fact.what.v] ?? [])
+    .flatMap((part) => (part === 'bellows' ? ['left bellows', 'right bellows'] : [part as string]))
+    .filter((place) => place !== fact.where.v)
+    .map((place) => ({ label: place, text: `no, ${place} ${said}` }));
+};
+
+const amendWords = (amend: Amend): string => {
+  const notes = amend.count === 1 ? 'the last note' : `the last ${amend.count} notes`;
+  switch (amend.do) {
+    case 'undo':
+    case 'drop':
+      return amend.drops.length > 0
+        ? `took back ${amend.drops.length === 1 ? 'that' : `${amend.drops.length} readings`}`
+        : `took back ${notes}`;
+    case 'redo':
+      return `brought back ${notes}`;
+    case 'put': {
+      const { amount, was, where, what, swapSides } = amend.says;
+      if (amend.puts.length > 0) return `changed to ${amend.puts.map(factWords).join('; ')}`;
+      if (swapSides) return 'sides changed over';
+      const to = [where, what, amount ? amountSaid(amount) : undefined].filter(Boolean).join(' ');
+      return `change to ${to}${was ? ` what was ${amountSaid(was)}` : ''}`;
     }
-    case 'sign':
-      return `${where ? `${where}: ` : ''}${fact.there ? '' : 'no '}${fact.what.v}${when}${flag}${told}`;
-    case 'work':
-      return `${fact.done ? '' : 'not yet '}${fact.what.v} ${where}${when}`.trim();
-    case 'condition':
-      return `${fact.holds ? '' : 'not '}${fact.what.v}${where ? ` (${where})` : ''}${when}`;
-    case 'spec':
-      return `limit given: ${fact.what.v} ${where} ${amount({ v: fact.low })} to ${amount({ v: fact.high })}`;
   }
 };
 
-/** One line for each thing the note was taken for, in the order of the text; what was not read comes last. */
-export const tell = (reading: Reading, _context: Context, text: string): Taken[] => {
-  const out: Taken[] = reading.facts.map((fact) => ({
-    words: fact.held ? `${words(fact)}: held back, not believed` : words(fact),
+const askWords = (ask: Ask): string => {
+  const about = ask.about ? `: ${ask.about}` : '';
+  switch (ask.ask) {
+    case 'command':
+      return `to do${about}`;
+    case 'talk':
+      return 'no reading in it';
+    case 'elsewhere':
+      return `another system${about}; not read as air suspension`;
+    case 'meaning':
+    case 'why':
+    case 'why not':
+    case 'next':
+    case 'how':
+    case 'what if':
+    case 'what is':
+    case 'how sure':
+    case 'how long':
+    case 'limit':
+    case 'safe':
+    case 'work out':
+    case 'summary':
+    case 'help':
+      return `question, ${ask.ask}${about}`;
+  }
+};
+
+/** One line for each thing the note was taken for; what must be asked and what was not read come last. */
+export const tell = (reading: Reading, _context: Context, text: string): Taken[] => [
+  ...reading.facts.map((fact): Taken => ({
+    words: fact.held ? `${factWords(fact)}: held back, not believed` : factWords(fact),
     from: certainty(fact),
     kind: fact.held ? 'held' : fact.word === 'hunch' ? 'hunch' : fact.is,
     mends: mendsOf(fact),
-  }));
-  for (const amend of reading.amends) {
-    const n = amend.count === 1 ? 'the last note' : `the last ${amend.count} notes`;
-    const to =
-      amend.puts.length > 0 ? amend.puts.map(words).join(', ') : (amend.says.amount?.text ?? amend.says.where ?? '');
-    const line =
-      amend.do === 'redo'
-        ? `brought back ${n}`
-        : amend.do === 'undo' || amend.do === 'drop'
-          ? `took back ${n}`
-          : `changed to ${to}`;
-    out.push({ words: line, from: 'said', kind: 'amend', mends: [] });
-  }
-  for (const amb of reading.ambiguous)
-    out.push({ words: amb.question, from: 'assumed', kind: 'ambiguous', mends: amb.candidates });
-  if (reading.unread.length > 0)
-    out.push({
-      words: `not read: ${reading.unread.map((s) => text.slice(...s)).join(' … ')}`,
-      from: 'said',
-      kind: 'unread',
-      mends: [],
-    });
-  return out;
-};
+  })),
+  ...reading.amends.map((amend): Taken => ({ words: amendWords(amend), from: 'said', kind: 'amend', mends: [] })),
+  ...reading.asks
+    .filter((ask) => ask.ask !== 'talk')
+    .map((ask): Taken => ({ words: askWords(ask), from: 'said', kind: 'ask', mends: [] })),
+  ...reading.ambiguous.map((amb): Taken => ({
+    words: amb.question,
+    from: 'assumed',
+    kind: 'ambiguous',
+    mends: amb.candidates,
+  })),
+  ...(reading.unread.length === 0
+    ? []
+    : [
+        {
+          words: `not read: ${reading.unread.map(([from, to]) => text.slice(from, to)).join(' … ')}`,
+          from: 'said',
+          kind: 'unread',
+          mends: [],
+        } satisfies Taken,
+      ]),
+];

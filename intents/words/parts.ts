@@ -6,7 +6,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   drain:
     'drain|drain cock|draincock|petcock|pet cock|drain valve|drain plug|cable drain|auto drain|spitter|bleeder|drain tap|tank drain|drain off',
   relief: 'relief|relief valve|safety valve|prv|pop off|pop off valve|popoff|pop-off|blow off valve|safety relief',
-  gauge: 'gauge|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
+  gauge: 'gauge|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
   'test port': 'test port|test point|test fitting|schrader|test connection',
   'protection valve': 'protection valve|pressure protection valve|ppv|prot valve|priority valve',
   regulator: 'regulator|reg|press reg|pressure regulator',
