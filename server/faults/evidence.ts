@@ -40,7 +40,7 @@ const trustContradicted = 0.5;
 const trustEcho = 0.2;
 const trustGaugeInDoubt = 0.3;
 
-const rules: readonly SignRule[] = [...air, ...stance, ...pump_, ...looks];
+const rules: readonly SignRule[] = [...air, ...looks, ...stance, ...pump_];
 
 const wordsOfSign = (fact: SignFact): string =>
   `${fact.there ? '' : 'no '}${fact.what.v}${fact.where.v ? ` at ${fact.where.v}` : ''}${fact.often ? `, ${fact.often}` : ''}`;
@@ -87,8 +87,15 @@ const conditionEvidence = (standing: Standing, index: number, fact: ConditionFac
     { see, outcome, weight: trust[fact.word], because: [fact.id], seq: held.seq, words, clock: index },
   ];
   const panel = /^panel (auto|fill|empty|shut)$/.exec(fact.what.v)?.[1];
-  if (panel && fact.holds && askedBefore(standing, held.seq) === 'panel look')
+  const asked = askedBefore(standing, held.seq);
+  if (panel && fact.holds && asked === 'panel look')
     return one('panel look', panel, `panel found in ${panel.toUpperCase()}`);
+  // Off by itself, not taken off for a test.
+  const side = takePlace(fact.where.v)?.side;
+  if (fact.what.v === 'link connected' && !fact.holds && side && side !== 'both' && !asked?.endsWith('link off'))
+    return one(`${side} link look`, 'off', `${side} link off`);
+  if (fact.what.v === 'pump running' && !fact.holds && asked === 'runs on')
+    return one('pump past cut-out', 'stops', 'pump stops');
   if (fact.what.v === 'floor level')
     return one('floor', fact.holds ? 'level' : 'not level', fact.holds ? 'floor level' : 'floor not level');
   return [];

@@ -5,6 +5,7 @@
 import type { Key } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { openProof, whyProof } from './after.ts';
 import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
@@ -232,18 +233,41 @@ const asCheck = (w: Weighed, hs: readonly Hypothesis[], c: Candidate, first = fa
   keys: c.check.keys.map(({ label, text }) => ({ label, text })),
 });
 
+/** Seats and covers are worked on as the whole valve. */
+const workOn = (fault: Fault): string =>
+  /^(?:inlet seat|exhaust seat|inlet check|valve cover)$/.test(fault.part) && fault.side
+    ? `${fault.side} height valve`
+    : fault.where;
+
 const repairKeys = (fault: Fault): Key[] =>
   fault.innocent
-    ? [{ label: 'agreed', text: 'nothing to repair' }]
+    ? []
     : [
-        { label: 'replaced', text: `replaced ${fault.where}` },
-        { label: 'repaired', text: `repaired ${fault.where}` },
-        { label: 'not yet', text: `did not repair ${fault.where}` },
+        { label: 'replaced', text: `replaced ${workOn(fault)}` },
+        { label: 'repaired', text: `repaired ${workOn(fault)}` },
       ];
 
 export const nextStep = (standing: Standing, sheet: Sheet): Next | null => {
   const w = weigh(standing, sheet);
   if (w.seen.length === 0 && standing.facts.length === 0) return null;
+  return nextFrom(w, standing, sheet);
+};
+
+/** The choice itself, from what has been weighed. */
+export const nextFrom = (w: Weighed, standing: Standing, sheet: Sheet): Next | null => {
+  const proof = openProof(w, standing);
+  if (proof) {
+    const m = minutesOf(proof.check, standing) ?? proof.check;
+    return {
+      is: 'check',
+      check: proof.check,
+      why: whyProof(proof, w),
+      bits: 0,
+      hands: Math.round(m.hands),
+      wait: Math.round(m.wait),
+      keys: proof.check.keys.map(({ label, text }) => ({ label, text })),
+    };
+  }
   const hs = hypothesesOf(w);
   if (hs.length === 0) return null;
   const list = candidates(standing, sheet, w, hs);

@@ -1,4 +1,5 @@
 /** Which figures there are. Each is a ratio in one run where it can be. */
+import { measureDiagnosis } from './diagnosis.ts';
 import { measureGrowth } from './growth.ts';
 import { measureNote } from './note.ts';
 import { measureReader } from './reader.ts';
@@ -9,6 +10,7 @@ const figures: Readonly<Record<string, () => Promise<void> | void>> = {
   start: measureStart,
   note: measureNote,
   growth: measureGrowth,
+  diagnosis: measureDiagnosis,
 };
 
 const asked = process.argv.slice(2);

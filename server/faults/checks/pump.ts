@@ -174,10 +174,7 @@ export const pumpChecks: readonly CheckRow[] = [
     hands: 2,
     wait: 20,
     gate: 'none',
-    keys: [
-      key('yes', 'pump quits hot', ['quits hot', 'yes']),
-      key('no', 'pump does not quit hot', ['quits hot', 'no']),
-    ],
+    keys: [key('yes', 'pump quits hot', ['quits hot', 'yes']), key('no', 'pump no quits hot', ['quits hot', 'no'])],
     guide: 'pump-up',
   },
   {

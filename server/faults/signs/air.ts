@@ -64,7 +64,10 @@ export const air: readonly SignRule[] = [
   ...soaped(['gauge line'], 'none', 'soap gauge line'),
   ...soaped(['supply line', 'panel feed', 'line'], 'none', 'soap supply'),
   ...soaped(['supply line'], 'side', 'soap supply').map((r) => ({ ...r, side: 'none' as const })),
-  ...soaped(['discharge line', 'pump head'], 'none', 'soap discharge'),
+  ...soaped(['discharge line', 'pump head'], 'none', 'soap discharge').map((r) => ({
+    ...r,
+    signs: r.signs.filter((s) => s !== 'hiss'),
+  })),
   rule(true, ['bubbles', 'leaks'], ['', 'wheel'], 'side', [['soap side', 'bubbles']]),
   rule(false, ['bubbles', 'leaks'], ['', 'wheel'], 'side', [['soap side', 'none']]),
   rule(false, ['bubbles', 'leaks'], ['', 'coach'], 'each', [['soap side', 'none']]),

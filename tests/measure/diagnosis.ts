@@ -1,0 +1,316 @@
+/**
+ * How good the diagnosis is on coaches drawn by seed (diagnosis-case.ts): how often the true fault is first after 3, 5 and
+ * 8 checks, whether "1 in 2" is right half the time, and the minutes to the fault beside a fixed checklist in its best
+ * order that weighs by the very same numbers.
+ */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Check } from '../../server/faults/check.ts';
+import { checks } from '../../server/faults/checks.ts';
+import type { Evidence } from '../../server/faults/evidence.ts';
+import type { Fault } from '../../server/faults/fault.ts';
+import { burden, minutesOf } from '../../server/faults/minutes.ts';
+import { ailmentOf, featuresOf, modelOf, type Model } from '../../server/faults/model.ts';
+import { hypothesesOf } from '../../server/faults/hypotheses.ts';
+import { candidates, nextFrom } from '../../server/faults/next.ts';
+import { rankOf } from '../../server/faults/rank.ts';
+import { suspectsFrom } from '../../server/faults/suspects.ts';
+import { weighEvidence, type Weighed } from '../../server/faults/weigh.ts';
+import { fold } from '../../server/session/fold.ts';
+import type { Standing } from '../../server/session/standing.ts';
+import { Sheet } from '../../server/sheet/schema.ts';
+import { type Case, complaintOf, drawCase } from './diagnosis-case.ts';
+
+const seed = 77_031;
+const enough = 0.75;
+const mostChecks = 24;
+
+const bench = (standing: boolean, touched: boolean): Standing => {
+  const blank = fold([]);
+  return {
+    ...blank,
+    complaint: { seq: 1, words: 'complaint', standing },
+    state: touched ? { ...blank.state, key: true } : blank.state,
+  };
+};
+
+const evidenceOfSee = (see: string, outcome: string, seq: number): Evidence => ({
+  see,
+  outcome,
+  weight: 0.97,
+  because: [],
+  seq,
+  words: `${see}: ${outcome}`,
+  clock: seq,
+});
+
+/** Faults that the simulated coach cannot tell apart count as one. */
+const alike = (model: Model, index: number): ReadonlySet<number> => {
+  const name = ailmentOf(model.faults[index]!);
+  return new Set(model.faults.flatMap((f, i) => (i === index || (name !== null && ailmentOf(f) === name) ? [i] : [])));
+};
+
+/** "Nothing wrong" is right where what is wrong is nothing. */
+type Verdict = { first: boolean; p: number };
+const verdict = (w: Weighed, same: ReadonlySet<number>): Verdict => {
+  let mine = 0;
+  for (const i of same) mine += w.posterior.marginals[i]!;
+  const top = suspectsFrom(w)[0];
+  const cause = top ? w.model.index.get(top.fault) : undefined;
+  return { first: cause !== undefined && same.has(cause), p: mine };
+};
+
+export type Course = {
+  after: Verdict[];
+  minutes: number;
+  found: boolean;
+  ranks: { rank: string; right: boolean }[];
+  path: string[];
+  wrongRepairs?: number;
+};
+
+type Choice = { check: Check; repair?: undefined } | { repair: Fault; check?: undefined };
+
+/** Follows `choose` until the true fault stands at `enough`, or nothing is left to do. */
+export const follow = (
+  c: Case,
+  model: Model,
+
+  complaint: NonNullable<ReturnType<typeof complaintOf>>,
+  choose: (w: Weighed, standing: Standing, done: ReadonlySet<string>) => Choice | null,
+): Course => {
+  const same = alike(model, c.index);
+  const evidence: Evidence[] = complaint.says.map(([see, outcome], i) => evidenceOfSee(see, outcome, i));
+  const done = new Set<string>();
+  const after: Verdict[] = [];
+  const ranks: Course['ranks'] = [];
+  let minutes = 0;
+  let wrongRepairs = 0;
+  let touched = !complaint.standing;
+  let w = weighEvidence(model, evidence, [], true);
+  let v = verdict(w, same);
+  for (let k = 0; k < mostChecks; k++) {
+    if (v.first && v.p >= enough) break;
+    const standing = bench(complaint.standing, touched);
+    const choice = choose(w, standing, done);
+    if (!choice) break;
+    if (choice.repair) {
+      const right = same.has(model.index.get(choice.repair.key) ?? -1);
+      if (right) return { after, minutes, found: true, ranks, path: [...done, `repair ${choice.repair.key}`] };
+      // A wrong repair costs its minutes and a proof that fails.
+      minutes += choice.repair.hands + 0.7 * choice.repair.wait + 10;
+      done.add(`repair ${choice.repair.key}`);
+      wrongRepairs++;
+      continue;
+    }
+    const { check } = choice;
+    const m = minutesOf(check, standing);
+    if (m) minutes += burden(m, check);
+    done.add(check.key);
+    if (check.setting !== 'as found' && check.setting !== 'standing') touched = true;
+    for (const see of check.settles)
+      if (!evidence.some((e) => e.see === see)) evidence.push(evidenceOfSee(see, c.look(see), evidence.length));
+    w = weighEvidence(model, evidence, [], true);
+    v = verdict(w, same);
+    after.push(v);
+    const top = suspectsFrom(w)[0];
+    const cause = top ? model.index.get(top.fault) : undefined;
+    if (top && cause !== undefined) {
+      // The chance shown is of one fault; the simulated coach knows it only with those like it.
+      const like = alike(model, cause);
+      let p = 0;
+      for (const i of like) p += w.posterior.marginals[i]!;
+      ranks.push({ rank: rankOf(Math.min(1, p)), right: like.has(c.index) });
+    }
+  }
+  return { after, minutes, found: v.first && v.p >= enough, ranks, path: [...done], wrongRepairs };
+};
+
+export const sheetsOf = (root: string): Sheet[] =>
+  ['juniper-38', 'larkfield-11'].map((id) =>
+    Sheet.parse(JSON.parse(readFileSync(join(root, `fixtures/sheets/${id}.json`), 'utf8'))),
+  );
+
+const possible = (sheet: Sheet): Check[] =>
+  checks.filter(
+    (c) => (!c.needs || featuresOf(sheet).has(c.needs)) && (!c.without || !featuresOf(sheet).has(c.without)),
+  );
+
+/** A fixed order over all cases of a sheet: the next in it is the one that found most for its minutes on other coaches. */
+export const bestFixedOrder = (sheet: Sheet, model: Model, cases: readonly Case[]): Check[] => {
+  const left = new Set(possible(sheet));
+  const order: Check[] = [];
+  const state = cases.flatMap((c) => {
+    const complaint = complaintOf(c);
+    if (!complaint) return [];
+    const evidence = complaint.says.map(([see, outcome], i) => evidenceOfSee(see, outcome, i));
+    return [{ c, evidence, same: alike(model, c.index), p: 0, standing: complaint.standing }];
+  });
+  const pOf = (evidence: readonly Evidence[], same: ReadonlySet<number>): number =>
+    Math.min(1, verdict(weighEvidence(model, evidence, [], false), same).p);
+  for (const s of state) s.p = pOf(s.evidence, s.same);
+  while (left.size > 0 && order.length < mostChecks) {
+    let best: { check: Check; rate: number; with: Evidence[][]; ps: number[] } | null = null;
+    for (const check of left) {
+      const standing = bench(false, order.length > 0);
+      const m = minutesOf(
+        check,
+        bench(
+          true,
+          order.some((o) => o.setting !== 'as found' && o.setting !== 'standing'),
+        ),
+      );
+      if (!m) continue;
+      const withIt = state.map((s) =>
+        s.p >= enough
+          ? s.evidence
+          : [
+              ...s.evidence,
+              ...check.settles
+                .filter((see) => !s.evidence.some((e) => e.see === see))
+                .map((see, i) => evidenceOfSee(see, s.c.look(see), s.evidence.length + i)),
+            ],
+      );
+      const ps = state.map((s, i) => (s.p >= enough ? s.p : pOf(withIt[i]!, s.same)));
+      const gain = state.reduce((sum, s, i) => sum + Math.max(0, Math.min(enough, ps[i]!) - Math.min(enough, s.p)), 0);
+      const rate = gain / burden(m, check);
+      void standing;
+      if (!best || rate > best.rate) best = { check, rate, with: withIt, ps };
+    }
+    if (!best || best.rate <= 0) break;
+    order.push(best.check);
+    left.delete(best.check);
+    for (const [i, s] of state.entries()) {
+      s.evidence = best.with[i]!;
+      s.p = best.ps[i]!;
+    }
+  }
+  return order;
+};
+
+const percent = (x: number): string => `${(100 * x).toFixed(0)} %`;
+const mean = (xs: readonly number[]): number => (xs.length > 0 ? xs.reduce((a, b) => a + b, 0) / xs.length : 0);
+
+export type Summary = {
+  cases: number;
+  first: Record<3 | 5 | 8, number>;
+  found: number;
+  minutes: number;
+  fixedMinutes: number;
+  fixedFound: number;
+  calibration: { rank: string; count: number; right: number }[];
+  wrong: Map<string, number>;
+  wrongRepairs: number;
+  both: { ours: number; fixed: number; count: number };
+};
+
+export const runDiagnosis = (
+  root: string,
+  count: number,
+  train: number,
+  say: (line: string) => void = () => {},
+): Summary => {
+  const first = { 3: 0, 5: 0, 8: 0 };
+  const ours: number[] = [];
+  const fixed: number[] = [];
+  const both: { ours: number; fixed: number }[] = [];
+  let found = 0;
+  let wrongRepairs = 0;
+  let fixedFound = 0;
+  let cases = 0;
+  const ranks = new Map<string, { count: number; right: number }>();
+  const wrong = new Map<string, number>();
+  for (const sheet of sheetsOf(root)) {
+    const model = modelOf(sheet);
+    const order = bestFixedOrder(
+      sheet,
+      model,
+      Array.from({ length: train }, (_, n) => drawCase(sheet, model, seed + 1, n)),
+    );
+    say(
+      `  ${sheet.id}: fixed order ${order
+        .slice(0, 8)
+        .map((c) => c.key)
+        .join(', ')} ...`,
+    );
+    for (let n = 0; n < count / 2; n++) {
+      const c = drawCase(sheet, model, seed, n);
+      const complaint = complaintOf(c);
+      if (!complaint) continue;
+      cases++;
+      const mine = follow(c, model, complaint, (w, standing, done) => {
+        const next = nextFrom(w, standing, sheet);
+        if (next?.is === 'repair' && !done.has(`repair ${next.fault.key}`)) return { repair: next.fault };
+        if (next?.is === 'check' && !done.has(next.check.key)) return { check: next.check };
+        const other = candidates(standing, sheet, w, hypothesesOf(w)).find((x) => !done.has(x.check.key));
+        return other ? { check: other.check } : null;
+      });
+      const theirs = follow(c, model, complaint, (_, __, done) => {
+        const check = order.find((k) => !done.has(k.key));
+        return check ? { check } : null;
+      });
+      for (const k of [3, 5, 8] as const) {
+        const v = mine.after[Math.min(k, mine.after.length) - 1];
+        if (v?.first) first[k]++;
+      }
+      if (mine.found) found++;
+      else wrong.set(c.fault.kind, (wrong.get(c.fault.kind) ?? 0) + 1);
+      if (theirs.found) fixedFound++;
+      ours.push(mine.minutes);
+      fixed.push(theirs.minutes);
+      if (mine.found && theirs.found) both.push({ ours: mine.minutes, fixed: theirs.minutes });
+      wrongRepairs += mine.wrongRepairs ?? 0;
+      // Once a coach: a verdict that stands over many checks is one verdict.
+      const spoken = new Map(mine.ranks.map((r) => [`${r.rank} ${r.right}`, r]));
+      for (const { rank, right } of spoken.values()) {
+        const r = ranks.get(rank) ?? { count: 0, right: 0 };
+        r.count++;
+        if (right) r.right++;
+        ranks.set(rank, r);
+      }
+      if (cases % 50 === 0) say(`  ${cases} coaches ...`);
+    }
+  }
+  return {
+    cases,
+    first: { 3: first[3] / cases, 5: first[5] / cases, 8: first[8] / cases },
+    found: found / cases,
+    minutes: mean(ours),
+    fixedMinutes: mean(fixed),
+    fixedFound: fixedFound / cases,
+    calibration: [...ranks].map(([rank, r]) => ({ rank, ...r })),
+    wrong,
+    wrongRepairs,
+    both: { ours: mean(both.map((b) => b.ours)), fixed: mean(both.map((b) => b.fixed)), count: both.length },
+  };
+};
+
+/** `npm run measure -- diagnosis` draws 1,000 coaches (some minutes), among all figures 120; DIAGNOSIS_COACHES sets it. */
+export const measureDiagnosis = (): void => {
+  const root = process.env['SOAPWATER_ROOT'] ?? process.cwd();
+  const count = Number(process.env['DIAGNOSIS_COACHES'] ?? (process.argv.includes('diagnosis') ? 1000 : 120));
+  console.log(`diagnosis: ${count} coaches drawn by seed ${seed}, apart from those behind the table`);
+  const s = runDiagnosis(root, count, Math.min(120, Math.max(20, Math.round(count / 8))), (line) => console.log(line));
+  console.log(`  coaches with a complaint: ${s.cases}`);
+  console.log(
+    `  true fault first after 3, 5, 8 checks: ${percent(s.first[3])}, ${percent(s.first[5])}, ${percent(s.first[8])}`,
+  );
+  console.log(
+    `  found (first, at ${percent(enough)} or more): ${percent(s.found)}; by the fixed checklist ${percent(s.fixedFound)}`,
+  );
+  console.log(
+    `  minutes to the fault: ${s.minutes.toFixed(0)}; fixed checklist in its best order ${s.fixedMinutes.toFixed(0)}: ${percent(1 - s.minutes / s.fixedMinutes)} fewer (goal 35 %)`,
+  );
+  console.log(
+    `  where both found it (${s.both.count}): ${s.both.ours.toFixed(0)} against ${s.both.fixed.toFixed(0)} min; wrong repairs advised ${s.wrongRepairs}`,
+  );
+  for (const r of s.calibration.toSorted((a, b) => b.count - a.count))
+    console.log(`  said "${r.rank}" ${r.count} times, right ${percent(r.right / r.count)}`);
+  console.log(
+    `  not found most often: ${[...s.wrong]
+      .toSorted((a, b) => b[1] - a[1])
+      .slice(0, 8)
+      .map(([k, n]) => `${k} ${n}`)
+      .join(', ')}`,
+  );
+};
