@@ -4,6 +4,7 @@ import { ImpossibleInput } from '../core/quantity.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { angles } from './workouts/angles.ts';
+import { atTemperatures } from './workouts/at-temperature.ts';
 import { conversions } from './workouts/conversions.ts';
 import { due } from './workouts/due.ts';
 import { howLong, leakSize } from './workouts/leak-size.ts';
@@ -13,6 +14,7 @@ import { pumping } from './workouts/pumping.ts';
 import { type Workout, type Worked, questionOf } from './workouts/question.ts';
 import { suppose } from './workouts/suppose.ts';
 import { turns } from './workouts/turns.ts';
+import { waterMade } from './workouts/water.ts';
 import { weather } from './workouts/weather.ts';
 import { wires } from './workouts/wires.ts';
 
@@ -22,6 +24,8 @@ const workouts: readonly Workout[] = [
   leakSize,
   wires,
   weather,
+  waterMade,
+  atTemperatures,
   loads,
   turns,
   pumping,

@@ -4,177 +4,15 @@
  */
 import { takePlace } from '../../../intents/place.ts';
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { effectiveArea, holeDiameter, massOfFreeAir, roomTemperature, sharpEdge } from '../../core/air.ts';
-import { fitSink, sideLeak, timeToHeight } from '../../core/bellows-leak.ts';
+import { fitSink } from '../../core/bellows-leak.ts';
 import { z95 } from '../../core/line-fit.ts';
-import { si } from '../../core/quantity.ts';
 import { readingDeviation } from '../../core/reading-error.ts';
-import { bellowsPressure } from '../bellows-pressure.ts';
-import {
-  type Case,
-  type Input,
-  type Judge,
-  atmosphereOf,
-  inputOf,
-  middle,
-  physics,
-  sheetInput,
-  stateAt,
-} from '../case.ts';
+import { type Case, type Judge, inputOf, middle } from '../case.ts';
 import { cornerOf, heightRange, heightValue, nominalOf, tapeHalf } from '../corner-sheet.ts';
-import type { Drawing, Finding } from '../finding.ts';
-import { spellRange } from '../leak-times.ts';
-import { clock, sheetUnit, shown, spell, typed } from '../show.ts';
+import type { Finding } from '../finding.ts';
+import { clock, typed } from '../show.ts';
 import { coolingSink, spanOf, tapePoints, tapeSeries } from '../tape-episode.ts';
-import { watchedSide } from '../watched-side.ts';
-import { isAsFound } from './heights.ts';
-
-/** A night's standing. */
-const night = 10 * 3600;
-
-type Sink = {
-  place: string;
-  side: 'left' | 'right';
-  last: ReadingFact;
-  /** m/s with its 95 % interval; positive sinks. */
-  rate: number;
-  low: number;
-  high: number;
-  span: number;
-  half: number;
-  /** Height now, m; null where only the fall was said. */
-  now: number | null;
-  inputs: Input[];
-  because: string[];
-  notes: string[];
-  drawing?: Drawing;
-};
-
-/** Air that the side loses, with what it took to work it out. */
-const airOf = (c: Case, s: Sink): { notes: string[]; inputs: Input[]; wants?: Finding['wants'] } => {
-  const { area, perSide, leverRatio } = c.sheet.springs ?? {};
-  if (!area)
-    return {
-      notes: [],
-      inputs: [],
-      wants: { field: 'springs.area', question: 'What is the effective area of one bellows? (gives the leak in air)' },
-    };
-  const bellows = bellowsPressure(c, s.side);
-  if (!bellows)
-    return {
-      notes: [],
-      inputs: [],
-      wants: {
-        field: `springs.pressure.${s.side}`,
-        question: `What pressure do the ${s.side} bellows carry at ride height?`,
-      },
-    };
-  const { p, input } = atmosphereOf(c);
-  const all = area.si * (perSide ?? 1);
-  const lever = leverRatio ?? 1;
-  const leak = sideLeak(s.rate, lever, si(all), si(bellows.p), p);
-  const unit = sheetUnit('flow', c.sheet);
-  const pm = (leak * (s.high - s.rate)) / s.rate / 2;
-  const hole = effectiveArea(massOfFreeAir(leak, p, roomTemperature), si(bellows.p + p), p, roomTemperature);
-  const d = holeDiameter(hole, sharpEdge);
-  return {
-    notes: [
-      `that side loses ${shown(leak, unit, pm).text} of free air (${shown(leak, unit === 'cfm' ? 'L/min' : 'cfm', pm).text}), as much as one hole of ${(d * 1000).toPrecision(2)} mm (${(d / 0.0254).toPrecision(2)} in), sharp edge, Cd ${sharpEdge}`,
-      ...(perSide ? [] : ['assumed: one bellows a side']),
-      ...(leverRatio ? [] : ['assumed: bellows travel equals frame travel']),
-      'both bellows of a side share a line: the tape cannot say which of them it is',
-    ],
-    inputs: [
-      sheetInput('area of one bellows', area, 'springs.area'),
-      { name: 'bellows a side', text: `${perSide ?? 1}`, from: perSide ? 'sheet: springs.perSide' : 'assumed' },
-      { name: 'lever ratio', text: `${lever}`, from: leverRatio ? 'sheet: springs.leverRatio' : 'assumed' },
-      bellows.input,
-      input,
-    ],
-  };
-};
-
-const finding = (c: Case, s: Sink): Finding => {
-  const unit = s.last.amount.v.unit;
-  const corner = cornerOf(s.place);
-  const range = corner ? heightRange(c, corner) : null;
-  const nominal = nominalOf(range);
-  const stops = c.sheet.heights?.toStops;
-  const sinks = s.low > 0;
-  const rises = s.high < 0;
-  const tolerance = corner ? c.sheet.heights?.[corner]?.tolerance.si : undefined;
-  const settles = s.high * night < Math.max(tolerance ?? 0, 2 * s.half);
-  const watched = watchedSide(c, s.side, stateAt(c, s.last), s.span);
-  const perHour = `${shown(Math.abs(s.rate) * 3600, unit, Math.max(s.half / 2, 0), { difference: true }).text} an hour`;
-  const notes = [...watched.notes, ...s.notes];
-  const toEdge = sinks && s.now !== null && range?.low ? timeToHeight(si(s.now), si(range.low.si), s.rate) : null;
-  const toStops =
-    sinks && s.now !== null && nominal !== null && stops
-      ? timeToHeight(si(s.now), si(nominal - stops.si), s.rate)
-      : null;
-  if (toEdge !== null && toEdge > 0)
-    notes.push(
-      `out of tolerance after ${spellRange(timeToHeight(si(s.now!), si(range!.low!.si), s.high), timeToHeight(si(s.now!), si(range!.low!.si), s.low))}`,
-    );
-  if (toStops !== null && toStops > 0)
-    notes.push(
-      `on its stops after ${spellRange(timeToHeight(si(s.now!), si(nominal! - stops!.si), s.high), timeToHeight(si(s.now!), si(nominal! - stops!.si), s.low))}`,
-    );
-  const air = sinks ? airOf(c, s) : { notes: [], inputs: [] };
-  const tail =
-    toStops === null ? '' : toStops > 0 ? `, on its stops after about ${spell(toStops)}` : ', on its stops now';
-  const words = sinks
-    ? `${s.place} sinks${watched.where}: ${toEdge === null ? perHour : toEdge > 0 ? `level for about ${spell(toEdge)} more${tail} (${perHour})` : `out of level now${tail} (${perHour})`}`
-    : rises
-      ? `${s.place} rises${watched.where}, ${perHour}: air is coming in`
-      : settles
-        ? `${s.place} holds${watched.where}: no fall the tape can show in ${spell(s.span)}`
-        : `${s.place}${watched.where}: no fall the tape can show in ${spell(s.span)}, too short to say it stays level a night`;
-  const outcome = sinks ? 'drops' : rises ? 'rises' : s.span >= 1200 ? 'holds' : null;
-  const overnight = watched.see?.endsWith('overnight') === true;
-  const said = outcome === 'rises' && overnight ? null : overnight && toStops === 0 ? 'on stops' : outcome;
-  // As found, the same night is already said by the height itself.
-  const see =
-    watched.see !== null && said !== null && !(overnight && isAsFound(c, s.last))
-      ? [{ see: watched.see, outcome: said }]
-      : [];
-  const fall = s.rate * s.span;
-  const canTell = z95 * Math.SQRT2 * readingDeviation(2 * s.half);
-  const wants = watched.ask
-    ? { field: 'panel position', question: watched.ask }
-    : 'wants' in air
-      ? air.wants
-      : undefined;
-  return {
-    key: `sink ${watched.see?.replace(/^(left|right) /, '') ?? 'standing'}@${s.place}`,
-    verdict: sinks ? 'low' : rises ? 'high' : settles ? 'within' : 'cannot tell',
-    words,
-    amount: shown(-fall, unit, s.half, { difference: true, low: -s.high * s.span, high: -s.low * s.span }),
-    limit: {
-      low: shown(-canTell, unit, s.half, { difference: true }),
-      source: physics(`what two readings of this tape can tell (95 %)`),
-    },
-    because: s.because,
-    why: {
-      formula:
-        'straight line through all readings of the tape, weighted (95 % interval); q = A (dh/dt) lever p_abs / p_atm at constant load',
-      inputs: [
-        ...s.inputs,
-        {
-          name: 'read to',
-          text: shown(2 * s.half, unit, s.half, { difference: true }).text,
-          from: c.sheet.heights?.tapeStep ? 'sheet: heights.tapeStep, or as typed' : 'as typed',
-        },
-        ...air.inputs,
-      ],
-      source: physics('load over area sets the pressure: volume lost at constant pressure'),
-      notes: [...notes, ...air.notes],
-    },
-    ...(s.drawing ? { drawing: s.drawing } : {}),
-    ...(wants ? { wants } : {}),
-    ...(see.length > 0 ? { evidence: see } : {}),
-  };
-};
+import { sinkFinding } from '../side-sink.ts';
 
 const sideOf = (place: string): 'left' | 'right' | null => {
   const p = takePlace(place);
@@ -190,7 +28,7 @@ const bySeries = (c: Case, last: ReadingFact): Finding[] => {
   const fit = fitSink(tapePoints(c, series, cooling));
   const t0 = series[0]!.at;
   return [
-    finding(c, {
+    sinkFinding(c, {
       place: last.where.v,
       side,
       last,
@@ -235,7 +73,7 @@ const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
   const corner = cornerOf(fact.where.v) ?? cornerOf(`${side} rear`);
   const nominal = corner ? nominalOf(heightRange(c, corner)) : null;
   return [
-    finding(c, {
+    sinkFinding(c, {
       place: fact.where.v,
       side,
       last: fact,

@@ -19,7 +19,7 @@ import {
 import type { Finding } from '../finding.ts';
 import { sheetUnit, shown, typed } from '../show.ts';
 import { curveOf } from './pump-up.ts';
-import { joinedVolume } from './tank-leak.ts';
+import { joinedVolume } from '../tank-volume.ts';
 import { switchRange } from './tank-pressure.ts';
 
 /** A pump that rests this long between runs is at rest. An estimate of ours, no published source. */

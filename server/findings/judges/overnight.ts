@@ -4,7 +4,7 @@ import { type Case, type Judge, inputOf, latest, middle, physics, sheetInput } f
 import { cornerPlace, heightRange, heightValue, nominalOf, tapeHalf } from '../corner-sheet.ts';
 import type { Finding } from '../finding.ts';
 import { shown, spell, typed } from '../show.ts';
-import { isAsFound } from './heights.ts';
+import { isAsFound } from '../as-found.ts';
 
 const one = (c: Case, stood: ReadingFact, height: ReadingFact, which: 'leftRear' | 'rightRear'): Finding | null => {
   const range = heightRange(c, which);

@@ -5,7 +5,7 @@ import { type Duration, si } from '../../core/quantity.ts';
 import { type Case, type Input, type Judge, atmosphereOf, latest, middle, sheetSource, stateAt } from '../case.ts';
 import type { Finding, Source } from '../finding.ts';
 import { sheetUnit, shown, spell, typed } from '../show.ts';
-import { joinedVolume } from './tank-leak.ts';
+import { joinedVolume } from '../tank-volume.ts';
 
 /** A pump that takes up to this much longer is within. An estimate of ours, no published source. */
 const slack = 1.25;

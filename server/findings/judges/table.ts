@@ -4,6 +4,7 @@ import { battery } from './battery.ts';
 import { bellowsLeak } from './bellows-leak.ts';
 import { bellowsPressures } from './bellows-pressures.ts';
 import { duty } from './duty.ts';
+import { heightOff } from './height-off.ts';
 import { heights } from './heights.ts';
 import { knee } from './knee.ts';
 import { legs } from './legs.ts';
@@ -13,6 +14,7 @@ import { pressureSwitch } from './pressure-switch.ts';
 import { pumpUp } from './pump-up.ts';
 import { service } from './service.ts';
 import { shims } from './shims.ts';
+import { sideToSide } from './side-to-side.ts';
 import { tankLeak } from './tank-leak.ts';
 import { tankPressure } from './tank-pressure.ts';
 import { temperature } from './temperature.ts';
@@ -27,6 +29,8 @@ export const judges: readonly Judge[] = [
   bellowsLeak,
   overnight,
   heights,
+  heightOff,
+  sideToSide,
   bellowsPressures,
   tankPressure,
   pressureSwitch,

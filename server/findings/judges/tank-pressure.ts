@@ -18,13 +18,7 @@ import type { Finding } from '../finding.ts';
 import { tankSide } from '../tank-episode.ts';
 import { againstRange } from '../limits.ts';
 import { shown, shownAmount, typed } from '../show.ts';
-
-/** Said that the coach was left standing and nothing has been touched since. */
-export const asFound = (c: Case, fact: ReadingFact): boolean => {
-  const s = stateAt(c, fact);
-  const parked = s.because['parked']?.fact.holds === true || readings(c, 'standing time').length > 0;
-  return parked && s.pumpedAt === null && s.key !== true && s.engine !== true && s.pump !== true;
-};
+import { asFound } from '../as-found.ts';
 
 export const switchRange = (c: Case, which: 'cut-in' | 'cut-out'): Range | null =>
   rangeOf(

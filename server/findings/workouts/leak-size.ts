@@ -7,7 +7,7 @@ import { si } from '../../core/quantity.ts';
 import { bellowsPressure } from '../bellows-pressure.ts';
 import { type Case, atmosphereOf, latest, middle, physics, practice } from '../case.ts';
 import type { Finding } from '../finding.ts';
-import { joinedVolume } from '../judges/tank-leak.ts';
+import { joinedVolume } from '../tank-volume.ts';
 import { judge } from '../judge.ts';
 import { sheetUnit, shown, spell } from '../show.ts';
 import { tankSide } from '../tank-episode.ts';
