@@ -44,7 +44,7 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
               .join('; ')}
           </p>`
         : html`<div class="suspect-block">
-            <h3>suspects</h3>
+            <h2 class="small-head">Suspects</h2>
             ${suspectsView(block.list, 3)}
           </div>`;
     case 'check':

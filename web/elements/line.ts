@@ -35,7 +35,6 @@ export class SoapLine extends LitElement {
     pressure: {},
     length: {},
     roomy: { type: Boolean },
-    focused: { state: true },
   };
   static override styles = [
     base,
@@ -102,9 +101,11 @@ export class SoapLine extends LitElement {
         font-size: 0.9375rem;
         cursor: pointer;
       }
-      .toggle[aria-pressed='true'] {
-        background: var(--ink);
-        color: var(--paper);
+      @media (forced-colors: none) {
+        .toggle[aria-pressed='true'] {
+          background: var(--ink);
+          color: var(--paper);
+        }
       }
       .under {
         padding: 0 10px;
@@ -164,7 +165,6 @@ export class SoapLine extends LitElement {
   declare length: string;
   /** A wide screen: the chips cost nothing. */
   declare roomy: boolean;
-  declare focused: boolean;
   readonly #field = createRef<HTMLTextAreaElement>();
 
   constructor() {
@@ -180,7 +180,6 @@ export class SoapLine extends LitElement {
     this.pressure = 'psi';
     this.length = 'in';
     this.roomy = false;
-    this.focused = false;
   }
 
   /** Puts the caret at the end of the line. */
@@ -241,13 +240,11 @@ export class SoapLine extends LitElement {
             .value=${this.text}
             @input=${(e: InputEvent) => this.#did({ did: 'typed', text: (e.target as HTMLTextAreaElement).value })}
             @keydown=${this.#key}
-            @focus=${() => (this.focused = true)}
-            @blur=${() => (this.focused = false)}
           ></textarea>
           <button
             type="button"
             class="toggle"
-            aria-label=${this.pad ? 'close the number pad' : 'number pad'}
+            aria-label=${this.pad ? 'abc, close the number pad' : '123, number pad'}
             aria-pressed=${this.pad ? 'true' : 'false'}
             ?disabled=${this.closed}
             @click=${() => this.#did({ did: 'pad', open: !this.pad })}
@@ -279,7 +276,7 @@ export class SoapLine extends LitElement {
   }
 
   #chipRow(): unknown {
-    const show = this.pad || (this.focused && this.roomy) || this.text !== '' || this.pictures.length > 0;
+    const show = this.pad || this.roomy || this.text !== '' || this.pictures.length > 0;
     if (!show || this.closed) return nothing;
     return html`<div
       class="chips"

@@ -9,7 +9,7 @@ import { blocks } from '../look/blocks.ts';
 import { minutes } from '../show.ts';
 
 export class SoapNext extends LitElement {
-  static override properties = { block: { attribute: false }, why: { state: true } };
+  static override properties = { block: { attribute: false }, timing: { type: Boolean }, why: { state: true } };
   static override styles = [
     base,
     keys,
@@ -38,11 +38,14 @@ export class SoapNext extends LitElement {
     `,
   ];
   declare block: Block | null;
+  /** A timer runs already. */
+  declare timing: boolean;
   declare why: boolean;
 
   constructor() {
     super();
     this.block = null;
+    this.timing = false;
     this.why = false;
   }
 
@@ -109,7 +112,7 @@ export class SoapNext extends LitElement {
             : nothing
         }
         ${
-          c.wait > 0
+          c.wait > 0 && !this.timing
             ? html`<button
                 type="button"
                 class="link"

@@ -5,7 +5,7 @@ import { base, keys } from '../look/base.ts';
 export type PadTap = { tap: 'digit' | 'fraction' | 'word' | 'rub'; text: string };
 
 const eighths = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
-const spoken = ['no fraction', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
+const spoken = ['0, no fraction', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 
 export class SoapPad extends LitElement {
   static override properties = { pressure: {}, length: {}, fraction: {} };
@@ -50,9 +50,11 @@ export class SoapPad extends LitElement {
         cursor: pointer;
         touch-action: manipulation;
       }
-      .tape button[aria-pressed='true'] {
-        background: var(--ink);
-        color: var(--paper);
+      @media (forced-colors: none) {
+        .tape button[aria-pressed='true'] {
+          background: var(--ink);
+          color: var(--paper);
+        }
       }
       .digits {
         display: grid;

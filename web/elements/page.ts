@@ -39,7 +39,7 @@ export class SoapPage extends LitElement {
         height: 100dvh;
         position: relative;
       }
-      .shell > :last-child {
+      main {
         flex: 1;
         min-height: 0;
       }
@@ -59,10 +59,12 @@ export class SoapPage extends LitElement {
         padding: 0 12px;
         cursor: pointer;
       }
-      .bar button[aria-pressed='true'],
-      .bar button[aria-expanded='true'] {
-        background: var(--ink);
-        color: var(--paper);
+      @media (forced-colors: none) {
+        .bar button[aria-pressed='true'],
+        .bar button[aria-expanded='true'] {
+          background: var(--ink);
+          color: var(--paper);
+        }
       }
       .title {
         flex: 1;
@@ -344,30 +346,32 @@ export class SoapPage extends LitElement {
         }
       </header>
       ${this.menu ? this.#menu(session, state?.board?.closed ?? false) : nothing}
-      ${
-        state === null
-          ? nothing
-          : c.refused?.why === 'no such session' && state.entries.length === 0
-            ? html`<main class="gone">
-                <p>${c.refused.words}</p>
-                <a href="#/">all sessions</a>
-              </main>`
-            : this.route.at === 'transcript'
-              ? html`<soap-transcript
-                  .controller=${c}
-                  .state=${state}
-                  .coach=${name}
-                  .by=${this.#who}
-                ></soap-transcript>`
-              : html`<soap-session
-                  .controller=${c}
-                  .state=${state}
-                  .pending=${c.pending}
-                  .by=${this.#who}
-                  ?wide=${this.wide}
-                  .board=${this.board}
-                ></soap-session>`
-      }
+      <main>
+        ${
+          state === null
+            ? nothing
+            : c.refused?.why === 'no such session' && state.entries.length === 0
+              ? html`<main class="gone">
+                  <p>${c.refused.words}</p>
+                  <a href="#/">all sessions</a>
+                </main>`
+              : this.route.at === 'transcript'
+                ? html`<soap-transcript
+                    .controller=${c}
+                    .state=${state}
+                    .coach=${name}
+                    .by=${this.#who}
+                  ></soap-transcript>`
+                : html`<soap-session
+                    .controller=${c}
+                    .state=${state}
+                    .pending=${c.pending}
+                    .by=${this.#who}
+                    ?wide=${this.wide}
+                    .board=${this.board}
+                  ></soap-session>`
+        }
+      </main>
     </div>`;
   }
 }

@@ -23,7 +23,7 @@ import './plan.ts';
 import './sheet.ts';
 import './side.ts';
 import './timer.ts';
-import { timersOf, type Timer } from '../timers.ts';
+import { showing, timersOf, type Timer } from '../timers.ts';
 
 export class SoapSession extends LitElement {
   static override properties = {
@@ -105,6 +105,9 @@ export class SoapSession extends LitElement {
         grid-template-columns: minmax(0, 1fr);
         align-content: start;
         gap: 12px;
+      }
+      :host([wide]) soap-plan {
+        padding: 0;
       }
       :host([wide]) .right {
         grid-area: side;
@@ -404,7 +407,7 @@ export class SoapSession extends LitElement {
         .answers=${this.#answers}
       ></soap-sheet>
       ${this.wide || this.board ? html`<soap-side class="right" .board=${board} .show=${this.wide ? 'side' : 'all'} .zone=${board?.reading.zone}></soap-side>` : nothing}
-      <section class="foot" aria-label="note">
+      <section class="foot" aria-label="next check and note line">
         ${
           this.trouble === ''
             ? nothing
@@ -414,7 +417,14 @@ export class SoapSession extends LitElement {
               </p>`
         }
         <soap-timer .timers=${this.#timers} .zone=${board?.reading.zone}></soap-timer>
-        ${(!this.wide && composing) || gateWaits ? nothing : html`<soap-next .block=${board?.next ?? null}></soap-next>`}
+        ${
+          (!this.wide && composing) || gateWaits
+            ? nothing
+            : html`<soap-next
+                .block=${board?.next ?? null}
+                ?timing=${showing(this.#timers, Date.now()).length > 0}
+              ></soap-next>`
+        }
         ${
           this.#closed
             ? html`<div class="closed">

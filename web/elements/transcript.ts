@@ -70,7 +70,7 @@ export class SoapTranscript extends LitElement {
     const list = exchangesOf(entries, []);
     const typed = [...new Set(list.filter((x) => x.is === 'note').map((x) => x.by))];
     const complaint = list.find((x) => x.is === 'note');
-    return html`<main>
+    return html`<div class="paper">
       <nav class="acts" aria-label="transcript">
         <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
         <button type="button" class="key small" @click=${() => print()}>print</button>
@@ -97,7 +97,7 @@ export class SoapTranscript extends LitElement {
               </div>`,
         )}
       </section>
-    </main>`;
+    </div>`;
   }
 
   #tables(t: Tables): unknown {

@@ -60,11 +60,6 @@ export const base = css`
     clip-path: inset(50%);
     white-space: nowrap;
   }
-  @media (prefers-reduced-motion: no-preference) {
-    button {
-      transition: background-color 80ms linear;
-    }
-  }
 `;
 
 export const keys = css`
@@ -138,6 +133,15 @@ export const keys = css`
   .chip[aria-pressed='true'] {
     background: var(--ink);
     color: var(--paper);
+  }
+  @media (forced-colors: active) {
+    .key.main:not(:disabled),
+    [aria-pressed='true'],
+    .bar [aria-expanded='true'] {
+      forced-color-adjust: none;
+      background: ButtonText;
+      color: ButtonFace;
+    }
   }
   .plain {
     border: 0;

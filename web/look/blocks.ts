@@ -184,7 +184,7 @@ export const blocks = css`
     width: 1.2em;
     font-weight: 800;
   }
-  h3 {
+  .small-head {
     font-size: 1rem;
     font-weight: var(--weight);
   }

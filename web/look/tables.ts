@@ -7,7 +7,7 @@ export const tables = css`
     height: 100%;
     overflow-y: auto;
   }
-  main {
+  .paper {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
     gap: 26px;
@@ -47,6 +47,7 @@ export const tables = css`
     font-size: 1.125rem;
   }
   .scroll {
+    position: relative;
     overflow-x: auto;
   }
   table {
@@ -151,7 +152,7 @@ export const tables = css`
       height: auto;
       overflow: visible;
     }
-    main {
+    .paper {
       max-width: none;
       padding: 0;
       gap: 16px;
