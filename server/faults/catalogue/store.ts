@@ -122,7 +122,7 @@ export const store: readonly FaultRow[] = [
     needs: 'dryer',
     prior: often.occasional,
     priorWhy: 'occasional: the cartridge has its years',
-    confirm: 'drain tank',
+    confirm: 'dryer look',
     repair: 'new cartridge',
     hands: 25,
     wait: 10,

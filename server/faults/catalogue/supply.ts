@@ -86,7 +86,7 @@ export const supply: readonly FaultRow[] = [
     ailment: 'unloader leak',
     prior: often.rare,
     priorWhy: 'rare: seat worn or dirt under it',
-    confirm: 'hiss after stop',
+    confirm: 'hiss running',
     repair: 'clean or replace the unloader',
     hands: 25,
     wait: 10,

@@ -95,6 +95,18 @@ export const chassisChecks: readonly CheckRow[] = [
     guide: 'rear toe and camber',
   },
   {
+    id: 'spin wheel',
+    words:
+      'Each tandem wheel off the ground on rated stands: spin it by hand beside a fixed pointer. Does it run true, or hop?',
+    settles: ['left spin wheel', 'right spin wheel'],
+    setting: 'standing',
+    hands: 12,
+    wait: 0,
+    gate: 'live',
+    keys: [],
+    guide: 'rear toe and camber',
+  },
+  {
     id: 'toe camber',
     words:
       'Heights and tyres right, bearings tight: toe and camber of each tandem wheel to the frame\u2019s centreline.',

@@ -325,6 +325,18 @@ export const pumpChecks: readonly CheckRow[] = [
     guide: 'clogged line',
   },
   {
+    id: 'dryer look',
+    words: 'How old is the dryer cartridge against the service plan, and is there water or oil at its outlet?',
+    settles: ['dryer look'],
+    setting: 'standing',
+    hands: 3,
+    wait: 0,
+    gate: 'none',
+    needs: 'dryer',
+    keys: [key('fine', 'dryer ok', ['dryer look', 'fine']), key('spent', 'dryer wet', ['dryer look', 'spent'])],
+    guide: 'drain and moisture',
+  },
+  {
     id: 'drain tank',
     words: 'Eyes covered: open the drain and catch what comes out. How much water?',
     settles: ['tank water'],

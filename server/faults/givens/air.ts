@@ -38,6 +38,7 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
   'pump duty': [
     row(['reeds broken', 'discharge clogged'], [0.6, 0.1, 0.3], 'it may never get to cut-out'),
     row(['wire shorted', 'key feed dead'], [0.97, 0.02, 0.01], dead),
+    row(['tank water', 'dryer spent'], [0.6, 0.38, 0.02], 'water takes the room of air: the pump comes on more often'),
   ],
   'quits hot': [
     row(['discharge clogged', 'reeds broken'], [0.5, 0.5], 'it works against itself'),

@@ -73,6 +73,18 @@ export const chassisGivens: readonly Given[] = [
     ],
   },
   {
+    see: 'spin wheel',
+    sided: true,
+    outcomes: ['runs true', 'hops'],
+    state: 'wheel off the ground on rated stands, spun by hand beside a fixed pointer',
+    healthy: [0.96, 0.04],
+    because: 'a little run-out is normal',
+    rows: [
+      row(['tyre cupping'], [0.1, 0.9], 'out of balance or out of round'),
+      row(['wheel bearing loose'], [0.65, 0.35], 'it wobbles in its bearing'),
+    ],
+  },
+  {
     see: 'toe camber',
     sided: true,
     outcomes: ['within', 'out'],

@@ -53,6 +53,14 @@ export const pumpGivens: readonly Given[] = [
     rows: [row(['discharge fitting leak'], [0.06, 0.94], 'it is what is soaped; hot parts dry the soap')],
   },
   {
+    see: 'dryer look',
+    outcomes: ['fine', 'spent'],
+    state: 'age of the cartridge against the service plan, water or oil at its outlet',
+    healthy: [0.94, 0.06],
+    because: 'an old one may still dry',
+    rows: [row(['dryer spent'], [0.04, 0.96], 'it is what is looked at')],
+  },
+  {
     see: 'hiss running',
     outcomes: ['none', 'at the unloader', 'at the line'],
     nominal: true,
