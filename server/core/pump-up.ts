@@ -60,7 +60,7 @@ export const pumpUpTime = (
   };
   for (let i = 1; i < edges.length; i++) {
     const a = edges[i - 1]!;
-    const steps = 16;
+    const steps = 32;
     const h = (edges[i]! - a) / steps;
     for (let j = 0; j < steps; j += 2)
       time += (h / 3) * (pace(a + j * h) + 4 * pace(a + (j + 1) * h) + pace(a + (j + 2) * h));
