@@ -8,6 +8,8 @@ export type AirOn = 'inlet' | 'bellows port';
 export type Arm = 'neutral' | 'fill' | 'exhaust';
 /** Where bubbles come; `none`: nowhere, under water, for a minute. */
 export type Port = 'inlet port' | 'bellows port' | 'exhaust port' | 'cover' | 'none';
+/** Where a step of the bench test has the air and the arm. */
+export type BenchSet = { readonly airOn: AirOn; readonly arm: Arm };
 export type BenchVerdict = {
   readonly verdict: 'leaks' | 'normal' | 'tight' | 'does not pass' | 'cannot tell';
   /** Parts it points at, most likely first. */

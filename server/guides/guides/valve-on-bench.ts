@@ -25,6 +25,7 @@ export const valveOnBench: Guide = {
         { when: 'cover', means: 'gasket' },
         { when: 'none', means: 'inlet seat tight at this pressure' },
       ],
+      bench: { airOn: 'inlet', arm: 'neutral' },
       caution: 'eyes covered',
     },
     {
@@ -35,6 +36,7 @@ export const valveOnBench: Guide = {
         { when: 'exhaust port', means: 'exhaust seat' },
         { when: 'none', means: 'exhaust seat tight; a tight inlet seat can hide a bad check: next step' },
       ],
+      bench: { airOn: 'bellows port', arm: 'neutral' },
     },
     {
       words: 'Air still on the bellows port, arm in fill, past the delay ({valves.delay}), inlet open.',
@@ -43,6 +45,7 @@ export const valveOnBench: Guide = {
         { when: 'inlet port', means: 'inlet check, now proved' },
         { when: 'none', means: 'inlet check tight' },
       ],
+      bench: { airOn: 'bellows port', arm: 'fill' },
     },
     {
       words:
