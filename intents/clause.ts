@@ -3,7 +3,7 @@ import { dimension, type Amounting } from './items.ts';
 import { isContent } from './near.ts';
 import { readFall } from './read-change.ts';
 import { readNumber } from './read-number.ts';
-import { readDoubt, readNone, readSign } from './read-sign.ts';
+import { readDoubt, readFuse, readNone, readSign } from './read-sign.ts';
 import { readSpec } from './read-spec.ts';
 import { readCondition, readShared, readWork } from './read-state.ts';
 import { dayOf } from './read-time.ts';
@@ -145,6 +145,8 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   )
     last.often = c.often.v;
   askSides(w, c);
+  for (const i of c.places) w.lastEnd = (c.items[i] as PlaceItem).p.end ?? w.lastEnd;
+  readFuse(w, c);
   if (readSpec(w, c)) return;
   const placeOnly =
     c.places.length > 0 && !c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'hedge' || it.k === 'day');

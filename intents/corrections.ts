@@ -1,5 +1,5 @@
 /** Corrections of what was said before: of whole notes, of a value, a side, a place, a measure; and in mid-sentence. */
-import { toSi, type Unit } from '../server/core/units.ts';
+import { dimensionOf, fromSi, toSi, type Unit } from '../server/core/units.ts';
 import { blankAmend, countOf } from './amends.ts';
 import { dimension, itemsOf, type Amounting } from './items.ts';
 import { makePlace, type PlaceParts } from './place.ts';
@@ -25,7 +25,7 @@ const ask =
 export const wholeUndo = (bare: string, span: Span): Amend | null => {
   const low = bare.replace(ask, '').replace(/ (?:please|pls|mate|thanks|boss)$/, '');
   for (const [kind, form] of undoForms) {
-    const m = form.exec(low) ?? form.exec(bare);
+    const m = form.exec(low) ?? form.exec(bare) ?? form.exec(low.replace(/,/g, ''));
     if (m)
       return blankAmend(
         kind,
@@ -62,9 +62,9 @@ type Side = {
   places: PlaceItem[];
   wheels: ('forward' | 'aft')[];
   measures: string[];
-  units: number;
+  units: Unit[];
 };
-const side = (): Side => ({ nums: [], places: [], wheels: [], measures: [], units: 0 });
+const side = (): Side => ({ nums: [], places: [], wheels: [], measures: [], units: [] });
 
 /** Sorts what a correction names into what it is and what it was said to be. */
 const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: boolean; not: boolean } => {
@@ -88,7 +88,7 @@ const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: bo
     else if (item.k === 'sep' || item.k === 'join') {
       if (
         into === was &&
-        (was.nums.length > 0 || was.places.length > 0 || was.measures.length > 0 || was.units > 0) &&
+        (was.nums.length > 0 || was.places.length > 0 || was.measures.length > 0 || was.units.length > 0) &&
         now.nums.length === 0 &&
         now.places.length === 0
       )
@@ -102,7 +102,7 @@ const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: bo
     else if (item.k === 'place') into.places.push(item);
     else if (item.k === 'wheel') into.wheels.push(item.v);
     else if (item.k === 'measure') into.measures.push(/^(?:read|reads|reading|says|tape)/.test(phrase) ? '' : item.v);
-    else if (item.k === 'unit') into.units += 1;
+    else if (item.k === 'unit') into.units.push(item.v);
     else if (
       item.k === 'cond' ||
       item.k === 'work' ||
@@ -173,19 +173,30 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     return null;
   const first = itemsFor(text, context)[0];
   if (first && (first.k === 'cond' || first.k === 'sign') && /^no /.test(first.phrase)) return null;
+  if (/^no [a-z]/.test(trimmed)) {
+    // "no voltage at the switch" denies, "no right side" corrects
+    const second = itemsFor(trimmed.slice(3), context)[0];
+    if (
+      second &&
+      (second.k === 'measure' ||
+        second.k === 'unit' ||
+        (second.k === 'place' && second.p.part !== undefined && !second.p.side))
+    )
+      return null;
+  }
   const lead = putLead.exec(trimmed);
   const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
   const rest = (lead ? trimmed.slice(lead[0].length) : trimmed).replace(trailMeant, '').trim();
   if (rest === '') return null;
   const items = itemsFor(rest, context);
   const { now, was, content, not } = sortOut(items);
-  if (content || items.some((i) => i.k === 'unknown' && !known.test(i.low) && !strong && !not)) return null;
+  if (content || items.some((i) => i.k === 'unknown' && !known.test(i.low) && !strong)) return null;
   const paired =
     (now.nums.length === 1 && was.nums.length === 1) ||
     (now.nums.length === 0 && was.nums.length === 0 && now.places.length >= 1 && was.places.length >= 1) ||
     (now.measures.length === 1 && was.measures.length === 1 && now.nums.length === 0) ||
-    (now.units > 0 && was.units > 0) ||
-    (was.units > 0 && now.nums.length === 1);
+    (now.units.length > 0 && was.units.length > 0) ||
+    (was.units.length > 0 && now.nums.length === 1);
   // "its 98 now" alone is a new reading; "should be 98", "no, 98" and "98 not 89" are not
   if (!(strong || (paired && (not || lead !== null || was.nums.length > 0 || was.places.length > 0)))) return null;
   if (now.nums.length > 1 || was.nums.length > 1 || now.places.length > 2) return null;
@@ -207,12 +218,29 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
       },
     };
   }
+  const other = now.units[0];
+  if (other && was.units.length > 0 && was.nums.length === 0 && !place) {
+    // "thats psi not kpa": the same figure in the other unit
+    const last = context.recent
+      .flatMap((r) => r.facts)
+      .findLast((f) => f.is === 'reading' && dimensionOf(f.amount.v.unit) === dimensionOf(other));
+    if (last?.is !== 'reading') return null;
+    const figure = fromSi(last.amount.v.si, last.amount.v.unit);
+    const amount = {
+      si: toSi(figure, other),
+      pm: last.amount.v.pm,
+      unit: other,
+      text: `${Math.round(figure * 1e6) / 1e6} ${other}`,
+    };
+    return { ...blankAmend('put', [span]), says: { amount } };
+  }
   if (was.nums.length > 0) return null;
   if (where) return { ...blankAmend('put', [span]), says: { where, ...(what ? { what } : {}) } };
   if (what && (strong || paired)) return { ...blankAmend('put', [span]), says: { what } };
   return null;
 };
-const known = /^(?:ment|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
+const known =
+  /^(?:ment|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
 
 /** "no 315 and thats after 20 mins settling": a correction first, then a note. Where the first part ends. */
 export const correctionAndMore = (text: string, context: Context): { cut: number; amend: Amend } | null => {

@@ -55,7 +55,11 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
     const sideOnly = !item.p.part && !prior.p.side && !prior.p.end && prior.p.part !== undefined;
     const partOnly =
       item.p.part !== undefined && !item.p.side && prior.p.part !== undefined && prior.p.part !== item.p.part;
-    const partBoth = next.prep && item.p.part !== undefined && prior.p.part !== undefined && !prior.p.side;
+    const partBoth =
+      (next.prep || phraseOf(c.items[i]) === 'off') &&
+      item.p.part !== undefined &&
+      prior.p.part !== undefined &&
+      !prior.p.side;
     if (!owned && (sideOnly || partOnly || partBoth)) {
       const p = joinPlaces(prior.p, item.p);
       if (p) {

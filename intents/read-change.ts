@@ -109,6 +109,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
   if (d === 'length') loc = withEnd(w, loc);
   if (d === 'pressure') loc = bellowsOf(loc);
+  if (d === 'pressure' && loc?.p.part && !pressureParts.has(loc.p.part)) loc = assumed({ part: 'tank' });
   if (d === 'pressure' && loc && ['gauge', 'coach', 'pump'].includes(loc.p.part ?? ''))
     loc = { ...loc, p: { part: 'tank' } };
   const off =

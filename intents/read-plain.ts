@@ -5,6 +5,7 @@ import {
   coachSides,
   heightLike,
   heightUnit,
+  lengthy,
   measureDims,
   measureUnit,
   pressureParts,
@@ -129,6 +130,13 @@ const chooseUnit = (
     if (bellowsBefore && lastPressure) return { measure: 'pressure', unit: w.lastUnit!, from: 'carried' };
     return null;
   }
+  if (
+    part &&
+    inNote &&
+    w.lastMeasure === 'voltage' &&
+    (part === 'pump' || part === 'pressure switch' || part === 'motor')
+  )
+    return { measure: 'voltage', unit: 'V', from: 'carried' };
   if (place) return null;
   if (ctx.open?.unit ?? ctx.open?.what) {
     const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
@@ -246,6 +254,35 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     use(w, next);
   }
   if (measure && dim && !(measureDims[measure] ?? [dim]).includes(dim)) measure = null;
+  // "right side low, maybe 2 cm": how low
+  const standing = w.facts.at(-1);
+  if (
+    !hit &&
+    !measure &&
+    standing?.is === 'sign' &&
+    standing.there &&
+    (standing.what.v === 'low' || standing.what.v === 'high') &&
+    lengthy(n, w.context) &&
+    (dim === 'length' || (dim === null && tapeLike(n))) &&
+    n.value < (n.unit === 'mm' ? 150 : n.unit === 'cm' ? 15 : 5)
+  ) {
+    w.facts.pop();
+    const low = standing.what.v === 'low';
+    push(
+      w,
+      {
+        is: 'reading',
+        where: standing.where,
+        word: standing.word,
+        what: { ...standing.what, v: 'height off' },
+        amount: said(amountOf({ ...n, value: low ? -n.value : n.value }, unit ?? heightUnit(n, w.context), true), n),
+        ...(standing.often ? { often: standing.often } : {}),
+      } as Draft,
+      null,
+      n,
+    );
+    return index + 1;
+  }
   let from: 'said' | 'assumed' | 'carried' = 'said';
   let loc: Loc | null = null;
   if (!unit) {

@@ -1,7 +1,7 @@
 /** Signs: what was seen, heard or felt, where, and whether it was denied. */
 import { denied, find, isContent, nextReal } from './near.ts';
 import { makePlace, type PlaceParts } from './place.ts';
-import { readFall, readLowBy } from './read-change.ts';
+import { changeOf, readFall, readLowBy } from './read-change.ts';
 import { dayWhen } from './read-state.ts';
 import { tidy } from './settle.ts';
 import type { PlaceItem, Settled } from './settle.ts';
@@ -83,15 +83,64 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
 const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
   const own = find(w, c, index, placeAfter.has(name));
   if (own) return own;
+  if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks'].includes(name)) {
+    use(w, c.measure);
+    return assumed({ part: 'tank' });
+  }
   const home = signHomes[name];
   if (pumpSigns.has(name)) return assumed({ part: 'pump' });
   const s = carried(w.subject);
+  const attitude = [
+    'sags',
+    'leans',
+    'level',
+    'rises',
+    'bounces',
+    'bottoms',
+    'wanders',
+    'on stops',
+    'comes up driving',
+  ].includes(name);
   const whole =
     home === 'coach' &&
     s?.p.part !== undefined &&
-    !['bellows', 'coach', 'tank', 'height valve', 'gauge', 'tyre', 'shock'].includes(s.p.part);
+    !(
+      attitude ? ['bellows', 'coach'] : ['bellows', 'coach', 'tank', 'height valve', 'gauge', 'tyre', 'shock']
+    ).includes(s.p.part);
   if (s && !(whole && name !== 'ok')) return s;
   return home ? assumed(tidy({ part: home as PlaceParts['part'] })) : null;
+};
+
+const loc0 = (c: Clause, index: number): string | undefined => {
+  const at = c.places.filter((i) => i < index).at(-1);
+  return at === undefined ? undefined : ((c.items[at] as PlaceItem).p.part ?? '');
+};
+
+/** "blew the 30A fuse twice": the fuse's size is no reading. */
+export const readFuse = (w: Walk, c: Clause): void => {
+  const at = c.items.findIndex((it) =>
+    /^(?:blew|blow|blows|blowing|blown|popped|pops|popping|took out|burns|burned|burnt)$/.test(
+      it.k === 'unknown' ? it.low : phraseOf(it),
+    ),
+  );
+  const fuse = c.places.find((i) => i > at && (c.items[i] as PlaceItem).p.part === 'fuse');
+  if (at < 0 || fuse === undefined || fuse - at > 4 || c.items.slice(0, at).some((it) => it.k === 'neg')) return;
+  const by = c.items[at]!;
+  use(w, c.items[fuse]);
+  for (const it of c.items.slice(at, fuse)) use(w, it);
+  push(
+    w,
+    {
+      is: 'sign',
+      where: whereOf(assumed({ part: 'pump' })),
+      word: wordOf(w),
+      what: said('blows fuse', by),
+      there: true,
+      ...(c.often ? { often: c.often.v } : {}),
+    } as Draft,
+    null,
+    by,
+  );
 };
 
 /** Reads the sign at `index`; the index after what it took. */
@@ -128,6 +177,20 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  if (item.v === 'low' && ahead?.k === 'sign' && ahead.v === 'on stops') {
+    use(w, item);
+    return index + 1;
+  }
+  const near = loc0(c, index);
+  if (item.phrase === 'slow' && (ahead?.k === 'sign' || (near !== undefined && near !== 'pump' && near !== 'tank'))) {
+    use(w, item);
+    return index + 1;
+  }
+  // "dropped from 120 to 85": the numbers say it
+  if (changeOf(item) && items.slice(index, index + 3).some((it) => phraseOf(it) === 'from') && ahead?.k === 'num') {
+    use(w, item);
+    return index + 1;
+  }
   // a volume of it was measured: "half a cup of water"
   if (
     ['water', 'wet', 'corroded', 'milky', 'dirty', 'oily'].includes(item.v) &&
@@ -147,6 +210,15 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   ) {
     use(w, item);
     return index + 1;
+  }
+  if (name === 'leans' || (name === 'sags' && loc?.p.part === 'coach')) {
+    const to = c.places.find(
+      (i) =>
+        i > index &&
+        (c.items[i] as PlaceItem).p.side !== undefined &&
+        /^(?:to|toward|towards|on)$/.test(phraseOf(c.items.slice(index + 1, i).findLast((it) => it.k === 'prep'))),
+    );
+    if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);
   }
   name = atPart(name, loc?.p.part, item.phrase);
   if (
@@ -180,6 +252,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (['level', 'sags', 'bounces'].includes(name) && loc && !loc.p.part && !loc.p.side && !loc.p.end)
     loc = assumed({ part: 'coach' });
   if (name === 'drops' && c.often?.v === 'standing' && loc && (loc.p.part === 'coach' || !loc.p.part)) name = 'sags';
+  if (name === 'sags' && loc?.p.part === 'tank') name = 'drops';
   if (name === 'fills' && c.often?.v === 'driving' && loc && (loc.p.part === 'coach' || loc.p.part === undefined))
     name = 'comes up driving';
   if (neg && opposites[name]) {
@@ -224,6 +297,36 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   const item = c.items[index]!;
   const phrase = phraseOf(item);
   const next = nextReal(c, index);
+  const dead = c.items[next];
+  // "no volts at the switch": nothing on the meter
+  if (
+    /^(?:no|zero|without)$/.test(phrase) &&
+    dead &&
+    (dead.k === 'measure'
+      ? dead.v === 'voltage'
+      : dead.k === 'unit'
+        ? dead.v === 'V'
+        : /^(?:power|juice|feed)$/.test(dead.k === 'unknown' ? dead.low : '')) &&
+    !c.items.some((it) => it.k === 'num')
+  ) {
+    const at = c.places.find((i) => i > next) ?? c.places.find((i) => i < index);
+    if (at === undefined) return;
+    const loc0v = locOf(w, c.items[at] as PlaceItem);
+    push(
+      w,
+      {
+        is: 'reading',
+        where: whereOf(loc0v),
+        word: wordOf(w),
+        what: said('voltage', dead),
+        amount: { v: { si: 0, pm: 0.5, unit: 'V', text: '0' }, from: 'assumed', spans: [item.span] },
+      } as Draft,
+      loc0v,
+      item,
+    );
+    use(w, dead);
+    return;
+  }
   const rest = c.items.slice(index + 1);
   if (
     !/^(?:none|nothing|not|no|nil|nope|nada|nowt|zip)$/.test(phrase) ||

@@ -127,6 +127,11 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   }
   const neg = denied(c, index);
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
+  if (
+    item.v === 'drained' &&
+    (!loc || !['tank', 'drain', 'dryer', 'bellows', 'line', 'supply line'].includes(loc.p.part ?? ''))
+  )
+    loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (!loc && item.v === 'pumped up') loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (loc && item.v === 'shimmed') {
     const bracket = items.find(

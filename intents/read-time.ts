@@ -242,11 +242,20 @@ export const dayOf = (w: Walk, c: Clause, index: number): void => {
 /** "gauge at 95 at 9": a bare hour after a reading. */
 export const hourAfter = (w: Walk, c: Clause, n: Amounting, index: number): boolean => {
   const before = phraseOf(c.items[index - 1]);
+  const day = c.items[index - 1]?.k === 'day' || c.items[index + 1]?.k === 'day';
+  if (day && n.unit === null && n.whole && n.value <= 12 && n.value >= 1) {
+    setClock(w, c, n, n.value * 60);
+    return true;
+  }
   if (before !== 'at' && before !== 'by') return false;
   if (n.unit !== null || !n.whole || c.measure || !w.lastReading || w.lastReading.when || !clauseHasReading(c, index))
     return false;
   const clock = clockOf(n);
-  if (clock === null || (n.value >= 24 && !/^\d{3,4}$/.test(n.text)) || placesNear(w, c, index)?.part === 'motor')
+  if (
+    clock === null ||
+    (n.value >= 24 && !(n.run ?? /^\d{3,4}$/.test(n.text))) ||
+    placesNear(w, c, index)?.part === 'motor'
+  )
     return false;
   setClock(w, c, n, clock);
   return true;

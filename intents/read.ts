@@ -153,6 +153,8 @@ const deedWorks: ReadonlySet<string> = new Set([
   'replaced',
   'closed',
   'refitted',
+  'checked',
+  'tightened',
 ]);
 /** From the comma or stop before a danger to the one after it. */
 const clauseAround = (text: string, [from, to]: Span): Span => {
@@ -202,6 +204,11 @@ const readSafely = (text: string, context: Context): Reading => {
     const both = afterCorrection(text, again, context);
     if (both.facts.some((f) => f.where.from === 'said')) return both;
   }
+  const mixed =
+    hazards.length > 0 || asked || !/ and (?:thats|its|it was|that was)\b/.test(low)
+      ? null
+      : correctionAndMore(text, context);
+  if (mixed) return afterCorrection(text, mixed, context);
   const correction = hazards.length > 0 || asked ? null : putCorrection(text, context);
   if (correction) return { ...out, amends: [aimAmend(correction, context, 0)], hazards };
   const more = hazards.length > 0 || asked ? null : correctionAndMore(text, context);
@@ -285,6 +292,12 @@ const readSafely = (text: string, context: Context): Reading => {
   setMoments(out.facts, context);
   repeats(low, items, out.facts, context);
   overPressure(out, context);
+  // frame on stands or over a pit, and said so: not unsupported
+  const held = out.facts.some(
+    (f) => f.is === 'condition' && f.holds && ['on stands', 'cribbed', 'over pit'].includes(f.what.v),
+  );
+  if (held && !/\b(?:air|bags?|bellows|jack|without|no stands)\b/.test(low))
+    out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported');
 
   const left = items.filter(
     (i) =>

@@ -297,6 +297,15 @@ const idle = (items: readonly Item[], i: number): boolean => {
           before.senses.some((s) => s.k === 'sign' || s.k === 'work' || s.k === 'change' || s.k === 'cond'))
       );
     }
+    case 'pulled':
+    case 'pulls':
+      return /^(?:in|into|up|over|away)$/.test(next) && !placed;
+    case 'driving':
+      return /^(?:it|her|this|home|to|the)$/.test(next);
+    case 'hole':
+      return /^(?:almost|nearly|in|for)$/.test(next) && next !== 'in'
+        ? true
+        : /^(?:almost|nearly|no)$/.test(prev) && prev !== 'no';
     case 'leak':
     case 'leaks':
     case 'hiss':
@@ -329,6 +338,19 @@ const idle = (items: readonly Item[], i: number): boolean => {
     default:
       return false;
   }
+};
+
+const slashedCorner = (items: readonly Item[], i: number, typed: string): PlaceParts | null => {
+  if (typed !== 'r/r' && typed !== 'l/r') return null;
+  const has = (phrase: string): boolean =>
+    items.some((o) => (o.k === 'senses' && o.phrase === phrase) || (o.k === 'unknown' && o.low === phrase));
+  const next = items[i + 1];
+  const told =
+    next?.k === 'num' ||
+    (next?.k === 'senses' && next.senses.some((s) => s.k === 'sign')) ||
+    (next?.k === 'senses' && next.senses.some((s) => s.k === 'place') && (items[i + 2]?.k === 'num' || has('l/r')));
+  if (typed === 'r/r') return told ? { side: 'right', end: 'rear' } : null;
+  return has('r/r') || has('l/f') || has('r/f') ? { side: 'left', end: 'rear' } : null;
 };
 
 /** RH is right hand or ride height: a side that follows makes it a height, a part makes it a side. */
@@ -370,6 +392,9 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
     if (joins.has(item.phrase)) return void raw.push({ k: 'join', span: item.span });
     if (idle(items, i)) return void raw.push({ k: 'filler', ...base });
+    // "l/r bag 48, r/r bag 60": corners where both are written so
+    const corner = slashedCorner(items, i, text.slice(...item.span).toLowerCase());
+    if (corner) return void raw.push({ k: 'place', p: corner, spans: [item.span], ...base });
     if (item.phrase === 'rh') return void raw.push(rightHand(items, i, base));
     const sense = pick(items, i, item.senses);
     if (sense.k !== 'place') return void raw.push({ ...sense, ...base });

@@ -5,6 +5,7 @@ import { plausible } from './limits.ts';
 import { makePlace, type PlaceParts } from './place.ts';
 import { tidy, type PlaceItem, type Settled } from './settle.ts';
 import type { Ambiguity, Context, Fact, Measure, ReadingFact, Said, Sign, When, Work } from './shapes.ts';
+import { sideable } from './sideable.ts';
 import { airSide } from './words/parts.ts';
 
 export type Loc = {
@@ -219,13 +220,12 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
   let p = item.p;
   let from: Loc['from'] = item.near || item.assumed ? 'assumed' : 'said';
   const s = placeBefore(w, item) ?? w.subject?.p;
-  const own = p.part === s?.part;
+  const sub = p.part !== undefined && airSide.has(p.part) && p.part !== 'bellows' && p.part !== 'height valve';
   const inherits =
     p.part !== undefined &&
-    airSide.has(p.part) &&
     !p.side &&
-    (own || (p.part !== 'bellows' && p.part !== 'height valve'));
-  if (inherits && s?.part && airSide.has(s.part) && (s.side === 'left' || s.side === 'right')) {
+    ((sub && s?.part !== undefined && airSide.has(s.part)) || (p.part === s?.part && sideable.has(p.part)));
+  if (inherits && s && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
   }

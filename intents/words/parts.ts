@@ -6,7 +6,8 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   drain:
     'drain|drain cock|draincock|petcock|pet cock|drain valve|drain plug|cable drain|auto drain|spitter|bleeder|drain tap|tank drain|drain off',
   relief: 'relief|relief valve|safety valve|prv|pop off|pop off valve|popoff|pop-off|blow off valve|safety relief',
-  gauge: 'gauge|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
+  gauge:
+    'gauge|dash|the dash|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
   'test port': 'test port|test point|test fitting|schrader|test connection',
   'protection valve': 'protection valve|pressure protection valve|ppv|prot valve|priority valve',
   regulator: 'regulator|reg|press reg|pressure regulator',
@@ -26,7 +27,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   link: 'link|linkage|link rod|rod|drop link|overtravel lever|rubber coupling|coupling|link arm|valve link|height link|connecting link|links|linkages|dog bone|dogbone|valve linkage|levelling link|leveling link|drop rod',
   arm: 'arm|valve arm|lever|actuating arm|valve lever|control lever|height arm|levelling arm|leveling arm|height valve arm|arms',
   panel:
-    'panel|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',
+    'panel|dump valve|air dump|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',
   'panel feed': 'panel feed|panel supply|feed to the panel|panel feed line',
   'bellows line':
     'bellows line|bag line|delivery line|delivery|line to the bag|line to bag|bag hose|delivery pipe|line to the bellows|line to bellows|airbag line|line to the airbag|air bag line|bag supply line|spring line|bellows pipe|bag pipe|delivery hose|delivery tube|hose to the bag|hose to bag|pipe to the bag|pipe to bellows|bag line fitting|bag fitting|bellows fitting|delivery fitting|airbag fitting|air bag fitting|spring fitting|airbag pipe',
@@ -89,7 +90,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'torsion bar':
     'torsion bar|torsion bars|tbar|t bar|t-bar|torsion adjuster|torsion bar adjuster|torsion adjusters|torsion|torsion anchor',
   frame: 'frame|frame rail|chassis|chassis rail|rail|frame rails|subframe',
-  axle: 'axle|axles|bogie|bogy|boggy|tandem|tandems|tag|tag axle',
+  axle: 'axle|axles|bogie|bogy|boggy|tandem|tandems',
   floor: 'floor|shop floor|ground level|pad|concrete',
   coach:
     'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|all round|all four corners|all corners|all around|the whole thing|camper',

@@ -59,7 +59,7 @@ export const wheelWords: readonly (readonly [string, 'forward' | 'aft'])[] = [
     'forward',
   ],
   [
-    'aft|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
+    'aft|tag|tag axle|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
     'aft',
   ],
 ];

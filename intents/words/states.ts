@@ -218,7 +218,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'adjusted|tweaked|adjust|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
   set: 'set the|reset the height|set height|set heights|set up',
   soaped:
-    'soaped|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
+    'soaped|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
   drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain|bled down',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',

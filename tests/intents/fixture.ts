@@ -205,6 +205,13 @@ const compare = (kind: string, got: string[], want: string[], out: Differences):
   for (const line of left) out.extra.push(`${kind}: ${line}`);
 };
 
+/** "what is dead band" and "meaning of dead band" ask the same; "what does 95 mean" has no other name. */
+const sameKind = (got: string, want: string): boolean =>
+  got === want || (got === 'what is' && want === 'meaning') || (got === 'meaning' && want === 'what is');
+/** Another system may be named by the words of the note ("water pump"). */
+const elsewhereOf = (kind: string, topic: string, words: string | undefined): boolean =>
+  kind === 'elsewhere' && (words ?? '').toLowerCase().includes(topic);
+
 export const differences = (f: Fixture, r: Reading): Differences => {
   const out: Differences = { missing: [], extra: [], wrongFacts: [] };
   const got = r.facts.map(factLine);
@@ -216,7 +223,11 @@ export const differences = (f: Fixture, r: Reading): Differences => {
   const free = [...asks];
   for (const line of asksWanted) {
     const [kind, topic] = line.split(/ about (.*)/s) as [string, string | undefined];
-    const at = free.findIndex((a) => a.ask === kind && (topic === undefined || a.about === topic));
+    const at = free.findIndex(
+      (a, i) =>
+        sameKind(a.ask, kind) &&
+        (topic === undefined || a.about === topic || elsewhereOf(a.ask, topic, r.asks[i]?.words)),
+    );
     if (at >= 0) free.splice(at, 1);
     else if (kind === 'safe' && r.hazards.some((h) => h.mode === 'asked')) continue;
     else out.missing.push(`ask: ${line}`);
