@@ -1,6 +1,8 @@
 /** Finds hazards in a note and the mood they stand in. */
 import type { Hazard } from './shapes.ts';
+import { dangersIn } from './danger.ts';
 import { flatten } from './smooth.ts';
+import { thingsUnder } from './words/dangers.ts';
 import { asking, doneVerbs, hazardPatterns, intending, notPast, soon, usual, warning } from './words/hazards.ts';
 
 const window = 90;
@@ -56,19 +58,22 @@ const most = 12;
 export const findHazards = (text: string): Hazard[] => {
   const { low, at } = flatten(text.length > 4000 ? text.slice(0, 4000) : text);
   const out: Hazard[] = [];
-  for (const [hazard, pattern] of hazardPatterns) {
-    const m = pattern.exec(low);
-    if (!m || out.length >= most) continue;
-    const from = m.index;
-    const to = from + m[0].length;
+  const consider = (hazard: Hazard['hazard'], from: number, to: number): void => {
+    if (out.length >= most || out.some((h) => h.hazard === hazard)) return;
     // the sentence around it says the mood
     const start = Math.max(low.lastIndexOf('. ', from - 1) + 1, low.lastIndexOf(';', from - 1) + 1, from - window, 0);
     const stop = low.slice(to).search(/[.;\n]/);
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
-    const standing = moodOf(hazard, low.slice(start, from), m[0], low.slice(to, end));
-    if (out.some((h) => h.hazard === hazard)) continue;
-    out.push({ hazard, mode: standing, spans: [[at[from]!, at[to]!]] });
+    const before = low.slice(start, from);
+    const named = low.slice(from, to);
+    if (hazard === 'under unsupported' && named.startsWith('under') && thingsUnder.test(before)) return;
+    out.push({ hazard, mode: moodOf(hazard, before, named, low.slice(to, end)), spans: [[at[from]!, at[to]!]] });
+  };
+  for (const [hazard, pattern] of hazardPatterns) {
+    const m = pattern.exec(low);
+    if (m) consider(hazard, m.index, m.index + m[0].length);
   }
+  for (const f of dangersIn(low)) consider(f.hazard, f.from, f.to);
   // one danger, one name: the sharper pattern stands
   const has = (name: Hazard['hazard']): boolean => out.some((h) => h.hazard === name);
   return out.filter((h) => {
