@@ -72,7 +72,8 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   const waits = cautions.some((b) => b.is === 'caution' && b.gate);
   const questions = questionBlocks(aimed, judged, found, sheet);
   const blocks: Block[] = [...cautions];
-  const took = tell(aimed.read, context, note.text);
+  // what must be asked has its own question below, with the taps
+  const took = tell(aimed.read, context, note.text).map((t) => (t.kind === 'ambiguous' ? { ...t, mends: [] } : t));
   if (took.length > 0) blocks.push({ is: 'took', words: took.map((t) => t.words).join(' · '), list: took });
   if (evidence) for (const words of withdrawn(standing, judged)) blocks.push({ is: 'withdrawn', words });
   blocks.push(...questions);
