@@ -7,6 +7,7 @@ import { boardOf } from './chat/board.ts';
 import type { Board, Refusal } from './chat/protocol.ts';
 import { answer, opening, step, type NoteIn } from './chat/step.ts';
 import type { Log, SessionLine } from './log/log.ts';
+import { packSession, unpackSession, type Unpacked } from './log/pack.ts';
 import type { Draft, Entry } from './session/entry.ts';
 import { foldOn, fold, type Folded } from './session/fold.ts';
 import { loadSheet, type LoadedSheet } from './sheet/load.ts';
@@ -26,13 +27,16 @@ export type DeskOptions = {
   log: Log;
   /** Sheets on offer, by coach id; what a new session opens with. */
   sheets: ReadonlyMap<string, LoadedSheet>;
+  /** Sheets that could not be used, for the page to tell. */
+  refusedSheets?: readonly { file: string; words: string }[];
   engine: string;
   now: () => number;
   seed?: () => number;
 };
 
-/** Folded sessions kept at hand. */
-const keptSessions = 64;
+/** Folded sessions kept at hand: this many, and no more entries in all than this. */
+const keptSessions = 400;
+const keptEntries = 40_000;
 const tries = 8;
 /** How far a page's clock may be ahead before its time is not believed. */
 const aheadMost = 5 * 60_000;
@@ -42,6 +46,7 @@ export type Desk = ReturnType<typeof makeDesk>;
 export const makeDesk = ({
   log,
   sheets,
+  refusedSheets = [],
   engine,
   now,
   seed = () => Math.floor(Math.random() * 2 ** 31),
@@ -51,10 +56,20 @@ export const makeDesk = ({
   const followers = new Map<string, Set<(entries: readonly Entry[]) => void>>();
   const queues = new Map<string, Promise<unknown>>();
 
-  const keep = (session: string, standing: Folded): void => {
+  let held = 0;
+  const drop = (session: string): void => {
+    held -= live.get(session)?.seq ?? 0;
     live.delete(session);
+  };
+  const keep = (session: string, standing: Folded): void => {
+    drop(session);
     live.set(session, standing);
-    if (live.size > keptSessions) live.delete(live.keys().next().value!);
+    held += standing.seq;
+    // the one just used stays, however long it is
+    for (const [oldest] of live) {
+      if (live.size <= keptSessions && (held <= keptEntries || live.size === 1)) break;
+      drop(oldest);
+    }
   };
 
   /** One thing at a time within a session, in the order asked. */
@@ -106,10 +121,8 @@ export const makeDesk = ({
       const drafts = await make(standing);
       if (drafts.length === 0) return [];
       const outcome = await log.append(session, standing.seq, drafts, now());
-      if (outcome === 'moved on') {
-        live.delete(session);
-        continue;
-      }
+      // the entries in between are read and folded on the next turn
+      if (outcome === 'moved on') continue;
       const entries = await log.read(session, standing.seq, drafts.length);
       keep(session, foldOn(standing, entries));
       publish(session, entries);
@@ -132,6 +145,7 @@ export const makeDesk = ({
         units: `${sheet.units.pressure}, ${sheet.units.length}`,
         panel: Boolean(sheet.panel),
       })),
+    refusedSheets,
     sheet: (id: string): LoadedSheet | undefined => sheets.get(id),
 
     /** A new session; the same call again is harmless. */
@@ -209,6 +223,14 @@ export const makeDesk = ({
       ),
     reopen: (session: string, words: string, by: string) =>
       inTurn(session, () => write(session, (standing) => (standing.closed ? [{ is: 'reopened', by, words }] : []))),
+
+    pack: (session: string): Promise<string> => packSession(log, session),
+    /** A packed session, brought in and shown to whoever follows it. Raises PackRefused. */
+    unpack: async (text: string, mark: string): Promise<Unpacked> => {
+      const done = await unpackSession(log, text, mark);
+      if (done.added > 0) publish(done.session, await log.read(done.session, done.from));
+      return done;
+    },
 
     read: (session: string, after = 0, most = 500): Promise<Entry[]> => log.read(session, after, most),
     standing: standingOf,

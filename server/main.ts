@@ -1,28 +1,50 @@
 /** Wires the house and listens. Clock, ids, paths and ports enter here. One clear line for each way it cannot start. */
-import { createHash } from 'node:crypto';
+import { createHash, randomInt } from 'node:crypto';
 import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
-import { createServer } from 'node:http';
-import { join } from 'node:path';
+import { createServer, type Server } from 'node:http';
+import { createServer as createTlsServer } from 'node:https';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { makeCodes } from './auth/codes.ts';
+import { tokenOf } from './auth/cookie.ts';
+import { DevicesRefused, openDevices } from './auth/devices.ts';
+import { bench } from './auth/roles.ts';
+import { TlsRefused } from './auth/shop-tls.ts';
+import { makeSecret, removeBench, writeBench } from './backup/bench-file.ts';
+import { makeBoards } from './boards.ts';
 import { makeDesk } from './desk.ts';
-import { makeHttp, sameHouse } from './http.ts';
-import { packSession } from './log/pack.ts';
+import type { Door } from './house.ts';
+import { makeHttp } from './http.ts';
 import { LogRefused, sqliteLog } from './log/sqlite.ts';
+import { openUp, type Opened } from './open-up.ts';
+import type { Pairing } from './pairing.ts';
 import { loadSheet, SheetRefused, type LoadedSheet } from './sheet/load.ts';
-import { attachSocket } from './socket.ts';
+import { attachSocket, type Sockets } from './socket.ts';
 import { warmUp } from './warm.ts';
 
 const fail = (words: string): never => {
   console.error(`soapwater: ${words}`);
   process.exit(1);
 };
+const orFail = <T>(work: () => T, ...kinds: (new (...args: never[]) => Error)[]): T => {
+  try {
+    return work();
+  } catch (error) {
+    if (kinds.some((kind) => error instanceof kind)) return fail((error as Error).message);
+    throw error;
+  }
+};
+const portFrom = (name: string, usual: number): number => {
+  const port = Number(process.env[name] ?? usual);
+  if (!Number.isInteger(port) || port < 0 || port > 65_535)
+    fail(`${name} is "${process.env[name]}": it must be a number from 0 to 65535`);
+  return port;
+};
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const root = process.env['SOAPWATER_ROOT'] ?? join(here, '..', '..');
 const data = process.env['DATA'] ?? join(root, '.data');
-const port = Number(process.env['PORT'] ?? 4280);
-if (!Number.isInteger(port) || port < 0 || port > 65_535)
-  fail(`PORT is "${process.env['PORT']}": it must be a number from 0 to 65535`);
+const port = portFrom('PORT', 4280);
 
 try {
   mkdirSync(data, { recursive: true });
@@ -40,6 +62,7 @@ const sheetFiles = [join(root, 'fixtures', 'sheets'), join(data, 'sheets')]
       .map((f) => join(folder, f)),
   );
 const sheets = new Map<string, LoadedSheet>();
+const refusedSheets: { file: string; words: string }[] = [];
 for (const file of sheetFiles)
   try {
     const loaded = loadSheet(readFileSync(file, 'utf8'), file);
@@ -47,54 +70,103 @@ for (const file of sheetFiles)
   } catch (error) {
     if (!(error instanceof SheetRefused)) throw error;
     console.error(`soapwater: ${error.message}`);
+    refusedSheets.push({ file: basename(file), words: error.message.replace(`${file} `, '') });
   }
 
+/** Of this file; those it is built from are named in it by their hash. */
 const engine = createHash('sha256')
   .update(readFileSync(fileURLToPath(import.meta.url)))
   .digest('hex')
   .slice(0, 16);
 
-const openLog = (): ReturnType<typeof sqliteLog> => {
-  try {
-    return sqliteLog(join(data, 'soapwater.db'));
-  } catch (error) {
-    return fail(error instanceof LogRefused ? error.message : String(error));
-  }
-};
-const log = openLog();
-const desk = makeDesk({ log, sheets, engine, now: Date.now });
-let hosts: readonly string[] = [];
-const app = makeHttp({
-  desk,
-  page: join(root, '.build', 'page'),
-  photos: join(data, 'photos'),
-  hosts: () => hosts,
-  backup: log.backup,
-  pack: (session) => packSession(log, session),
-});
-const server = createServer(app);
-const endSocket = attachSocket(server, { desk, now: Date.now, allowed: (request) => sameHouse(request, hosts) });
+const log = orFail(() => sqliteLog(join(data, 'soapwater.db')), LogRefused);
+const desk = makeDesk({ log, sheets, refusedSheets, engine, now: Date.now });
+const boards = makeBoards(desk, Date.now);
+const devices = orFail(() => openDevices(join(data, 'devices.json'), Date.now), DevicesRefused);
+const opened: Opened | null =
+  process.env['OPEN'] === '1'
+    ? orFail(
+        () =>
+          openUp({
+            data,
+            port: portFrom('SHOP_PORT', port === 0 ? 0 : port + 1),
+            name: process.env['SHOP_NAME'],
+            cert: process.env['CERT'],
+            key: process.env['KEY'],
+            now: Date.now(),
+          }),
+        TlsRefused,
+      )
+    : null;
 
-server.on('error', (error: NodeJS.ErrnoException) => {
-  fail(
-    error.code === 'EADDRINUSE'
-      ? `port ${port} is taken: stop what listens there, or set PORT to another one`
-      : error.code === 'EACCES'
-        ? `port ${port} may not be used: set PORT to one above 1023`
-        : error.message,
+const sockets: Sockets[] = [];
+let address: string | null = null;
+const pairing: Pairing = {
+  codes: makeCodes(Date.now, randomInt),
+  devices,
+  address: () => address,
+  authority: opened?.tls.authority ?? null,
+  fingerprint: opened?.tls.fingerprint ?? '',
+  drop: (device) => sockets.forEach((s) => s.drop(device)),
+};
+
+/** Listens, or ends with one line; resolves to the port. */
+const listen = (server: Server, wanted: number, host: string | undefined): Promise<number> =>
+  new Promise((resolve) => {
+    server.headersTimeout = 10_000;
+    server.requestTimeout = 60_000;
+    server.maxConnections = 1000;
+    server.once('error', (error: NodeJS.ErrnoException) => {
+      fail(
+        error.code === 'EADDRINUSE'
+          ? `port ${wanted} is taken: stop what listens there, or set PORT to another one`
+          : error.code === 'EACCES'
+            ? `port ${wanted} may not be used: set PORT to one above 1023`
+            : error.message,
+      );
+    });
+    server.listen(wanted, host, () => {
+      const at = server.address();
+      resolve(typeof at === 'object' && at ? at.port : wanted);
+    });
+  });
+
+const page = join(root, '.build', 'page');
+const photos = join(data, 'photos');
+const secret = makeSecret();
+
+let benchHosts: readonly string[] = [];
+const benchDoor: Door = { hosts: () => benchHosts, who: () => bench };
+const benchServer = createServer(
+  makeHttp({ desk, page, photos, pairing, door: benchDoor, bench: { secret, copy: log.backup } }),
+);
+sockets.push(attachSocket(benchServer, { desk, boards, now: Date.now, door: benchDoor }));
+const servers: Server[] = [benchServer];
+const actual = await listen(benchServer, port, '127.0.0.1');
+benchHosts = ['127.0.0.1', 'localhost'].flatMap((h) => (actual === 80 ? [h, `${h}:80`] : [`${h}:${actual}`]));
+writeBench(data, { port: actual, secret, pid: process.pid });
+
+if (opened) {
+  let shopHosts: readonly string[] = [];
+  const shopDoor: Door = { hosts: () => shopHosts, who: (request) => devices.who(tokenOf(request.headers.cookie)) };
+  const shopServer = createTlsServer(
+    { cert: opened.tls.cert, key: opened.tls.key, minVersion: 'TLSv1.2' },
+    makeHttp({ desk, page, photos, pairing, door: shopDoor }),
   );
-});
-server.listen(port, '127.0.0.1', () => {
-  const address = server.address();
-  const actual = typeof address === 'object' && address ? address.port : port;
-  hosts = ['127.0.0.1', 'localhost', '[::1]'].map((h) => `${h}:${actual}`);
-  console.log(`soapwater: http://127.0.0.1:${actual}/`);
-  setTimeout(() => void warmUp(sheets).catch(() => undefined), 100);
-});
+  sockets.push(attachSocket(shopServer, { desk, boards, now: Date.now, door: shopDoor }));
+  servers.push(shopServer);
+  const shopPort = await listen(shopServer, opened.port, undefined);
+  shopHosts = opened.hosts(shopPort);
+  address = opened.address(shopPort);
+}
+const shop = address === null ? '' : ` and ${address} in the shop (pair devices at http://127.0.0.1:${actual}/bench)`;
+console.log(`soapwater: http://127.0.0.1:${actual}/${shop}`);
+setTimeout(() => void warmUp(sheets).catch(() => undefined), 100);
 
 const end = (): void => {
-  endSocket();
-  server.close();
+  for (const socket of sockets) socket.end();
+  for (const server of servers) server.close();
+  removeBench(data);
   void log.close().then(() => process.exit(0));
 };
 process.on('SIGTERM', end);

@@ -2,9 +2,13 @@
 import type { IncomingMessage, Server } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { WebSocket, WebSocketServer } from 'ws';
+import { mayFrame, type Who } from './auth/roles.ts';
+import type { Boards } from './boards.ts';
 import { FromPage, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
 import { type Desk, Refused } from './desk.ts';
-import { LogRefused } from './log/sqlite.ts';
+import { type Door, sameHouse } from './house.ts';
+import { LogRefused } from './log/refused.ts';
+import type { Entry } from './session/entry.ts';
 
 export type SocketLimits = {
   /** Bytes of one frame. */
@@ -12,133 +16,210 @@ export type SocketLimits = {
   /** Frames a second sustained, and at once. */
   rate: number;
   burst: number;
+  /** New sessions a minute sustained, and at once. */
+  openRate: number;
+  openBurst: number;
   /** Pages at once. */
   pages: number;
   /** Bytes waiting to be read by a page before it is dropped. */
   behind: number;
   /** Sessions one page may follow. */
   follows: number;
+  /** Milliseconds after which a page that does not answer is taken for gone. */
+  silence: number;
 };
 export const usualLimits: SocketLimits = {
   frame: 64 * 1024,
   rate: 20,
   burst: 60,
+  openRate: 10,
+  openBurst: 20,
   pages: 256,
   behind: 4 * 1024 * 1024,
   follows: 8,
+  silence: 30_000,
 };
 
 const pageOfEntries = 500;
 
 export type SocketOptions = {
   desk: Desk;
+  boards: Boards;
   now: () => number;
-  allowed: (request: IncomingMessage) => boolean;
+  door: Door;
   limits?: SocketLimits;
   path?: string;
 };
+export type Sockets = { end: () => void; drop: (device: string) => void };
 
 const refuse = (socket: Duplex, status: string): void => {
   socket.write(`HTTP/1.1 ${status}\r\nConnection: close\r\nContent-Length: 0\r\n\r\n`);
   socket.destroy();
 };
 
-/** Hangs the socket on `server`; returns how to end it. */
+/** A store of tokens: `rate` a second, `burst` at most. A clock that steps back gives none and takes none. */
+const bucket = (rate: number, burst: number, now: () => number): (() => boolean) => {
+  let tokens = burst;
+  let filled = now();
+  return () => {
+    const at = now();
+    tokens = Math.min(burst, tokens + (Math.max(0, at - filled) / 1000) * rate);
+    filled = at;
+    if (tokens < 1) return false;
+    tokens -= 1;
+    return true;
+  };
+};
+
+/** One list of entries goes to many pages: its frame is written once. */
+const written = new WeakMap<readonly Entry[], string>();
+const entriesFrame = (session: string, entries: readonly Entry[]): string => {
+  const held = written.get(entries);
+  if (held !== undefined) return held;
+  const text = JSON.stringify({ is: 'entries', session, entries, more: false });
+  written.set(entries, text);
+  return text;
+};
+
+/** Hangs the socket on `server`. `drop` ends what a device has open. */
 export const attachSocket = (
   server: Server,
-  { desk, now, allowed, limits = usualLimits, path = '/socket' }: SocketOptions,
-): (() => void) => {
+  { desk, boards, now, door, limits = usualLimits, path = '/socket' }: SocketOptions,
+): Sockets => {
   const wss = new WebSocketServer({
     noServer: true,
     maxPayload: limits.frame,
     perMessageDeflate: false,
     clientTracking: true,
   });
+  const devices = new Map<WebSocket, string>();
 
   server.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => {
     socket.on('error', () => socket.destroy());
     if ((request.url ?? '').split('?')[0] !== path) return refuse(socket, '404 Not Found');
-    if (!allowed(request)) return refuse(socket, '403 Forbidden');
+    if (!sameHouse(request, door.hosts())) return refuse(socket, '403 Forbidden');
+    const who = door.who(request);
+    if (!who) return refuse(socket, '401 Unauthorized');
     if (wss.clients.size >= limits.pages) return refuse(socket, '503 Service Unavailable');
-    wss.handleUpgrade(request, socket, head, (ws) => serve(ws));
+    wss.handleUpgrade(request, socket, head, (ws) => {
+      devices.set(ws, who.device);
+      serve(ws, who);
+    });
   });
 
-  const serve = (ws: WebSocket): void => {
+  const serve = (ws: WebSocket, who: Who): void => {
     let greeted = false;
-    let tokens = limits.burst;
-    let filled = now();
-    const follows = new Map<string, () => void>();
+    const mayTake = bucket(limits.rate, limits.burst, now);
+    const mayOpen = bucket(limits.openRate / 60, limits.openBurst, now);
+    /** Followed sessions: how to stop, and the last entry that was sent. */
+    const follows = new Map<string, { stop: () => void; last: number }>();
     let chain: Promise<void> = Promise.resolve();
     let waiting = 0;
 
-    const send = (frame: ToPage): void => {
+    const sendText = (text: string): void => {
       if (ws.readyState !== WebSocket.OPEN) return;
       if (ws.bufferedAmount > limits.behind) {
         ws.terminate();
         return;
       }
-      ws.send(JSON.stringify(frame));
+      ws.send(text);
     };
+    const send = (frame: ToPage): void => sendText(JSON.stringify(frame));
     const refused = (why: Refusal, words: string, id?: string): void =>
       send({ is: 'refused', code: refusals[why], why, words, ...(id === undefined ? {} : { id }) });
 
-    const sendBoard = async (session: string): Promise<void> => send({ is: 'board', board: await desk.board(session) });
+    const follow = async (session: string, from: number): Promise<void> => {
+      follows.get(session)?.stop();
+      follows.delete(session);
+      if (follows.size >= limits.follows)
+        throw new Refused('not allowed', `A page may follow ${limits.follows} sessions at most.`);
+      // what comes while the past is sent waits its turn, so that order holds
+      const early: (readonly Entry[])[] = [];
+      let caught = false;
+      const held = { stop: () => undefined as void, last: from };
+      const show = (entries: readonly Entry[]): void => {
+        if (entries.every((e) => e.seq <= held.last)) return;
+        held.last = entries.at(-1)!.seq;
+        sendText(entriesFrame(session, entries));
+      };
+      const stopEntries = desk.follow(session, (entries) => {
+        if (caught) show(entries);
+        else early.push(entries);
+      });
+      let stopBoard: () => void = () => undefined;
+      held.stop = () => {
+        stopEntries();
+        stopBoard();
+      };
+      follows.set(session, held);
+      try {
+        await desk.standing(session);
+        for (;;) {
+          const entries = await desk.read(session, held.last, pageOfEntries);
+          const more = entries.length === pageOfEntries;
+          send({ is: 'entries', session, entries, more });
+          held.last = entries.at(-1)?.seq ?? held.last;
+          if (!more) break;
+        }
+      } catch (error) {
+        held.stop();
+        follows.delete(session);
+        throw error;
+      }
+      for (const entries of early) show(entries.filter((e) => e.seq > held.last));
+      caught = true;
+      sendText(await boards.frame(session));
+      stopBoard = boards.follow(session, sendText);
+    };
+
+    /** Raises Refused where the role does not reach. */
+    const mustBeAllowed = async (frame: FromPage): Promise<void> => {
+      const may = mayFrame(who.role, frame.is);
+      if (may === 'yes') return;
+      const practice =
+        frame.is === 'open'
+          ? frame.practice !== undefined
+          : 'session' in frame && frame.session !== null && (await desk.standing(frame.session)).practice !== null;
+      if (may === 'no' || !practice)
+        throw new Refused(
+          'not allowed',
+          may === 'no'
+            ? `This device ${who.role}; it does not write.`
+            : 'This device learns: it writes in practice only.',
+        );
+    };
 
     const handle = async (frame: FromPage): Promise<void> => {
+      await mustBeAllowed(frame);
       switch (frame.is) {
         case 'hello':
           greeted = true;
-          send({ is: 'welcome', v: 1, engine: desk.engine, now: now(), coaches: desk.coaches(), role: 'works' });
+          send({
+            is: 'welcome',
+            v: 1,
+            engine: desk.engine,
+            now: now(),
+            coaches: desk.coaches(),
+            role: who.role,
+            ...(desk.refusedSheets.length > 0 ? { refusedSheets: [...desk.refusedSheets] } : {}),
+          });
           return;
         case 'open': {
+          if (!mayOpen()) throw new Refused('too fast', 'Too many new sessions: wait a moment.');
           const entries = await desk.open(frame);
           send({ is: 'entries', session: frame.session, entries: [...entries], more: false });
           return;
         }
-        case 'follow': {
-          const session = frame.session;
-          let after = frame.after;
-          follows.get(session)?.();
-          follows.delete(session);
-          if (follows.size >= limits.follows)
-            return refused('not allowed', 'A page may follow eight sessions at most.');
-          // what comes while the past is sent waits its turn, so that order holds
-          const early: ToPage[] = [];
-          let caught = false;
-          const stop = desk.follow(session, (entries) => {
-            const frames: ToPage = { is: 'entries', session, entries: [...entries], more: false };
-            if (caught) {
-              send(frames);
-              void sendBoard(session).catch(() => undefined);
-            } else early.push(frames);
-          });
-          follows.set(session, stop);
-          try {
-            await desk.standing(session);
-            for (;;) {
-              const entries = await desk.read(session, after, pageOfEntries);
-              const more = entries.length === pageOfEntries;
-              send({ is: 'entries', session, entries, more });
-              after = entries.at(-1)?.seq ?? after;
-              if (!more) break;
-            }
-          } catch (error) {
-            stop();
-            follows.delete(session);
-            throw error;
-          }
-          for (const late of early)
-            if (late.is === 'entries' && (late.entries.at(-1)?.seq ?? 0) > after)
-              send({ ...late, entries: late.entries.filter((e) => e.seq > after) });
-          caught = true;
-          await sendBoard(session);
-          return;
-        }
+        case 'follow':
+          return follow(frame.session, frame.after);
         case 'note': {
           const { session, is: _is, photos, ...note } = frame;
+          const before = follows.get(session)?.last;
           const entries = await desk.note(session, { ...note, ...(photos ? { photos } : {}) });
-          // followers have it already; a page that does not follow, or resends, gets it as the answer
-          send({ is: 'entries', session, entries: [...entries], more: false });
+          // a page that follows has it already, unless it sent the note again
+          const first = entries[0]?.seq ?? 0;
+          const shown = before !== undefined && first > before && (follows.get(session)?.last ?? 0) >= first;
+          if (!shown) send({ is: 'entries', session, entries: [...entries], more: false });
           return;
         }
         case 'ask':
@@ -189,40 +270,29 @@ export const attachSocket = (
       const frame = FromPage.safeParse(raw);
       if (!frame.success) {
         const issue = frame.error.issues[0];
-        return refused(
-          'bad frame',
-          `${issue?.path.join('.') || 'frame'}: ${issue?.message ?? 'not as it should be'}`,
-          id,
-        );
+        const where = issue?.path.map(String).join('.') || 'frame';
+        const long = issue?.code === 'too_big' && (issue.origin === 'string' || issue.origin === 'array');
+        return refused(long ? 'too big' : 'bad frame', `${where}: ${issue?.message ?? 'not as it should be'}`, id);
       }
       if (!greeted && frame.data.is !== 'hello') return refused('no hello', 'Say hello first.', id);
       try {
         await handle(frame.data);
       } catch (error) {
         if (error instanceof Refused) return refused(error.why, error.message, id);
-        console.error(error);
-        return refused(
-          'log failed',
-          error instanceof LogRefused
-            ? error.message
-            : 'It could not be kept. Nothing was shown as kept; it is safe to send it again.',
-          id,
-        );
+        if (!(error instanceof LogRefused)) console.error(error);
+        const nothing = 'Nothing was kept; it is safe to send it again.';
+        return refused('log failed', error instanceof LogRefused ? `${error.message}. ${nothing}` : nothing, id);
       }
     };
 
     ws.on('message', (data, binary) => {
-      const at = now();
-      tokens = Math.min(limits.burst, tokens + ((at - filled) / 1000) * limits.rate);
-      filled = Math.max(filled, at);
-      if (tokens < 1 || waiting > limits.burst) {
-        refused('too fast', 'Too many frames: slow down.');
-        return;
+      const text = binary ? '' : (data as Buffer).toString('utf8');
+      if (!mayTake() || waiting > limits.burst) {
+        const id = /"id":"([\w-]{1,40})"/.exec(text.slice(0, 6000))?.[1];
+        return refused('too fast', 'Too many frames: slow down.', id);
       }
-      tokens -= 1;
       if (binary) return refused('bad json', 'Frames are text.');
       waiting += 1;
-      const text = (data as Buffer).toString('utf8');
       chain = chain
         .then(() => take(text))
         .finally(() => {
@@ -231,15 +301,37 @@ export const attachSocket = (
     });
     ws.on('error', () => ws.terminate());
     ws.on('close', () => {
-      for (const stop of follows.values()) stop();
+      devices.delete(ws);
+      for (const { stop } of follows.values()) stop();
       follows.clear();
     });
   };
 
-  const alive = new WeakMap<WebSocket, boolean>();
-  wss.on('connection', (ws) => alive.set(ws, true));
-  return () => {
-    for (const ws of wss.clients) ws.terminate();
-    wss.close();
+  // a phone that went out of reach says nothing: whoever does not answer is let go
+  const asked = new WeakSet<WebSocket>();
+  const answered = new WeakSet<WebSocket>();
+  const pulse = setInterval(() => {
+    for (const ws of wss.clients) {
+      if (asked.has(ws) && !answered.has(ws)) {
+        ws.terminate();
+        continue;
+      }
+      asked.add(ws);
+      answered.delete(ws);
+      ws.once('pong', () => answered.add(ws));
+      ws.ping();
+    }
+  }, limits.silence);
+  pulse.unref();
+
+  return {
+    drop: (device) => {
+      for (const [ws, owner] of devices) if (owner === device) ws.terminate();
+    },
+    end: () => {
+      clearInterval(pulse);
+      for (const ws of wss.clients) ws.terminate();
+      wss.close();
+    },
   };
 };

@@ -164,6 +164,8 @@ export const ToPage = z.discriminatedUnion('is', [
       z.object({ id: z.string(), coach: z.string(), zone: z.string(), units: z.string(), panel: z.boolean() }),
     ),
     role: z.enum(['works', 'reviews', 'learns']),
+    /** Sheets in the data folder that could not be used: the file, and what is wrong where. */
+    refusedSheets: z.optional(z.array(z.object({ file: z.string(), words: z.string() }))),
   }),
   z.object({ is: z.literal('entries'), session: z.string(), entries: z.array(Entry), more: z.boolean() }),
   z.object({ is: z.literal('board'), board: Board }),

@@ -1,9 +1,12 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { memoryLog } from '../../server/log/memory.ts';
 import { packSession, unpackSession } from '../../server/log/pack.ts';
 import type { Draft } from '../../server/session/entry.ts';
 
-const opened: Draft = { is: 'opened', by: 'KD', coach: 'juniper-38', sheet: 'a'.repeat(64), zone: 'America/Denver' };
+const sheet = '{"v":1}';
+const sheetHash = createHash('sha256').update(sheet).digest('hex');
+const opened: Draft = { is: 'opened', by: 'KD', coach: 'juniper-38', sheet: sheetHash, zone: 'America/Denver' };
 const note = (id: string): Draft => ({
   is: 'note',
   by: 'KD',
@@ -22,7 +25,7 @@ const filled = async () => {
     [note('note-01'), { is: 'reply', by: 'soapwater', to: 'note-01', engine: 'x', blocks: [] }],
     9,
   );
-  await log.putSheet('a'.repeat(64), 'juniper-38', '{"v":1}');
+  await log.putSheet(sheetHash, 'juniper-38', sheet);
   return log;
 };
 
@@ -32,16 +35,35 @@ describe('a packed session', () => {
     const there = memoryLog();
     await unpackSession(there, await packSession(here, 'session-1'));
     expect(await there.read('session-1')).toEqual(await here.read('session-1'));
-    expect(await there.getSheet('a'.repeat(64))).toBe('{"v":1}');
+    expect(await there.getSheet(sheetHash)).toBe(sheet);
     await there.append('session-1', 3, [note('note-02')], 12);
     await unpackSession(here, await packSession(there, 'session-1'));
     expect(await here.read('session-1')).toEqual(await there.read('session-1'));
+    expect(await here.mark('session-1')).toBe(await there.mark('session-1'));
   });
 
   it('is refused when a letter of it was changed', async () => {
     const text = await packSession(await filled(), 'session-1');
     await expect(unpackSession(memoryLog(), text.replace('tank 95', 'tank 59'))).rejects.toThrow(
       'changed after it was packed',
+    );
+  });
+
+  it('is refused when it was made anew with another content: its mark is not the one that was written down', async () => {
+    const here = await filled();
+    const mark = (await here.mark('session-1')).slice(0, 16);
+    const forged = memoryLog();
+    await forged.append('session-1', 0, [opened, { ...note('note-01'), text: 'tank 59' } as Draft], 5);
+    const text = await packSession(forged, 'session-1');
+    await expect(unpackSession(memoryLog(), text, mark)).rejects.toThrow('has the mark');
+    expect((await unpackSession(memoryLog(), await packSession(here, 'session-1'), mark)).added).toBe(3);
+  });
+
+  it('is refused with a sheet that is not the one it was judged by', async () => {
+    const here = await filled();
+    const lying = { ...here, getSheet: async () => '{"v":2}' };
+    await expect(unpackSession(memoryLog(), await packSession(lying, 'session-1'))).rejects.toThrow(
+      'not the one the session was judged by',
     );
   });
 

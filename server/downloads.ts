@@ -1,0 +1,40 @@
+/** What of a session can be taken away as a file: one row each. `GET /session/ID.ENDING`. */
+import type { Role } from './auth/roles.ts';
+import type { Desk } from './desk.ts';
+import type { Entry } from './session/entry.ts';
+import { sessionCsv } from './report/csv.ts';
+
+export type Download = {
+  ending: string;
+  type: string;
+  /** Name of the file after the session's. */
+  suffix: string;
+  roles: readonly Role[];
+  make: (from: { desk: Desk; session: string; entries: readonly Entry[]; zone: string }) => string | Promise<string>;
+};
+
+const everyone: readonly Role[] = ['works', 'reviews', 'learns'];
+
+export const downloads: readonly Download[] = [
+  {
+    ending: 'json',
+    type: 'application/json',
+    suffix: '.json',
+    roles: everyone,
+    make: ({ session, entries }) => JSON.stringify({ v: 1, session, entries }, null, 1),
+  },
+  {
+    ending: 'csv',
+    type: 'text/csv',
+    suffix: '.csv',
+    roles: everyone,
+    make: ({ entries, zone }) => sessionCsv(entries, zone),
+  },
+  {
+    ending: 'pack',
+    type: 'application/json',
+    suffix: '.soapwater.json',
+    roles: ['works', 'reviews'],
+    make: ({ desk, session }) => desk.pack(session),
+  },
+];
