@@ -28,7 +28,7 @@ const atAnother = (q: Question): Worked | null => {
   if (to === null) return null;
   const { p: atmosphere, input } = atmosphereOf(q.c);
   const pressureUnit = q.c.sheet.units.pressure;
-  const degrees = (t: number): string => shown(t, unit, 0.3).text;
+  const degrees = (t: number): string => shown(t, unit, 0.5).text;
   const pressed = said(q, 'pressure')[0];
   const line = (
     name: string,
