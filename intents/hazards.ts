@@ -2,7 +2,7 @@
 import type { Hazard } from './shapes.ts';
 import { dangersIn } from './danger.ts';
 import { flatten } from './smooth.ts';
-import { thingsUnder } from './words/dangers.ts';
+import { notSupported, notUnder, putUnder, supported, thingsUnder } from './words/dangers.ts';
 import { asking, doneVerbs, hazardPatterns, intending, notPast, soon, usual, warning } from './words/hazards.ts';
 
 const window = 90;
@@ -22,7 +22,9 @@ const verbMood = (words: string): Hazard['mode'] | null => {
     if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
     if (
       /^(?:i|he|she|we|they)$/.test(word) &&
-      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld)$/.test(list[i + 1] ?? '')
+      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld|unscrew|loosen|undo|crack|remove|pull|take|hold|push)$/.test(
+        list[i + 1] ?? '',
+      )
     )
       return 'doing';
     if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
@@ -52,6 +54,19 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   return verb ?? verbMood(after) ?? usual[hazard] ?? 'intended';
 };
 
+/** "under" that is no person under the coach, or one under a coach that stands on something that holds. */
+const nobodyUnder = (before: string, named: string, after: string): boolean => {
+  const rest = named + after;
+  const at = rest.search(/\b(?:under|underneath|beneath)\b/);
+  const around = before + rest;
+  return (
+    (named.startsWith('under') && thingsUnder.test(before)) ||
+    (at >= 0 && notUnder.test(rest.slice(at))) ||
+    putUnder.test(named) ||
+    (supported.test(around) && !notSupported.test(around) && !asking.test(around))
+  );
+};
+
 /** How many hazards of one kind a note can hold: enough to be seen. */
 const most = 12;
 
@@ -66,7 +81,7 @@ export const findHazards = (text: string): Hazard[] => {
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
     const before = low.slice(start, from);
     const named = low.slice(from, to);
-    if (hazard === 'under unsupported' && named.startsWith('under') && thingsUnder.test(before)) return;
+    if (hazard === 'under unsupported' && nobodyUnder(before, named, low.slice(to, end))) return;
     out.push({ hazard, mode: moodOf(hazard, before, named, low.slice(to, end)), spans: [[at[from]!, at[to]!]] });
   };
   for (const [hazard, pattern] of hazardPatterns) {

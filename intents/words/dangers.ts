@@ -20,19 +20,30 @@ export type Danger = {
 };
 
 const person =
-  /^(?:go|going|goin|gone|went|get|gets|getting|got|crawl\w*|climb\w*|slid\w*|slip\w*|roll|rolled|rolling|duck\w*|pop|popped|popping|nip|nipped|nipping|div(?:e|ed|ing)|dove|scoot\w*|scooch\w*|stick|sticking|stuck|reach\w*|lie|lying|lay|laying|laid|squeez\w*|wriggl\w*|wiggl\w*|creep\w*|crept|put|putting|pok(?:e|ed|ing)|peek\w*|peep\w*|look|looked|looking|work|worked|working|been|am|im|hop|hopped|jump|jumped|sneak\w*|snuck|shimm[iy]\w*|shuffl\w*|kneel\w*|knelt|bend|bending|stay\w*|sit|sitting|sat|head|hand|hands|arm|leg|legs|fingers?|inspect\w*|check\w*)$/;
+  /^(?:go|going|goin|gone|went|get|gets|getting|got|crawl\w*|climb\w*|slid\w*|slip\w*|roll|rolled|rolling|duck\w*|pop|popped|popping|nip|nipped|nipping|div(?:e|ed|ing)|dove|scoot\w*|scooch\w*|stick|sticking|stuck|reach\w*|lie|lying|lay|laying|laid|squeez\w*|wriggl\w*|wiggl\w*|creep\w*|crept|put|putting|pok(?:e|ed|ing)|peek\w*|peep\w*|look|looked|looking|work|worked|working|been|am|im|hop|hopped|jump|jumped|sneak\w*|snuck|keep\w*|kept|shimm[iy]\w*|shuffl\w*|kneel\w*|knelt|bend|bending|stay\w*|sit|sitting|sat|head|hand|hands|arm|leg|legs|fingers?|inspect\w*|check\w*)$/;
 const opener =
   /^(?:crack|cracking|cracked|loosen\w*|undo|undoing|undid|undone|slack\w*|unscrew\w*|disconnect\w*|unhook\w*|unbolt\w*|unplug\w*|uncouple\w*|break|breaking|broke|open|opened|opening|remov\w*|pull|pulled|pulling|pop|popped|popping|cut|cutting|take|taking|took|whip\w*|yank\w*|spin|spun|spinning|releas\w*|detach\w*|separat\w*|tighten\w*|snug\w*|torqu\w*|dismantl\w*|strip|stripped|stripping|unthread\w*)$/;
 const airPart =
   /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|nuts?|plugs?|petcock|drain|cock|valves?|bags?|airbags?|bellows|tube|tubing|connectors?|couplings?|elbow|joint|olive|ferrule|switch|check|unloader|dryer|cartridge|reservoir|regulator|tee|cap|port|connection|fitment)$/;
 /** Air is behind it, said in the same breath. */
 const pressed =
-  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b/;
+  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b|\band it (?:blew|shot|popped|sprayed|hissed|let go)\b|\b(?:till|until|unless)\b[^,.;]{0,30}\b(?:zero|0|empty|drained|vented|bled)\b/;
 /** A tank or line that is up, said anywhere in the note. */
 const standing =
   /\b(?:tank|gauge|system|reservoir|line|bag|bags|it)\b[^.;]{0,14}\b(?:\d{2,3}|full|charged|up|pressuri[sz]ed)\b|\b\d{2,3} ?(?:psi|lbs?|kpa|#)?\b[^.;]{0,10}\b(?:in|on) (?:the |it)/;
 const safe =
   /\b(?:drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
+
+/** "under" that no person is: a pressure under a limit, a leak under a bag. */
+export const notUnder =
+  /^(?:under|underneath|beneath) (?:\d|about \d|pressure|load|the limit|limit|spec|cut|power|voltage|control|warranty|way|vacuum|normal|a hundred|ninety|eighty|seventy|sixty|fifty|the (?:spec|limit|bag|bags|panel|dash|valve|seat|bonnet|hood|label|cover))\b/;
+/** The frame stands on something that holds, said as a fact and not as a condition to come. */
+export const supported = /\b(?:on|with|over|got)\b[^,.;]{0,20}\b(?:stands|cribbing|pit|ramps)\b/;
+export const notSupported =
+  /\b(?:till|until|unless|before|no|not|without|off|need|needs|forgot|should|isnt|arent|instead of|soft|grass|dirt|gravel|sinking|leaning)\b[^.;]{0,24}\b(?:stands|cribbing|pit|ramps)\b|\bstands\b[^.;]{0,24}\b(?:grass|dirt|gravel|sinking|leaning|next|first|later|soon|after)\b/;
+/** A thing, not a person, is put under. */
+export const putUnder =
+  /^(?:put|putting|stuck|stick|sticking|slid|slide|sliding|lay|laid|set)\b[^.;]{0,20}\b(?:blocks?|jacks?|stands?|wood|timbers?|chocks?|pan|bucket|light|boards?|cardboard|tray|tarp|camera|phone|4x4|planks?|pads?|cribbing)\b/;
 
 export const dangers: readonly Danger[] = [
   {
@@ -40,10 +51,7 @@ export const dangers: readonly Danger[] = [
     deed: person,
     thing: /^(?:under|underneath|beneath|unders)$/,
     near: 7,
-    never:
-      /^(?:under|underneath|beneath) (?:\d|about \d|pressure|load|the limit|limit|spec|cut|power|voltage|control|warranty|way|vacuum|normal|a hundred|ninety|eighty|seventy|sixty|fifty|the (?:spec|limit|bag|bags|panel|dash|valve|seat|bonnet|hood))\b/,
-    unless:
-      /(?<!not |off |no )\b(?:on|with|over|got)\b[^,.;]{0,16}\b(?:stands|cribbing|pit|ramps)\b(?! (?:next|first|later|soon))/,
+    never: notUnder,
   },
   {
     hazard: 'under unsupported',
@@ -59,6 +67,14 @@ export const dangers: readonly Danger[] = [
     thing: /^(?:down|below)$/,
     near: 3,
     then: /^(?:down|below) (?:of )?(?:the )?(?:coach|bus|it|body|vehicle|machine)\b/,
+  },
+  {
+    hazard: 'open under pressure',
+    deed: /^(?:bust\w*|wiggl\w*|work|working|worked|twist\w*|shak\w*|rock\w*|knock\w*|break|breaking|broke)$/,
+    thing: airPart,
+    near: 5,
+    then: /^\w+\b[^,.;]{0,12}\bloose\b/,
+    unless: safe,
   },
   { hazard: 'open under pressure', deed: opener, thing: airPart, near: 5, then: pressed, unless: safe },
   {
@@ -99,6 +115,79 @@ export const dangers: readonly Danger[] = [
     near: 4,
     then: /^(?:bags?|airbags?|bellows|spring)\b[^,.;]{0,20}\b(?:loose|first before|before (?:it goes|i fit|fitting|mounting|i mount|its on)|off the|out of the|unmounted|in the vice|in my hands?|on (?:the |my |a )?(?:bench|floor|table|ground))\b/,
   },
+  {
+    hazard: 'over-pressure',
+    deed: /^(?:keeps?|wont|never|still|doesnt|not|isnt|just|kept)$/,
+    thing:
+      /^(?:going|running|pumping|climbing|quit|quits|stop|stops|stopping|shut|shutting|off|cut|cutting|building|rising|on)$/,
+    near: 4,
+    also: /\b(?:tank|gauge|psi|up to|at|reads?|past|now|says?|over|its|pressure)\b[^.;]{0,16}\b(?:12[5-9]|1[3-9]\d|2\d\d)\b(?! ?(?:mm|v\b|volts|a\b|amps|kpa|miles|mi\b|km))|\b(?:8[7-9]|9\d|1\d\d)\d ?kpa\b|\b(?:9|1\d)(?:\.\d)? ?bar\b/,
+  },
+  {
+    hazard: 'over-pressure',
+    deed: /^(?:pump\w*|runs?|ran|running|goes|going|went|climb\w*|blows?|blew|straight|right|sails?)$/,
+    thing: /^(?:past|through|beyond|over)$/,
+    near: 3,
+    then: /^(?:past|through|beyond|over)(?: the| its)? (?:cut ?out|cutout|cut ?off|shut ?off|limit|set ?point|red)/,
+  },
+  {
+    hazard: 'over-pressure',
+    deed: /^(?:relief|safety|popoff|prv)$/,
+    thing: /^(?:going|popping|lifting|blowing|popped|lifted|blew|pops|lifts|blows|vents|venting)$/,
+    near: 5,
+    unless: /\b(?:holds|tested|opens? at|should|rated|plug\w*|cap\w*|block\w*|tap\w*|bolt|stop)\b/,
+  },
+  {
+    hazard: 'air at person',
+    deed: /^(?:fingers?|thumb|palm|hand|hands|cheek|face)$/,
+    thing: /^(?:line|hose|nozzle|pipe|jet|airline)$/,
+    near: 6,
+    also: /\b(?:over|against|across|in front of|on the end|into)\b/,
+    unless: /\b(?:no air|drained|vented)\b/,
+  },
+  {
+    hazard: 'torsion bar under load',
+    deed: /^(?:unwind\w*|unwound|undo\w*|undid|spin\w*|spun|releas\w*|slack\w*|loos\w*|back|backed|backing|unload\w*|let|letting)$/,
+    thing: /^(?:torsion|tbar)$/,
+    near: 4,
+    unless: /\b(?:unloaded|load is off|load off|off the ground|on stands)\b/,
+  },
+  {
+    hazard: 'torsion bar under load',
+    deed: /^(?:torsion|tbar)$/,
+    thing: /^(?:load|weight|loaded)$/,
+    near: 9,
+    unless: /\b(?:unloaded|load is off|no load|load off)\b/,
+  },
+  {
+    hazard: 'cords driven',
+    deed: /^(?:wrap\w*|tap(?:e|ed|ing)|patch\w*|glu(?:e|ed|ing)|sleev\w*|clamp\w*|seal\w*|super\w*)$/,
+    thing: /^(?:bags?|airbags?|bellows)$/,
+    near: 4,
+    also: /\b(?:tape|glue|patch\w*|sealant|duct|cable ties|inner tube|rubber|kit|home|drive)\b/,
+  },
+  {
+    hazard: 'link pulled under',
+    deed: /^(?:push\w*|pull\w*|lift\w*|flick\w*|mov(?:e|ed|ing)|trip\w*|yank\w*|shov\w*|knock\w*|rais\w*|lower\w*|hold\w*|held|press\w*|swing\w*|swung)$/,
+    thing: /^(?:arm|lever|link|linkage|rod)$/,
+    near: 5,
+    also: /\b(?:under|underneath|beneath|lying|laying|between)\b/,
+    unless: /\b(?:link|arm|lever|rod) under\b|\bnobody under\b|\bfrom outside\b/,
+  },
+  {
+    hazard: 'soft ground',
+    deed: /^(?:stands?|jacks?|blocks?|timber|cribbing)$/,
+    thing: /^(?:asphalt|sand|grass|dirt|gravel|mud|soil|lawn|field|clay|snow|ice|turf)$/,
+    near: 6,
+  },
+  {
+    hazard: 'interlock defeated',
+    deed: /^hot$/,
+    thing: /^(?:wire|wired|wiring)$/,
+    near: 1,
+    unless: /\b(?:the|a|burnt|broken|loose) hot wire\b/,
+  },
+  { hazard: 'interlock defeated', deed: /^hotwir\w+$/, thing: /^(?:pump|comp|compressor|motor|it|switch)$/, near: 4 },
 ];
 
 /** What stands before "under the coach" when a thing is under it and nobody goes there. */
