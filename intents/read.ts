@@ -6,6 +6,7 @@ import { readClauses } from './clause.ts';
 import { correctionAndMore, midway, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf, type Amounting } from './items.ts';
+import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { scan } from './scan.ts';
 import { flatten, smooth } from './smooth.ts';
@@ -393,7 +394,11 @@ const splitClauses = (text: string, sentence: Sentence): Span[] => {
  */
 export const read = (text: string, context: Context): Reading => {
   try {
-    return readSafely(text, context);
+    if (text.length <= pieceLength) return readSafely(text, context);
+    return joinPieces(
+      context.note,
+      piecesOf(text).map(([from, to]) => ({ at: from, reading: read(text.slice(from, to), context) })),
+    );
   } catch {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
   }
