@@ -4,12 +4,14 @@ import { measureGrowth } from './growth.ts';
 import { measureNote } from './note.ts';
 import { measureReader } from './reader.ts';
 import { measureStart } from './start.ts';
+import { measureTwin } from './twin.ts';
 
 const figures: Readonly<Record<string, () => Promise<void> | void>> = {
   reader: measureReader,
   start: measureStart,
   note: measureNote,
   growth: measureGrowth,
+  twin: measureTwin,
   diagnosis: measureDiagnosis,
 };
 
