@@ -165,6 +165,9 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     );
     if (!busy) return { ...blankAmend('put', [span]), says: { swapSides: true } };
   }
+  const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
+  const lead = putLead.exec(trimmed);
+  if (!strong && !hints.test(trimmed)) return null;
   if (
     !strongLead.test(trimmed) &&
     trimmed.replace(midCorrection, '\u0001').indexOf('\u0001') > 0 &&
@@ -184,8 +187,6 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     )
       return null;
   }
-  const lead = putLead.exec(trimmed);
-  const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
   const rest = (lead ? trimmed.slice(lead[0].length) : trimmed).replace(trailMeant, '').trim();
   if (rest === '') return null;
   const items = itemsFor(rest, context);
@@ -239,6 +240,8 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
   if (what && (strong || paired)) return { ...blankAmend('put', [span]), says: { what } };
   return null;
 };
+/** Without one of these a note corrects nothing. */
+const hints = /\b(?:not|isnt|wasnt|arent|rather|instead|should|said|wrote|typed|meant|mean)\b/;
 const known =
   /^(?:ment|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
 

@@ -1,11 +1,11 @@
 /** Turns tokens into items: phrases with their senses, amounts with their units, separators, words nobody knows. */
 import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts';
-import { lexicon, longestPhrase, type Sense } from './lexicon.ts';
+import { lexicon, longestFrom, longestPhrase, type Sense } from './lexicon.ts';
 import { numberAt } from './number.ts';
 import type { Token } from './scan.ts';
 import { inflected, nearest } from './spell.ts';
 import type { Span } from './shapes.ts';
-import { gluedOnly, looseAfterNumber, unitWords } from './words/units.ts';
+import { gluedOnly, looseAfterNumber, numberWords, unitWords } from './words/units.ts';
 
 export type Loose = 'about' | 'just under' | 'just over' | 'at least' | 'at most';
 export type Amounting = {
@@ -117,11 +117,13 @@ const overtaken = (words: readonly { low: string; end: number }[], n: number): b
 /** Longest phrase of the tables at `i`. */
 const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
   if (tokens[i]!.kind !== 'word') return null;
-  const words = wordsFrom(tokens, i, longestPhrase);
-  for (let n = words.length; n > 0; n -= 1) {
+  const reach = longestFrom(tokens[i]!.low);
+  // words that change nothing may stand inside: "pump is still running"
+  const words = wordsFrom(tokens, i, Math.max(5, Math.min(longestPhrase, reach + 3)));
+  for (let n = reach === 0 ? 0 : Math.min(words.length, reach + 3); n > 0; n -= 1) {
     const part = words.slice(0, n).map((w) => w.low);
     const phrase = part.join(' ');
-    const senses = lexicon.get(phrase);
+    const senses = n > reach ? undefined : lexicon.get(phrase);
     if (senses) {
       if (
         n > 1 &&
@@ -194,7 +196,7 @@ const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { unit: Un
       if (
         text === 'in' &&
         (tokens[i + n + 1]?.kind === 'digits' ||
-          (follow !== undefined && /^(?:five|ten|fifteen|twenty|thirty|forty|one|two|three|half|an)$/.test(follow)))
+          (follow !== undefined && (Object.hasOwn(numberWords, follow) || /^(?:half|an)$/.test(follow))))
       )
         continue;
     }
@@ -464,7 +466,9 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
         continue;
       }
     }
-    const loose = t.kind === 'word' ? firstOf.get(t.low) : undefined;
+    // "the gauge say 110" tells, "say 110" guesses
+    const tells = t.low === 'say' && out.at(-1)?.k === 'senses';
+    const loose = t.kind === 'word' && !tells ? firstOf.get(t.low) : undefined;
     if (loose) {
       const hit = loose.find(
         ([words]) =>

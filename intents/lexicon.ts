@@ -96,6 +96,13 @@ for (const word of fillers) if (!table.has(word)) add(word, { k: 'filler' });
 
 export const lexicon: ReadonlyMap<string, readonly Sense[]> = table;
 export const longestPhrase = longest;
+/** How many words the longest phrase that begins with a word has: most words begin few. */
+const fromFirst = new Map<string, number>();
+for (const phrase of table.keys()) {
+  const words = phrase.split(' ');
+  fromFirst.set(words[0]!, Math.max(fromFirst.get(words[0]!) ?? 0, words.length));
+}
+export const longestFrom = (first: string): number => fromFirst.get(first) ?? 0;
 
 /** Single words long enough to be matched by a near miss, by first letter and length. */
 const near = new Map<string, string[]>();
