@@ -19,6 +19,8 @@ import { pump_ } from './signs/pump.ts';
 import type { SignRule } from './signs/rule.ts';
 import { stance } from './signs/stance.ts';
 import { type Mend, mendsOf } from './situation.ts';
+import { touches } from './touch.ts';
+import { verdictEvidence } from './verdicts.ts';
 
 export type Evidence = {
   see: string;
@@ -108,8 +110,7 @@ const findingsOf = (standing: Remembered): Finding[] => {
   const ids = new Set(standing.facts.map((h) => h.fact.id));
   const all = new Map<string, Finding>();
   const put = (f: Finding): void => {
-    if (f.evidence && f.evidence.length > 0 && f.because.every((id) => ids.has(id)))
-      all.set(`${f.key} ${f.because.join(' ')}`, f);
+    if (f.because.every((id) => ids.has(id))) all.set(`${f.key} ${f.because.join(' ')}`, f);
   };
   for (const reply of standing.tape?.replies.values() ?? [])
     for (const block of reply.blocks)
@@ -118,22 +119,52 @@ const findingsOf = (standing: Remembered): Finding[] => {
   return [...all.values()];
 };
 
+/** Two readings of the air around, far enough apart to move a coach. K. */
+const muchColder = 8;
+const temperatureEvidence = (standing: Standing): Evidence[] => {
+  const read = standing.facts.flatMap(({ fact, seq }, i) =>
+    fact.is === 'reading' && fact.what.v === 'temperature' && fact.where.v === 'ambient' ? [{ fact, seq, i }] : [],
+  );
+  if (read.length < 2) return [];
+  const values = read.map((r) => r.fact.amount.v.si);
+  const apart = Math.max(...values) - Math.min(...values);
+  const last = read.at(-1)!;
+  return [
+    {
+      see: 'temperature',
+      outcome: apart >= muchColder ? 'much colder' : 'about the same',
+      weight: trust.own,
+      because: read.map((r) => r.fact.id),
+      seq: last.seq,
+      words: `air around ${read.map((r) => r.fact.amount.v.text).join(' and ')}`,
+      clock: last.i,
+    },
+  ];
+};
+
 const findingEvidence = (standing: Standing): Evidence[] => {
   const at = new Map(standing.facts.map((h, i) => [h.fact.id, { i, h }]));
+  const touched = standing.facts.findIndex(({ fact }) => touches(fact));
+  const untilTouched = touched < 0 ? standing.facts.length : touched;
   return findingsOf(standing).flatMap((f) => {
     const rests = f.because.map((id) => at.get(id)).filter((x) => x !== undefined);
     const last = rests.toSorted((a, b) => a.i - b.i).at(-1);
     if (!last) return [];
     const weight = Math.min(...rests.map(({ h }) => trust[h.fact.word]));
-    return (f.evidence ?? []).map(({ see, outcome }): Evidence => ({
-      see,
-      outcome,
-      weight,
-      because: f.because,
-      seq: last.h.seq,
-      words: f.words,
-      clock: last.i,
-    }));
+    return (
+      [...(f.evidence ?? []), ...verdictEvidence(f)]
+        // How it was found is said once, before anything is touched.
+        .filter(({ see }) => !see.endsWith('as found') || last.i <= untilTouched)
+        .map(({ see, outcome }): Evidence => ({
+          see,
+          outcome,
+          weight,
+          because: f.because,
+          seq: last.h.seq,
+          words: f.words,
+          clock: last.i,
+        }))
+    );
   });
 };
 
@@ -252,7 +283,7 @@ export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
     if (fact.is === 'sign') raw.push(...signEvidence(standing, sheet, index, fact));
     else if (fact.is === 'condition') raw.push(...conditionEvidence(standing, index, fact));
   }
-  raw.push(...findingEvidence(standing));
+  raw.push(...findingEvidence(standing), ...temperatureEvidence(standing));
   const known = raw.filter((e) => {
     const o = observableOf(e.see);
     return o !== undefined && outcomesOf(e).every((x) => o.outcomes.includes(x));

@@ -1,6 +1,7 @@
 /** What a check costs from where the coach is now: set-up and undo, the gate, the wait. Minutes, estimates of ours. */
 import type { CoachState, Standing } from '../session/standing.ts';
 import type { Check } from './check.ts';
+import { touches } from './touch.ts';
 
 export type Minutes = { readonly hands: number; readonly wait: number };
 
@@ -15,13 +16,7 @@ export const untouched = ({ state, facts }: Standing): boolean =>
   state.pumpedAt === null &&
   state.arm.left === null &&
   state.arm.right === null &&
-  !said(state, 'tank drained') &&
-  !said(state, 'air vented') &&
-  !facts.some(
-    ({ fact }) =>
-      (fact.is === 'condition' && (fact.what.v === 'pump running' || fact.what.v === 'engine running') && fact.holds) ||
-      (fact.is === 'reading' && (fact.what.v === 'pump-up' || fact.what.v === 'cut-in' || fact.what.v === 'cut-out')),
-  );
+  !facts.some(({ fact }) => touches(fact));
 
 /** Minutes still to wait until pumped air has cooled, by the newest fact's time. */
 const settling = ({ state, facts }: Standing): number => {

@@ -272,7 +272,9 @@ export const nextFrom = (w: Weighed, standing: Standing, sheet: Sheet): Next | n
   if (hs.length === 0) return null;
   const list = candidates(standing, sheet, w, hs);
   const standingComplaint = standing.complaint?.standing === true || standing.complaint === null;
-  if (untouched(standing) && standingComplaint) {
+  // Asked once: whoever goes on without it has his reasons.
+  const askedBefore = standing.checks.some((c) => c.id === 'as found');
+  if (untouched(standing) && standingComplaint && !askedBefore) {
     const asFound = list.filter((c) => c.check.setting === 'as found' && c.check.id !== 'rises first');
     const best = asFound.find((c) => c.check.id === 'as found') ?? asFound[0];
     if (best) return asCheck(w, hs, best, best.check.id === 'as found');

@@ -43,8 +43,8 @@ export const chassisChecks: readonly CheckRow[] = [
     gate: 'none',
     keys: [
       key('all warm', 'both shocks warm', ['left shock after drive', 'warm'], ['right shock after drive', 'warm']),
-      key('left cold', 'left shock not working', ['left shock after drive', 'cold']),
-      key('right cold', 'right shock not working', ['right shock after drive', 'cold']),
+      key('left cold', 'left rear shock cold', ['left shock after drive', 'cold']),
+      key('right cold', 'right rear shock cold', ['right shock after drive', 'cold']),
       key('left oily', 'left rear shock leaks oil', ['left shock after drive', 'oily']),
       key('right oily', 'right rear shock leaks oil', ['right shock after drive', 'oily']),
     ],

@@ -18,6 +18,20 @@ export const pumpChecks: readonly CheckRow[] = [
     guide: 'tank pressure',
   },
   {
+    id: 'needle',
+    words: 'Watch the tank gauge while the pump runs or the drain is opened a little: does the needle follow?',
+    settles: ['needle'],
+    setting: 'pump running',
+    hands: 2,
+    wait: 1,
+    gate: 'none',
+    keys: [
+      key('it follows', 'gauge works', ['needle', 'moves']),
+      key('it hangs', 'gauge does not move', ['needle', 'stuck']),
+    ],
+    guide: 'tank pressure',
+  },
+  {
     id: 'hiss after stop',
     words: 'Let the pump stop, listen at unloader and intake for 30 s: nothing, one puff, or does it go on?',
     settles: ['hiss after stop'],
@@ -163,6 +177,22 @@ export const pumpChecks: readonly CheckRow[] = [
     keys: [
       key('stops', 'pump stops', ['pump past cut-out', 'stops']),
       key('runs on', 'pump wont shut off', ['pump past cut-out', 'runs on']),
+    ],
+    guide: 'pressure switch',
+  },
+  {
+    id: 'what sticks',
+    words:
+      'Power cut at breaker or battery, tank over cut-out: ohms across the relay\u2019s contacts with its control wire off, then across the switch. Which stays closed?',
+    settles: ['what sticks'],
+    setting: 'standing',
+    hands: 6,
+    wait: 0,
+    gate: 'none',
+    keys: [
+      key('the relay', 'relay welded', ['what sticks', 'the relay']),
+      key('the switch', 'pressure switch welded', ['what sticks', 'the switch']),
+      key('neither', 'relay not welded', ['what sticks', 'neither']),
     ],
     guide: 'pressure switch',
   },

@@ -70,7 +70,21 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
     row(['tyre low'], [0.5, 0.5, 0], 'the whole side stands lower'),
   ],
   'front height': [row(['frame bent'], [0.3, 0.35, 0.35], 'the frame holds a twist')],
-  'as found': [row(['tyre low'], [0.6, 0.4, 0], 'the whole side stands lower')],
+  overnight: [
+    row(
+      ['inlet check bad'],
+      [0.6, 0.3, 0.1],
+      'once the tank is below the bellows, which any seepage brings about in time',
+    ),
+  ],
+  'as found': [
+    row(
+      ['inlet check bad'],
+      [0.6, 0.3, 0.1],
+      'once the tank is below the bellows, which any seepage brings about in time',
+    ),
+    row(['tyre low'], [0.6, 0.4, 0], 'the whole side stands lower'),
+  ],
   'soap tank': [
     row(['gauge line leak'], [0.85, 0.15], 'its fittings at the tank may be dry while the line leaks elsewhere'),
   ],

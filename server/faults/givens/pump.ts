@@ -135,6 +135,19 @@ export const pumpGivens: readonly Given[] = [
     ],
   },
   {
+    see: 'what sticks',
+    outcomes: ['neither', 'the relay', 'the switch'],
+    nominal: true,
+    state: 'power cut; control wire off the relay, then switch wires off: which contact stays closed',
+    healthy: [0.98, 0.01, 0.01],
+    because: 'a stray reading',
+    rows: [
+      row(['relay welded'], [0.04, 0.94, 0.02], 'it is what is tested'),
+      row(['switch welded'], [0.04, 0.02, 0.94], 'it is what is tested'),
+      row(['switch line plugged'], [0.5, 0.02, 0.48], 'with the pressure kept from it, it stays closed'),
+    ],
+  },
+  {
     see: 'relay volts',
     outcomes: ['good', 'nothing at the coil', 'nothing out'],
     nominal: true,
@@ -253,7 +266,7 @@ export const pumpGivens: readonly Given[] = [
     see: 'shut-off puff',
     outcomes: ['not remarked', 'remarked'],
     state: 'complaint: one puff when the pump stops',
-    healthy: [0.99, 0.01],
+    healthy: [0.996, 0.004],
     because: 'few remark on it',
     rows: [row(['unloader puff'], [0.02, 0.98], 'it is what was remarked')],
   },

@@ -113,13 +113,13 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['blown', 'tripped', 'burnt'], ['fuse', 'breaker'], 'none', [['fuse look', 'blown']]),
   rule(true, ['ok'], ['fuse', 'breaker'], 'none', [['fuse look', 'good']]),
   rule(false, ['blown', 'tripped'], ['fuse', 'breaker'], 'none', [['fuse look', 'good']]),
-  rule(true, ['burnt', 'not working', 'stuck', 'stays open', 'corroded'], ['relay'], 'none', [
-    ['relay volts', 'nothing out'],
-  ]),
+  rule(true, ['burnt', 'not working', 'stays open', 'corroded'], ['relay'], 'none', [['relay volts', 'nothing out']]),
   rule(true, ['ok', 'works'], ['relay'], 'none', [['relay volts', 'good']]),
   rule(true, ['burnt', 'stays open', 'not working'], ['pressure switch'], 'none', [['switch volts', 'none out']]),
   rule(true, ['ok', 'works'], ['pressure switch'], 'none', [['switch volts', 'through']]),
-  rule(true, ['welded', 'stays closed'], ['pressure switch', 'relay'], 'none', [['pump past cut-out', 'runs on']]),
+  rule(true, ['welded', 'stays closed', 'stuck'], ['relay'], 'none', [['what sticks', 'the relay']]),
+  rule(true, ['welded', 'stays closed', 'stuck'], ['pressure switch'], 'none', [['what sticks', 'the switch']]),
+  rule(false, ['welded', 'stays closed', 'stuck'], ['relay', 'pressure switch'], 'none', [['what sticks', 'neither']]),
   rule(true, ['not working'], ['key switch'], 'none', [['switch volts', 'none in']]),
   rule(true, ['corroded', 'loose', 'burnt', 'broken', 'hot'], ['ground'], 'none', [['motor legs', 'ground']]),
   rule(true, ['corroded', 'loose', 'burnt', 'broken', 'hot'], ['feed cable'], 'none', [['motor legs', 'feed']]),
@@ -127,7 +127,9 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['burnt', 'not working', 'worn'], ['brushes'], 'none', [['motor legs', 'motor']]),
   rule(true, ['stuck', 'binding'], ['motor', 'pump'], 'none', [['fuse test lamp', 'motor locked']]),
   rule(true, ['ok'], ['feed cable', 'ground'], 'none', [['motor legs', 'none']], { asked: 'motor legs' }),
-  rule(true, ['reads wrong', 'gauges disagree', 'does not move', 'stuck', 'broken'], ['gauge', 'tank', ''], 'none', [
+  rule(true, ['does not move', 'stuck'], ['gauge'], 'none', [['needle', 'stuck']]),
+  rule(true, ['works'], ['gauge'], 'none', [['needle', 'moves']]),
+  rule(true, ['reads wrong', 'gauges disagree', 'broken'], ['gauge', 'tank', ''], 'none', [
     ['second gauge', 'disagrees'],
   ]),
   rule(true, ['reads right', 'gauges agree', 'ok'], ['gauge', 'test port'], 'none', [['second gauge', 'agrees']]),

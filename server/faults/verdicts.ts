@@ -1,0 +1,43 @@
+/** What findings of wheels, tyres and wires say to the diagnosis: they carry verdicts, not outcomes of checks. Data and one look-up. */
+import type { Finding } from '../findings/finding.ts';
+
+type Row = {
+  readonly key: RegExp;
+  /** `S` is the side in the key. */
+  readonly see: string;
+  readonly says: Partial<Record<Finding['verdict'], string>>;
+};
+
+const out = { low: 'out', high: 'out', within: 'within' } as const;
+const rows: readonly Row[] = [
+  { key: /^(?:toe|camber)@(left|right) rear/, see: 'S toe camber', says: out },
+  { key: /^thrust@/, see: 'string check', says: { low: 'not parallel', high: 'not parallel', within: 'square' } },
+  {
+    key: /^pressure@(left|right)(?: rear)?(?: forward| aft)? tyre$/,
+    see: 'S tyre pressure',
+    says: { low: 'low', within: 'within' },
+  },
+];
+
+const legs: readonly (readonly [RegExp, string])[] = [
+  [/ground/, 'ground'],
+  [/relay/, 'relay'],
+  [/pressure switch/, 'switch'],
+  [/feed|fuse|breaker|battery to|cable/, 'feed'],
+  [/motor/, 'motor'],
+];
+
+/** Outcomes that a finding gives besides those it carries itself. */
+export const verdictEvidence = (f: Finding): { see: string; outcome: string }[] => {
+  if (f.key === 'legs@circuit' && (f.evidence ?? []).every((e) => e.see !== 'motor legs')) {
+    const leg = /^(.*?) loses /.exec(f.words)?.[1];
+    const hit = leg === undefined ? undefined : legs.find(([words]) => words.test(leg));
+    return f.verdict === 'high' && hit ? [{ see: 'motor legs', outcome: hit[1] }] : [];
+  }
+  for (const row of rows) {
+    const m = row.key.exec(f.key);
+    const outcome = row.says[f.verdict];
+    if (m && outcome) return [{ see: row.see.replace(/^S /, `${m[1] ?? ''} `), outcome }];
+  }
+  return [];
+};
