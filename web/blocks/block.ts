@@ -34,7 +34,7 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
       </section>`;
     }
     case 'findings':
-      return findingsView(block.list);
+      return findingsView(block.list, c.asked);
     case 'suspects':
       return c.brief
         ? html`<p class="brief">

@@ -9,4 +9,6 @@ export type BlockContext = {
   zone: string | undefined;
   /** Wide screens show suspects and the next check elsewhere: here a line is enough. */
   brief: boolean;
+  /** Questions that stand in the same reply: not asked a second time under a finding. */
+  asked: readonly string[];
 };

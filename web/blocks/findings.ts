@@ -14,7 +14,7 @@ export const limitWords = (f: Finding): string => {
   return range === '' ? source.words : `limit ${range} (${source.words})`;
 };
 
-export const findingsView = (list: readonly Finding[]): TemplateResult =>
+export const findingsView = (list: readonly Finding[], asked: readonly string[]): TemplateResult =>
   html`${list.map((f) => {
     const { mark, words } = verdictMark(f.verdict);
     const limit = limitWords(f);
@@ -27,7 +27,7 @@ export const findingsView = (list: readonly Finding[]): TemplateResult =>
       </p>
       ${f.drawing ? drawing(f.drawing, `${f.words}${limit === '' ? '' : `, ${limit}`}`) : nothing}
       ${
-        f.wants
+        f.wants && !asked.includes(f.wants.question)
           ? html`<p class="wants">
               <button
                 type="button"

@@ -6,7 +6,7 @@ import { tell } from '../events.ts';
 export const keyRow = (list: readonly Key[], label: string): TemplateResult | typeof nothing =>
   list.length === 0
     ? nothing
-    : html`<div class="keys n${Math.min(list.length, 4)}" role="group" aria-label=${label}>
+    : html`<div class="keys n${list.length}" role="group" aria-label=${label}>
         ${list.map(
           (k) =>
             html`<button

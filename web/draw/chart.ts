@@ -8,10 +8,10 @@ import { marks, scale, stepFor } from './scale.ts';
 export type Chart = Extract<Drawing, { is: 'chart' }>;
 
 const width = 320;
-const height = 170;
+const height = 184;
 const left = 44;
 const right = 10;
-const top = 12;
+const top = 26;
 const foot = 30;
 
 /** Time axis: seconds, minutes, hours or days, whichever keeps the numbers short. */
@@ -82,8 +82,8 @@ export const chart = (d: Chart, says: string): SVGTemplateResult => {
   return svg`<svg class="drawing chart" viewBox="0 0 ${width} ${height}" role="img" aria-label=${says}>
     ${p.y.map((t) => svg`<path class="grid" d="M${left} ${t.at}H${width - right}" /><text x=${left - 6} y=${t.at + 5} text-anchor="end">${t.label}</text>`)}
     ${p.x.map((t) => svg`<path class="axis" d="M${t.at} ${height - foot}v5" /><text x=${t.at} y=${height - foot + 19} text-anchor="middle">${t.label}</text>`)}
-    <path class="axis" d="M${left} ${top - 6}V${height - foot}H${width - right}" />
-    <text class="small strong" x="2" y="10">${p.unit}</text>
+    <path class="axis" d="M${left} ${top - 8}V${height - foot}H${width - right}" />
+    <text class="small strong" x="2" y="12">${p.unit}</text>
     <text class="small strong" x=${width - 2} y=${height - 2} text-anchor="end">${p.time}</text>
     ${p.limits.map((l) => svg`<path class="limit" d="M${left} ${l.y}H${width - right}" /><text class="small strong halo" x=${width - right - 4} y=${l.above ? l.y - 5 : l.y + 15} text-anchor="end">${l.label}</text>`)}
     ${p.fit === '' ? null : svg`<path class="fit" d=${p.fit} />`}

@@ -92,7 +92,7 @@ export const circuit = (v: CircuitView, says: string): SVGTemplateResult => {
       const name = `${b.place}${text === undefined ? '' : `, ${text}`}${p === undefined ? '' : ', suspect'}`;
       const middle = b.y + b.h / 2 + 5;
       const inside = svg`<rect class="part ${state}" x=${b.x} y=${b.y} width=${b.w} height=${b.h} rx=${b.place.endsWith('bellows') ? 14 : 2} />
-        ${p === undefined ? null : svg`<path class="flag" d="M${b.x + b.w - 18} ${b.y}h18v18z" />`}
+        ${p === undefined ? null : svg`<path class="flag" d=${b.place.endsWith('bellows') ? `M${b.x + b.w - 30} ${b.y}h16q14 0 14 14v16z` : `M${b.x + b.w - 20} ${b.y}h20v20z`} />`}
         <text class="part-name" x=${b.x + b.w / 2} y=${text === undefined ? middle : middle - 9} text-anchor="middle">${b.label}</text>
         ${text === undefined ? null : svg`<text class="value" x=${b.x + b.w / 2} y=${middle + 10} text-anchor="middle">${text}</text>`}`;
       return tap === null

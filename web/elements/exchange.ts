@@ -92,6 +92,7 @@ export class SoapExchange extends LitElement {
       }
       .body {
         display: grid;
+        grid-template-columns: minmax(0, 1fr);
         gap: 10px;
         min-width: 0;
       }
@@ -219,6 +220,7 @@ export class SoapExchange extends LitElement {
       at: x.key,
       zone: this.zone,
       brief: this.brief,
+      asked: (x.reply?.blocks ?? []).filter((b) => b.is === 'question').map((b) => b.words),
     };
     const from = (): EventTarget => this;
     const cautions = x.reply?.blocks.filter((b) => b.is === 'caution') ?? [];

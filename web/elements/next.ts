@@ -26,9 +26,27 @@ export class SoapNext extends LitElement {
       .next p {
         line-height: 1.3;
       }
-      .link {
-        margin-right: 0.6em;
-        white-space: nowrap;
+      .head {
+        display: flex;
+        flex-wrap: wrap;
+        align-items: baseline;
+        gap: 0 14px;
+      }
+      .head b {
+        margin-right: auto;
+      }
+      .head + p {
+        margin-top: -6px;
+      }
+      /* on a phone the sheet needs the room; "why" shows all of it */
+      @media (max-width: 699px) {
+        .short {
+          display: -webkit-box;
+          -webkit-box-orient: vertical;
+          -webkit-line-clamp: 2;
+          line-clamp: 2;
+          overflow: hidden;
+        }
       }
       .why-in {
         margin: 0;
@@ -90,8 +108,8 @@ export class SoapNext extends LitElement {
 
   #check(c: Check): unknown {
     return html`<section class="next" aria-label="next check">
-      <p>
-        <b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}:</b> ${c.words}
+      <div class="head">
+        <b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}</b>
         <button
           type="button"
           class="link"
@@ -107,7 +125,7 @@ export class SoapNext extends LitElement {
                 class="link"
                 @click=${() => tell(this, 'write', { text: `how do i ${c.guide}`, whole: true })}
               >
-                step by step
+                steps
               </button>`
             : nothing
         }
@@ -122,7 +140,8 @@ export class SoapNext extends LitElement {
               </button>`
             : nothing
         }
-      </p>
+      </div>
+      <p class="words ${this.why ? '' : 'short'}">${c.words}</p>
       ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕ </span>${c.destroys}</p>` : nothing}
       ${this.why ? html`<div class="why-in"><p>${c.why}</p></div>` : nothing} ${keyRow(c.keys, 'outcome')}
     </section>`;

@@ -334,7 +334,7 @@ export class SoapPage extends LitElement {
           <span class="link-state ${link.away ? 'away' : ''}" role="status">${link.words}</span>
         </div>
         ${
-          this.wide
+          this.wide || this.route.at === 'transcript'
             ? nothing
             : html`<button
                 type="button"

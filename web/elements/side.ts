@@ -210,7 +210,7 @@ export class SoapSide extends LitElement {
                         aria-hidden="true"
                       ></span>
                       <span
-                        >${s.words}${s.from === 'said' || s.words.includes(s.from) ? nothing : html` <i class="soft">${s.from}</i>`}</span
+                        >${s.words}${s.from === 'said' || s.from === 'unknown' || s.words.includes(s.from) ? nothing : html` <i class="soft">${s.from}</i>`}</span
                       >
                     </li>`,
                 )}

@@ -230,7 +230,14 @@ export class SoapTranscript extends LitElement {
 
   #note(x: NoteExchange, t: Tables): unknown {
     const seq = x.note?.seq ?? 0;
-    const context = { live: false, gates: new Map<string, boolean>(), at: x.key, zone: this.#zone, brief: true };
+    const context = {
+      live: false,
+      gates: new Map<string, boolean>(),
+      at: x.key,
+      zone: this.#zone,
+      brief: true,
+      asked: [],
+    };
     const corrected = t.corrections.find((c) => !c.gone && c.it.of.split('; ').includes(x.text) && c.seq > seq);
     return html`<article class="row" id=${`n${seq}`} tabindex="-1" aria-label=${`note ${seq}`}>
       <div class="when">${this.#time(x.at)}<br />${x.by}<br /><span class="soft">${seq}</span></div>

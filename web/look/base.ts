@@ -68,6 +68,11 @@ export const keys = css`
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 6.25rem), 1fr));
     gap: var(--gap);
   }
+  @media (max-width: 699px) {
+    .keys.n4 {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+  }
   .key {
     min-height: 64px;
     min-width: 0;

@@ -26,8 +26,23 @@ export const blocks = css`
     border-bottom: 3px double currentColor;
     color: var(--ink);
   }
+  .legend {
+    font-size: 0.8125rem;
+    align-self: center;
+  }
+  .wants .link {
+    text-align: left;
+  }
   .taken-mark {
     font-style: italic;
+  }
+  .mends {
+    display: flex;
+    gap: 6px;
+    max-width: 100%;
+    overflow-x: auto;
+    scrollbar-width: none;
+    padding: 2px;
   }
   .mend {
     color: var(--ink);
