@@ -387,6 +387,17 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
     const clock = t.kind === 'digits' ? spokenClock(tokens, i) : null;
     if (clock) return clock;
     const whole = written(tokens, i);
+    // "12 point 2"
+    const point = whole ? skip(tokens, whole.next) : i;
+    const below = tokens[skip(tokens, point + 1)];
+    if (whole?.kind === 'whole' && tokens[point]?.low === 'point' && point > whole.next && digits(below))
+      return {
+        ...whole,
+        value: Number(`${whole.value}.${below.low}`),
+        step: 10 ** -below.low.length,
+        next: skip(tokens, point + 1) + 1,
+        kind: 'decimal',
+      };
     // "10 and a half", "13 and a quarter": digits with a spoken fraction
     if (whole?.kind === 'whole' && tokens[skip(tokens, whole.next)]?.low === 'and') {
       const part = spokenFraction(tokens, skip(tokens, skip(tokens, whole.next) + 1));

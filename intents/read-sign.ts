@@ -202,7 +202,24 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
-  let name: Sign = item.v;
+  // "lr shock cold, others warm": the others are not named
+  if (items.slice(0, index).some((it) => it.k === 'unknown' && /^(?:others|rest|remaining)$/.test(it.low)))
+    return index + 1;
+  // "hear air leaking": one sign
+  const second = items[index + 1];
+  if (item.v === 'hiss' && second?.k === 'sign' && ['leaks', 'exhausts'].includes(second.v)) {
+    use(w, item);
+    return index + 1;
+  }
+  let name: Sign = prev?.k === 'sign' && prev.v === 'hiss' && item.v === 'leaks' && w.used.has(prev) ? 'hiss' : item.v;
+  // "raise does nothing": of the pump only where the pump is spoken of
+  const pumpTold =
+    w.subject?.p.part === 'pump' || c.places.some((i) => pumpParts.includes((items[i] as PlaceItem).p.part ?? ''));
+  if (
+    /^(?:does nothing|doesnt do anything|no response|no sound|no noise|no life|no go)$/.test(item.phrase) &&
+    !pumpTold
+  )
+    return index + 1;
   let loc = placeOfSign(w, c, index, name);
   if (
     (['hot', 'cold', 'warm'].includes(name) && (loc === null || loc.p.part === 'coach' || loc.p.part === undefined)) ||
@@ -216,7 +233,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       (i) =>
         i > index &&
         (c.items[i] as PlaceItem).p.side !== undefined &&
-        /^(?:to|toward|towards|on)$/.test(phraseOf(c.items.slice(index + 1, i).findLast((it) => it.k === 'prep'))),
+        (/ to$/.test(item.phrase) ||
+          /^(?:to|toward|towards|on)$/.test(phraseOf(c.items.slice(index + 1, i).findLast((it) => it.k === 'prep')))),
     );
     if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);
   }

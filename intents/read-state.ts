@@ -31,7 +31,14 @@ export const dayWhen = (w: Walk, c: Clause, index: number): { when?: When } => {
 
 /** Reads the state at `index`; the index after what it took. */
 export const readCondition = (w: Walk, c: Clause, index: number): number => {
-  const item = c.items[index] as CondItem;
+  const told = c.items[index] as CondItem;
+  // "11.2 at motor running": the pump's motor where volts or amps are told
+  const electric =
+    /^motor (?:is )?running$/.test(told.phrase) &&
+    w.all.some(
+      (it) => (it.k === 'num' && ['voltage', 'current'].includes(dimension(it) ?? '')) || phraseOf(it) === 'at',
+    );
+  const item: CondItem = electric ? { ...told, v: 'pump running' } : told;
   const next = c.items[nextReal(c, index)];
   const bare = /^(?:runs|running|run|ran|going|is going|still going|still running)$/.test(item.phrase);
   // "runs 12 mins": how long, not that
@@ -68,7 +75,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
   const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;
   if (item.v === 'link connected')
     w.subject = loc ?? { p: { ...(side ? { side } : {}), part: 'link' }, from: 'carried', spans: [] };
-  use(w, item, neg);
+  use(w, told, neg);
   push(
     w,
     {

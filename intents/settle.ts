@@ -320,6 +320,11 @@ const idle = (items: readonly Item[], i: number): boolean => {
         (/^(?:for|the|a)$/.test(prev) &&
           /^(?:look|looking|looked|check|hunting|search|listen|for)$/.test(phraseAt(items, i - 2)))
       );
+    case 'soap':
+      // "soap shows bubbles": no work is told
+      return !only(beyond(items, i + 1, true), 'place');
+    case 'write':
+      return !placed;
     case 'ok':
     case 'okay':
     case 'good':

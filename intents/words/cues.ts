@@ -63,6 +63,9 @@ export const dayWords: readonly (readonly [string, number])[] = [
     'yesterday|last night|the night before|the day before|last evening|yesterday evening|yesterday morning|yesterday afternoon',
     1,
   ],
+  ['last week|a week back', 7],
+  ['last month', 30],
+  ['last year', 365],
   ['two nights ago|the day before yesterday', 2],
 ];
 /** Which way a wheel leans or points, said after or before the amount. */

@@ -7,7 +7,7 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     { side: 'left' },
   ],
   [
-    'right|r|rh|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
+    'right|write|r|rh|r/h|rhs|right hand|right side|right-hand|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
     { side: 'right' },
   ],
   [
@@ -39,7 +39,10 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
 
 /** Sides named by what is there; which side that is depends on the traffic the coach was built for. */
 export const relativeSides: readonly (readonly [string, 'driver' | 'kerb' | 'street' | 'passenger'])[] = [
-  ['driver side|drivers side|driver|drv side|ds|drivers|driverside|driver s side|d side|dr side', 'driver'],
+  [
+    'driver side|drivers side|driver|drv side|drvr side|drvr|drvrs side|drivr side|driv side|ds|drivers|driverside|driver s side|d side|dr side',
+    'driver',
+  ],
   ['passenger side|pass side|passengers side|ps|passenger|pax side|passenger s side|p side|pass', 'passenger'],
   ['curb side|curbside|kerb side|kerbside|curb|kerb|near side|nearside|n/s|ns|door side', 'kerb'],
   ['street side|streetside|road side|roadside|off side|offside|o/s|os', 'street'],
