@@ -1,7 +1,10 @@
 /** Draws one coach: the sheet's values with a small error, and a stated spread for what the sheet lacks. Pure by seed. */
-import { conductanceOfHole, atmosphereAt, gamma, gasConstant, heatAtVolume } from './gas.ts';
+import { atmosphereAt, roomTemperature } from '../core/air.ts';
+import { pumpUpTime } from '../core/pump-up.ts';
+import { ImpossibleInput, si } from '../core/quantity.ts';
+import { wireResistance } from '../core/wire.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { ImpossibleInput } from '../core/quantity.ts';
+import { conductanceOfHole, gamma, gasConstant, heatAtVolume } from './gas.ts';
 import { type CoachParams, type Pair, checkParams } from './params.ts';
 import { type Rng, makeRng } from './rng.ts';
 import { type Spread, spread } from './spread.ts';
@@ -40,11 +43,8 @@ const draws = (rng: Rng, typical: boolean): Draws => {
   };
 };
 
-/** Ohms of copper wire, 20 C: R = rho L / area, diameter by AWG (ASTM B258), 10.371 ohm cmil/ft. */
-const wireResistance = (wire: { awg: number; length: Amounts }): number => {
-  const mils = 5 * 92 ** ((36 - wire.awg) / 39);
-  return (10.371 / (mils * mils)) * (wire.length.si / 0.3048);
-};
+const wireAt20 = (wire: { awg: number; length: Amounts }): number =>
+  wireResistance(wire.awg, si(wire.length.si), roomTemperature);
 
 const bar = 1e5;
 
@@ -54,7 +54,7 @@ export const makeCoach = (sheet: Sheet, draw: CoachDraw): CoachParams => {
   const d = draws(rng, draw.typical ?? false);
   const { supply, pump, valves, springs, heights, electrics } = sheet;
 
-  const atmosphere = atmosphereAt(d.exact(sheet.altitude, 'altitude'));
+  const atmosphere: number = atmosphereAt(si(d.exact(sheet.altitude, 'altitude')));
   const tank = d.near(supply?.tank, 'tank');
   const cutIn = d.within(supply?.cutIn) ?? d.of('cutIn');
   const cutOut = d.within(supply?.cutOut) ?? cutIn + d.of('band');
@@ -166,8 +166,8 @@ export const makeCoach = (sheet: Sheet, draw: CoachDraw): CoachParams => {
     emf: d.of('emf'),
     emfEngine: d.of('emfEngine'),
     batteryResistance: d.of('batteryResistance'),
-    feedResistance: contacts + (electrics?.feed ? wireResistance(electrics.feed) : feedDrawn),
-    groundResistance: electrics?.ground ? wireResistance(electrics.ground) + 0.002 : groundDrawn,
+    feedResistance: contacts + (electrics?.feed ? wireAt20(electrics.feed) : feedDrawn),
+    groundResistance: electrics?.ground ? wireAt20(electrics.ground) + 0.002 : groundDrawn,
     gaugeStep: d.exact(supply?.gaugeStep, 'gaugeStep'),
     gaugeBias: d.of('gaugeBias'),
     tapeStep: d.exact(heights?.tapeStep, 'tapeStep'),
@@ -178,31 +178,29 @@ export const makeCoach = (sheet: Sheet, draw: CoachDraw): CoachParams => {
       // 49 CFR 393.207(f): 3 psi in 5 minutes, where the sheet has no limit of its own.
       leakFall: supply?.leakLimit?.fall.si ?? 20_684,
       leakOver: supply?.leakLimit?.over.si ?? 300,
-      pumpUp: { from, to, time: pump?.pumpUp?.time.si ?? pumpUpTime(tank + lines, nominal, from, to, atmosphere) },
+      pumpUp: {
+        from,
+        to,
+        time:
+          pump?.pumpUp?.time.si ??
+          pumpUpTime(
+            nominal.map(([at, flow]) => ({ at: si(at), flow: si(flow) })),
+            si(tank + lines),
+            si(from),
+            si(to),
+            si(atmosphere),
+          ),
+      },
       bellows: [load[0] / area / lever, load[1] / area / lever],
       drop: electrics?.drop?.si ?? 0.8,
     },
   });
 };
 
-/** s to bring `volume` from one gauge pressure to another at constant temperature: integral of V dp / (p_atm q(p)). */
-export const pumpUpTime = (
-  volume: number,
-  delivery: CoachParams['delivery'],
-  from: number,
-  to: number,
-  atmosphere: number,
-): number => {
-  const steps = 200;
-  let time = 0;
-  for (let i = 0; i < steps; i++) {
-    const p = from + ((i + 0.5) / steps) * (to - from);
-    time += ((to - from) / steps) * (volume / atmosphere / deliveryAt(delivery, p));
-  }
-  return time;
-};
-
-/** Free air at a gauge pressure, m3/s: straight between the rows, carried on past the last, never below zero. */
+/**
+ * Free air at a gauge pressure, m3/s: straight between the rows, carried on past the last, never below zero. As
+ * core/pump-up.ts, without its checks: it stands in the innermost loop and the rows were checked with the parameters.
+ */
 export const deliveryAt = (rows: CoachParams['delivery'], gauge: number): number => {
   let i = 1;
   while (i < rows.length - 1 && gauge > rows[i]![0]) i++;

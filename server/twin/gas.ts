@@ -2,11 +2,10 @@
  * Air as the twin knows it, and flow through any opening by ISO 6358: choked up to the critical ratio b, an ellipse
  * above it. All pressures absolute, Pa; temperatures K; conductance C in m3/(s Pa) at the reference atmosphere.
  */
-import { ImpossibleInput } from '../core/quantity.ts';
+import { criticalRatio as idealCriticalRatio, gamma, gasConstant } from '../core/air.ts';
 
-/** J/(kg K); dry air, ideal. */
-export const gasConstant = 287.05;
-export const gamma = 1.4;
+export { gamma, gasConstant, idealCriticalRatio };
+/** J/(kg K), at constant volume and at constant pressure. */
 export const heatAtVolume = gasConstant / (gamma - 1);
 export const heatAtPressure = heatAtVolume * gamma;
 /** ISO 6358 / ISO 8778 reference atmosphere: 100 kPa, 20 C, 65 % humidity, 1.185 kg/m3. */
@@ -14,8 +13,6 @@ export const referenceDensity = 1.185;
 export const referenceTemperature = 293.15;
 /** 1 dm3/(s bar), the unit that valve makers print, in m3/(s Pa). */
 export const dm3PerSecondBar = 1e-8;
-/** Critical ratio of an ideal nozzle, (2/(g+1))^(g/(g-1)); 0.52828 for air. */
-export const idealCriticalRatio = (2 / (gamma + 1)) ** (gamma / (gamma - 1));
 /** Above this ratio the ellipse's endless slope is replaced by a straight line to zero: laminar in truth, and solvable. */
 export const laminarRatio = 0.98;
 /** The same for flow between tank and bellows, which rest against each other for hours: a straight end is quicker to solve. */
@@ -61,11 +58,4 @@ export const inSeries = (...conductances: readonly number[]): number => {
     if (c !== Infinity) sum += 1 / (c * c);
   }
   return sum === 0 ? Infinity : 1 / Math.sqrt(sum);
-};
-
-/** Local atmosphere, Pa, at `altitude` m. ICAO standard atmosphere, troposphere. Raises ImpossibleInput outside -500..5000 m. */
-export const atmosphereAt = (altitude: number): number => {
-  if (!(altitude >= -500 && altitude <= 5000))
-    throw new ImpossibleInput('altitude', altitude, 'between -500 m and 5000 m');
-  return 101_325 * (1 - 2.25577e-5 * altitude) ** 5.25588;
 };

@@ -21,7 +21,7 @@ export const shopGauge = (gauge: number, rng: Rng): number =>
 
 /** A tape from rail to floor, m: one division, and a hand that does not find the same spot twice. */
 export const tape = (q: Patient, height: number, rng: Rng): number =>
-  toStep(height + rng.normal(0, Math.max(0.0006, 0.25 * q.p.tapeStep)), q.p.tapeStep);
+  toStep(height + rng.normal(0, Math.max(0.0004, 0.12 * q.p.tapeStep)), q.p.tapeStep);
 
 /** V, to 0.05 under load. */
 export const voltmeter = (volts: number, rng: Rng): number => toStep(volts + rng.normal(0, 0.03), 0.05);

@@ -25,8 +25,7 @@ const shutFall = (scene: Scene): ReturnType<typeof standing.shutFall> => {
 };
 
 const sided: Readonly<Record<string, Sided>> = {
-  'height auto': (s, i) =>
-    standing.moveOutcome(s, s.night().start.rear[i], s.night().half.rear[i], s.q.p.limits.tolerance),
+  'height auto': (s, i) => standing.moveOutcome(s, s.night().start.rear[i], s.night().half.rear[i]),
   'height shut': (s, i) => {
     const { from, to } = shutFall(s);
     return standing.moveOutcome(s, from.rear[i], to.rear[i]);

@@ -63,7 +63,7 @@ export const tellsOf = (
               ? 'drops'
               : 'holds',
       });
-    else told.push({ see: `${side} height auto`, outcome: judgeMove(q.p, change, q.p.limits.tolerance) });
+    else told.push({ see: `${side} height auto`, outcome: judgeMove(q.p, change) });
   }
   return told;
 };

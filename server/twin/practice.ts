@@ -224,3 +224,10 @@ export const act = (state: Practice, action: Action): Answer => {
     },
   };
 };
+
+/** The state after all of `actions`: how a practice is taken up again, since only its seed and its deeds are kept. */
+export const replayPractice = (seed: number, level: Level, sheet: Sheet, actions: readonly Action[]): Practice => {
+  let state = startPractice(seed, level, sheet);
+  for (const action of actions) state = act(state, action).state;
+  return state;
+};

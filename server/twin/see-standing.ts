@@ -12,17 +12,17 @@ export const judgeFall = (p: CoachParams, fall: number, over: number): 'none' | 
   return fall >= 0.99 * ((p.limits.leakFall * over) / p.limits.leakOver) ? 'fast' : 'slow';
 };
 
-/** A change between two readings by tape, m. `least`: smaller ones are the valve's own play, not a move. */
-export const judgeMove = (p: CoachParams, change: number, least = 0.003): 'holds' | 'rises' | 'drops' => {
-  const told = Math.max(least, 1.5 * p.tapeStep);
+/** A change between two readings by tape, m: told when it is a division or more, and no less than a hand can repeat. */
+export const judgeMove = (p: CoachParams, change: number): 'holds' | 'rises' | 'drops' => {
+  const told = Math.max(0.9 * p.tapeStep, 0.0022);
   return change > told ? 'rises' : change < -told ? 'drops' : 'holds';
 };
 
 export const fallOutcome = ({ q, rng }: Scene, from: number, to: number, over: number): 'none' | 'slow' | 'fast' =>
   judgeFall(q.p, tankGauge(q, from, rng) - tankGauge(q, to, rng), over);
 
-export const moveOutcome = ({ q, rng }: Scene, from: number, to: number, least?: number): 'holds' | 'rises' | 'drops' =>
-  judgeMove(q.p, tape(q, to, rng) - tape(q, from, rng), least);
+export const moveOutcome = ({ q, rng }: Scene, from: number, to: number): 'holds' | 'rises' | 'drops' =>
+  judgeMove(q.p, tape(q, to, rng) - tape(q, from, rng));
 
 export const shutFall = (scene: Scene): { from: Glimpse; to: Glimpse } => {
   const sim = scene.settled();

@@ -3,6 +3,7 @@ import { freeAir, freeFlow, hoseInWater, shopGauge, soap, tape } from './instrum
 import { massFlow, referenceDensity } from './gas.ts';
 import { reliefConductance, reliefRamp } from './plant.ts';
 import type { Scene } from './scene.ts';
+import { judgeMove } from './see-standing.ts';
 import type { Arm } from './patient.ts';
 import type { Sim } from './sim-shapes.ts';
 
@@ -51,8 +52,7 @@ export const inletCheck = (scene: Scene, i: I): 'holds' | 'sinks' | null => {
     sim.advance(sim.time() + 60);
     sim.tankTo(0);
   }
-  const told = Math.max(0.003, 1.5 * q.p.tapeStep);
-  return tape(q, start.rear[i], rng) - tape(q, sim.look().rear[i], rng) > told ? 'sinks' : 'holds';
+  return judgeMove(q.p, tape(q, sim.look().rear[i], rng) - tape(q, start.rear[i], rng)) === 'drops' ? 'sinks' : 'holds';
 };
 
 /** Link off, the arm moved by hand, and what the side does in 90 s. `sign` 1 to fill, -1 to exhaust. */

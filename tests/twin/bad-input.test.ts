@@ -5,7 +5,6 @@ import { Sheet } from '../../server/sheet/schema.ts';
 import { ailments } from '../../server/twin/ailments.ts';
 import { afflict } from '../../server/twin/afflict.ts';
 import { makeCoach } from '../../server/twin/coach.ts';
-import { atmosphereAt } from '../../server/twin/gas.ts';
 import { observe } from '../../server/twin/observe.ts';
 import { checkParams } from '../../server/twin/params.ts';
 import { makeRng } from '../../server/twin/rng.ts';
@@ -57,7 +56,10 @@ describe('parameters', () => {
   ] as const)('%s', (_, over, name) => {
     expect(refused(() => checkParams({ ...tight(), ...over }))).toBe(name);
   });
-  test('altitude', () => expect(refused(() => atmosphereAt(9000))).toBe('altitude'));
+  test('a coach above the air', () => {
+    const high = { ...sheetOf('juniper-38'), altitude: { si: 20_000, pm: 1, unit: 'm' as const, text: '20000 m' } };
+    expect(refused(() => makeCoach(high, { seed: 1 }))).toBe('altitude');
+  });
   test('a seed that is no whole number', () =>
     expect(refused(() => makeCoach(sheetOf('juniper-38'), { seed: 0.5 }))).toBe('seed'));
 });

@@ -66,6 +66,9 @@ test.each([
   ['look at links', 'look'],
   ['drive it round the block', 'drive'],
   ['close tank outlet', 'outlet true'],
+  ['read the tank', 'read tank gauge'],
+  ['measure all four corners', 'read rear height; read front height'],
+  ['hose from both exhausts', 'hose left; hose right'],
 ])('"%s"', (text, want) => {
   expect(short(text)).toBe(want);
 });

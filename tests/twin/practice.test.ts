@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { ailments } from '../../server/twin/ailments.ts';
 import { observeIn } from '../../server/twin/observe.ts';
-import { type Practice, act, startPractice } from '../../server/twin/practice.ts';
+import { type Practice, act, replayPractice, startPractice } from '../../server/twin/practice.ts';
 import type { Action } from '../../server/twin/practice-actions.ts';
 import { type Level, drawCase, innocent, levels } from '../../server/twin/practice-case.ts';
 import { reveal } from '../../server/twin/reveal.ts';
@@ -92,6 +92,7 @@ test('deeds are pure: the same deeds give the same answers, and the state handed
   const one = perform(start, deeds);
   expect(perform(startPractice(5, 2, juniper), deeds).words).toEqual(one.words);
   expect(start).toEqual(before);
+  expect(replayPractice(5, 2, juniper, deeds)).toEqual(one.state);
 });
 
 describe('a left bellows leak, checked as a good tech would', () => {
