@@ -36,9 +36,7 @@ export class SessionMaker {
     this.#clock += (more.after ?? 1) * minute;
     const id = `note-${String(this.entries.length).padStart(3, '0')}`;
     const read: Reading = {
-      facts: facts.map(
-        (f, i) => ({ at: this.#clock, word: 'own', ...f, id: `${id}.${i}`, where: said(f.where) }),
-      ),
+      facts: facts.map((f, i) => ({ at: this.#clock, word: 'own', ...f, id: `${id}.${i}`, where: said(f.where) })),
       amends: more.amends ?? [],
       asks: [],
       hazards: [],
@@ -65,10 +63,9 @@ export const condition = (what: string, holds: boolean, where = ''): LooseFact =
   ({ is: 'condition', what: said(what), holds, where }) as LooseFact;
 export const sign = (what: string, where: string, there = true): LooseFact =>
   ({ is: 'sign', what: said(what), there, where }) as LooseFact;
-export const psi = (value: number, where = 'tank'): LooseFact =>
-  ({
-    is: 'reading',
-    what: said('pressure'),
-    amount: said({ si: value * 6894.757293168361, pm: 3447, unit: 'psi', text: `${value} psi` }),
-    where,
-  });
+export const psi = (value: number, where = 'tank'): LooseFact => ({
+  is: 'reading',
+  what: said('pressure'),
+  amount: said({ si: value * 6894.757293168361, pm: 3447, unit: 'psi', text: `${value} psi` }),
+  where,
+});
