@@ -50,8 +50,23 @@ export const glossaryFor = (topic: string): Term | undefined => {
 };
 
 const escaped = (name: string): string => name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+/** Names that are plain words too: known when asked for, not pointed out in a text. */
+const plainWords = new Set([
+  'stand',
+  'stands',
+  'stops',
+  'cap',
+  'swap',
+  'height',
+  'key',
+  'lever',
+  'outlet',
+  'points',
+  'leg',
+  'legs',
+]);
 /** Longest names first, so that "inlet check valve" is not read as "check valve". */
-const names = [...byName.keys()].toSorted((a, b) => b.length - a.length);
+const names = [...byName.keys()].filter((name) => !plainWords.has(name)).toSorted((a, b) => b.length - a.length);
 const finder = new RegExp(`(?<![\\w-])(?:${names.map(escaped).join('|')})(?:e?s)?(?![\\w-])`, 'gi');
 
 /** Most terms shown with one text. */

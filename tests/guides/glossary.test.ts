@@ -72,6 +72,11 @@ describe('termsIn', () => {
     expect(termsIn('panel to SHUT')).toEqual(['levelling panel', 'shut']);
   });
 
+  it('leaves plain words alone', () => {
+    expect(termsIn('as it stands; the pump stops')).toEqual(['pump']);
+    expect(termsIn('frame on rated stands')).toEqual(['frame', 'stands']);
+  });
+
   it('stops at six', () => {
     expect(termsIn(allTerms.map((t) => t.term).join(', '))).toHaveLength(6);
   });

@@ -81,7 +81,7 @@ export const chassisTerms: readonly Term[] = [
   ),
   term(
     'stands',
-    ['axle stands', 'jack stands', 'stand'],
+    ['axle stands', 'jack stands', 'rated stands', 'on stands', 'stand'],
     'Steel supports with a rating, set on firm level ground under parts that do not move.',
     'They hold the coach. Air and jacks do not.',
     ['jack', 'cribbing', 'dead'],

@@ -42,7 +42,7 @@ export const bellowsGuide: Guide = {
       gate: 'live',
     },
     makeDead(
-      'To take it out, frame on stands so high that the axle hangs by its own stops and by nothing in the bellows.',
+      'To take it out: frame at the height the manual gives for it, axle held so that nothing pulls the bellows long.',
     ),
     {
       words:

@@ -66,7 +66,7 @@ export const leakDown: Guide = {
     },
     {
       words:
-        'Panel to {panel.shut}, both sides. Without a panel: link off and arm pinned at neutral, with the frame on rated stands and nobody under. Tank and heights now and after 30 minutes.',
+        'Panel to {panel.shut}, both sides. Without a panel: link off and arm pinned at neutral, from outside with nobody under; then hands off. Tank and heights now and after 30 minutes.',
       expect:
         'With the panel said: "panel shut, tank 105 at 10:00, 105 at 10:30", then "left rear drops" or "both rear hold"',
       outcomes: [

@@ -26,7 +26,7 @@ export const moisture: Guide = {
   steps: [
     {
       words:
-        'Key off or power cut, wheels chocked. Open the drain a little, from beside it, cup under it; let it run until only air comes. Measure, look, smell.',
+        'Key off or power cut, wheels chocked, nobody under, eyes covered. Open the drain a little, from beside it, cup under it; let it run until only air comes. Measure, look, smell.',
       expect: 'How much and what: "drained 4 oz of water", "milky water from drain", "no water"',
       outcomes: [
         { when: 'clear water', means: 'no drain habit, or wet weather; note the days since the last time' },
@@ -34,7 +34,7 @@ export const moisture: Guide = {
         { when: 'rust', means: 'the tank from inside: look at it, and never weld it' },
         { when: 'dry', means: 'good; or the drain is plugged: is the tank really at zero?' },
       ],
-      caution: 'eyes covered',
+      caution: 'people clear',
     },
     {
       words:

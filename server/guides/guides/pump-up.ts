@@ -31,10 +31,10 @@ export const pumpUp: Guide = {
   steps: [
     {
       words:
-        'Drain the tank to zero, water too, from beside the drain: water takes the room of air and makes the time look good. It wipes out an as-found reading, so take that first.',
+        'Nobody under. Drain the tank to zero, water too, from beside the drain, eyes covered: water takes the room of air and makes the time look good. It wipes out an as-found reading, so take that first.',
       expect: 'That it is so: "tank drained", and what came out: "water from the drain" or "no water"',
       outcomes: [{ when: 'much water', means: 'earlier times and short cycling were of a smaller tank' }],
-      caution: 'eyes covered',
+      caution: 'people clear',
     },
     {
       words:

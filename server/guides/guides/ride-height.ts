@@ -35,7 +35,7 @@ export const rideHeight: Guide = {
   steps: [
     {
       words:
-        'Level floor, jacks up, tyres at the sheet ({tyres.front} front, {tyres.rear} rear), usual load, full air, {panel.auto}, driven a little and settled. Heights mean nothing on stands.',
+        'Level floor, jacks up, tyres at {tyres.front} front and {tyres.rear} rear, usual load, full air, {panel.auto}, driven a little and settled. Heights mean nothing on stands.',
       expect: 'How it stands: "floor level, jacks up", "panel auto", "unloaded"',
       outcomes: [
         { when: 'floor slopes', means: 'turn the coach round and measure again; half the difference is the floor' },

@@ -42,7 +42,7 @@ export const tankPressure: Guide = {
     },
     {
       words:
-        'Put a second gauge on the test port: with the tank drained and its power cut if the port has no valve of its own. Let it stand a minute, then read both.',
+        'Second gauge on the test port. A port with a valve of its own takes it as it is; one without is opened only with the tank drained, proved at zero and the power cut, then pumped up again. Wait a minute, then read both.',
       expect: 'Both figures or how they compare: "test port 103 psi" or "gauges agree"',
       outcomes: [
         { when: 'they agree within a division or two', means: 'the tank gauge can be trusted here' },
@@ -71,7 +71,7 @@ export const tankPressure: Guide = {
     },
     {
       words:
-        'Let the pressure down slowly by the drain, from beside it, and note where the pump starts: {supply.cutIn}. Close the drain.',
+        'Let the pressure down slowly by the drain, from beside it, eyes covered, and note where the pump starts: {supply.cutIn}. Close the drain.',
       expect: 'The pressure at which it starts: "cut in 88 psi", or "pump wont run"',
       outcomes: [
         { when: 'inside the band', means: 'the switch closes as it should' },
@@ -81,7 +81,7 @@ export const tankPressure: Guide = {
           means: 'a narrow band or a restricted switch line; the pump will short cycle',
         },
       ],
-      caution: 'eyes covered',
+      caution: 'people clear',
       reads: { what: 'cut-in', where: '' },
     },
   ],

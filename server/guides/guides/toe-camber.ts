@@ -45,7 +45,7 @@ export const toeCamber: Guide = {
   steps: [
     {
       words:
-        'Order, as each spoils the next: tyres ({tyres.rear}), load and level floor, bearings and pins, rear heights, front heights, rear again. Empty coach, full weight on the wheels.',
+        'Order, as each spoils the next: tyres at {tyres.rear}, load and level floor, bearings and pins, rear heights, front heights, rear again. Empty coach, full weight on the wheels.',
       expect: 'That it is so: "floor level, unloaded", "lr 13 3/4 rr 13 3/4"',
       outcomes: [
         { when: 'play in a bearing or pin', means: 'mend that first: a shim does not cure play' },
@@ -56,7 +56,7 @@ export const toeCamber: Guide = {
     },
     {
       words:
-        "Find the frame's centreline from the same holes left and right, and stretch strings beside the wheels parallel to it. Roll the coach forward a wheel's turn to settle before every reading.",
+        "Find the frame's centreline from the same holes left and right, and stretch strings beside the wheels parallel to it. Before every reading chocks out, nobody near, roll the coach forward a wheel's turn so that it settles, chocks back.",
       expect: 'Thrust, if it is out: "thrust 0.1 deg"',
       outcomes: [{ when: 'all wheels point the same way off the line', means: 'thrust: the tandem, not one wheel' }],
       reads: { what: 'thrust', where: '' },
