@@ -56,6 +56,13 @@ export const serviceDue = (c: Case, now: number): DueItem[] =>
     return { item, field: `service.${i}`, last, due };
   });
 
+const dates = new Map<string, Intl.DateTimeFormat>();
+
 /** A date as a person writes it, on the coach's wall: "6 Nov 2026". */
-export const dateWords = (at: number, zone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric' }).format(at);
+export const dateWords = (at: number, zone: string): string => {
+  const format =
+    dates.get(zone) ??
+    new Intl.DateTimeFormat('en-GB', { timeZone: zone, day: 'numeric', month: 'short', year: 'numeric' });
+  dates.set(zone, format);
+  return format.format(at);
+};

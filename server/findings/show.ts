@@ -101,9 +101,18 @@ export const spell = (seconds: number): string => {
   return plural(`${Math.round(days / 30.4)}`, 'month');
 };
 
+const clocks = new Map<string, Intl.DateTimeFormat>();
+
 /** Clock time on the coach's wall, "9:35". */
-export const clock = (at: number, zone: string): string =>
-  new Intl.DateTimeFormat('en-GB', { timeZone: zone, hour: 'numeric', minute: '2-digit' }).format(at).replace(/^0/, '');
+export const clock = (at: number, zone: string): string => {
+  let format = clocks.get(zone);
+  if (!format) {
+    // Making one costs more than all the judging of a note.
+    format = new Intl.DateTimeFormat('en-GB', { timeZone: zone, hour: 'numeric', minute: '2-digit' });
+    clocks.set(zone, format);
+  }
+  return format.format(at).replace(/^0/, '');
+};
 
 /** A distance on the road: whole miles or kilometres. */
 export const distanceText = (metres: number, unit: Unit): string => showAmount(metres, unit, stepToSi(0.5, unit));

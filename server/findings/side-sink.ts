@@ -11,7 +11,7 @@ import { cornerOf, heightRange, nominalOf } from './corner-sheet.ts';
 import type { Drawing, Finding } from './finding.ts';
 import { spellRange } from './leak-times.ts';
 import { sheetUnit, shown, spell } from './show.ts';
-import { watchedSide } from './watched-side.ts';
+import { type WatchedSide, watchedSide } from './watched-side.ts';
 import { isAsFound } from './as-found.ts';
 
 /** A night's standing. */
@@ -20,6 +20,8 @@ const night = 10 * 3600;
 export type Sink = {
   place: string;
   side: 'left' | 'right';
+  /** The side was not said: worked out with the left's figures, held against no fault, asked. */
+  unsided?: boolean;
   last: ReadingFact;
   /** m/s with its 95 % interval; positive sinks. */
   rate: number;
@@ -89,7 +91,8 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
   const rises = s.high < 0;
   const tolerance = corner ? c.sheet.heights?.[corner]?.tolerance.si : undefined;
   const settles = s.high * night < Math.max(tolerance ?? 0, 2 * s.half);
-  const watched = watchedSide(c, s.side, stateAt(c, s.last), s.span);
+  const told = watchedSide(c, s.side, stateAt(c, s.last), s.span);
+  const watched: WatchedSide = s.unsided ? { ...told, see: null, ask: 'Which side went down?' } : told;
   const perHour = `${shown(Math.abs(s.rate) * 3600, unit, Math.max(s.half / 2, 0), { difference: true }).text} an hour`;
   const notes = [...watched.notes, ...s.notes];
   const toEdge = sinks && s.now !== null && range?.low ? timeToHeight(si(s.now), si(range.low.si), s.rate) : null;

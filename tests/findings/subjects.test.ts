@@ -178,6 +178,22 @@ describe('pump cycles', () => {
   });
 });
 
+describe('switch', () => {
+  const words = (cutIn: number, cutOut: number): string =>
+    key(
+      bench(juniper, [
+        [0, `reading cut-in @ pressure switch = ${cutIn} psi`, `reading cut-out @ pressure switch = ${cutOut} psi`],
+      ]),
+      'difference@pressure switch',
+    ).words;
+  it('says which way the nut goes, and when it cannot help', () => {
+    expect(words(88, 115)).toBe('cut-in to cut-out 27 psi apart');
+    expect(words(78, 105)).toMatch(/the nut turned in by about 10 psi brings both right$/);
+    expect(words(88, 98)).toMatch(/cycles short; too close: .* renew the switch$/);
+    expect(words(90, 85)).toMatch(/one of the two readings is wrong/);
+  });
+});
+
 describe('alignment', () => {
   it('shims for toe and camber together, with sizes and remainder (inches)', () => {
     const b = bench(juniper, [

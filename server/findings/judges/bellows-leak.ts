@@ -61,8 +61,9 @@ const bySeries = (c: Case, last: ReadingFact): Finding[] => {
 
 /** "down 2 in in 14 h": the fall said with its time. */
 const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
-  const side = sideOf(fact.where.v);
-  if (!side || !fact.over || fact.over.v.si <= 0) return [];
+  const front = takePlace(fact.where.v)?.end === 'front';
+  const side = sideOf(fact.where.v) ?? 'left';
+  if (front || !fact.over || fact.over.v.si <= 0) return [];
   const half = tapeHalf(c, fact);
   const span = fact.over.v.si;
   const rate = middle(fact.amount.v) / span;
@@ -74,8 +75,9 @@ const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
   const nominal = corner ? nominalOf(heightRange(c, corner)) : null;
   return [
     sinkFinding(c, {
-      place: fact.where.v,
+      place: fact.where.v || 'coach',
       side,
+      unsided: sideOf(fact.where.v) === null,
       last: fact,
       rate,
       low: rate - z95 * sd,

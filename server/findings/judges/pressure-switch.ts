@@ -1,8 +1,11 @@
 /** Cut-in, cut-out and their difference. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
+import { si } from '../../core/quantity.ts';
+import { type Advice, adviseSwitch } from '../../core/switch-band.ts';
 import {
   type Case,
   type Judge,
+  type Range,
   inputOf,
   latest,
   middle,
@@ -17,18 +20,9 @@ import { againstRange } from '../limits.ts';
 import { shown } from '../show.ts';
 import { switchRange } from './tank-pressure.ts';
 
-/** Which way to turn, and when turning is wrong. Common practice, no published source. */
-const advice = (verdict: Finding['verdict'], which: string): string[] =>
-  verdict === 'within' || verdict === 'no limit'
-    ? []
-    : [
-        `turning the switch's spring nut in raises cut-in and cut-out together, backing it off lowers both (common practice, no source): ${which} is ${verdict}, so ${verdict === 'low' ? 'in' : 'out'} if the other point is ${verdict} by as much, else renew the switch`,
-        'check the gauge against a second one before the nut is touched; cut the power first',
-      ];
-
 const point = (c: Case, fact: ReadingFact, which: 'cut-in' | 'cut-out'): Finding => {
   const range = switchRange(c, which);
-  const found = againstRange(fact, range, {
+  return againstRange(fact, range, {
     key: `${which}@pressure switch`,
     name: which,
     words: (text, verdict, limits) =>
@@ -43,7 +37,6 @@ const point = (c: Case, fact: ReadingFact, which: 'cut-in' | 'cut-out'): Finding
     evidence: (verdict) =>
       verdict === 'within' || verdict === 'low' || verdict === 'high' ? [{ see: which, outcome: verdict }] : [],
   });
-  return { ...found, why: { ...found.why, notes: [...found.why.notes, ...advice(found.verdict, which)] } };
 };
 
 const difference = (c: Case): Finding | null => {
@@ -69,18 +62,28 @@ const difference = (c: Case): Finding | null => {
             ? 'high'
             : 'within';
   const text = shown(apart, unit, pm / 2, { difference: true }).text;
-  const off = (r: typeof cutIn, f: ReadingFact): number => {
-    const v = middle(f.amount.v);
-    return r?.low && v < r.low.si ? -1 : r?.high && v > r.high.si ? 1 : 0;
-  };
-  const both = off(cutIn, low) + off(cutOut, high);
+  const inRange = (r: Range, half: number) => ({ low: r.low!.si - half, high: r.high!.si + half });
+  const advised: Advice =
+    known && apart > 0
+      ? adviseSwitch(
+          { cutIn: si(middle(low.amount.v)), cutOut: si(middle(high.amount.v)) },
+          inRange(cutIn, spread(low.amount.v)),
+          inRange(cutOut, spread(high.amount.v)),
+        )
+      : { do: 'leave' };
+  const cure =
+    advised.do === 'turn'
+      ? `; the nut turned ${advised.by > 0 ? 'in' : 'out'} by about ${shown(Math.abs(advised.by), unit, pm / 2, { difference: true }).text} brings both right`
+      : advised.do === 'renew'
+        ? `; ${advised.why}: the nut moves both points and cannot mend that, renew the switch`
+        : '';
   return {
     key: 'difference@pressure switch',
     verdict,
     words:
       apart <= 0
         ? `cut-out is not above cut-in: one of the two readings is wrong`
-        : `cut-in to cut-out ${text} apart${verdict === 'within' ? '' : verdict === 'low' ? ', too close: the pump cycles short' : verdict === 'high' ? ', too far' : ''}`,
+        : `cut-in to cut-out ${text} apart${verdict === 'low' ? ', the pump cycles short' : ''}${cure}`,
     amount: shown(apart, unit, pm / 2, { difference: true }),
     ...(least !== null && most !== null
       ? {
@@ -97,15 +100,12 @@ const difference = (c: Case): Finding | null => {
       inputs: [inputOf('cut-in', low), inputOf('cut-out', high)],
       source: known ? sheetSource('supply.cutIn, supply.cutOut') : practice(),
       notes:
-        verdict === 'within' && Math.abs(both) === 2
-          ? [
-              `both points ${both < 0 ? 'low' : 'high'} by alike and the difference right: adjusting moves both (common practice, no source)`,
-            ]
-          : verdict === 'low' || verdict === 'high'
-            ? [
-                'a wrong difference is not cured by the nut, which moves both points: renew the switch (common practice, no source)',
-              ]
-            : [],
+        advised.do === 'leave'
+          ? []
+          : [
+              'the spring nut moves cut-in and cut-out together (common practice, no source)',
+              'check the gauge against a second one before the nut is touched; cut the power first',
+            ],
     },
   };
 };
