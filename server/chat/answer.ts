@@ -91,8 +91,8 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
       return answersAlone({ ...ask, ask: 'what is' });
     }
     case 'how': {
-      const guide = guideFor(ask.about ?? ask.words);
-      return guide ? stepBlock(guide, 0, sheet) : answersAlone({ ...ask, ask: 'what is' });
+      const guide = guideFor(ask.words) ?? guideFor(ask.about ?? '');
+      return guide ? stepBlock(guide, 0, sheet, standing.gates) : answersAlone({ ...ask, ask: 'what is' });
     }
     case 'what is':
     case 'help':

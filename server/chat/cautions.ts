@@ -15,7 +15,7 @@ const blockFor = (id: string, standing: Folded): Stop | null => {
   if (!caution) return null;
   const { gate } = caution;
   // a gate is asked once a state: one that stands answered with yes is not asked again
-  const answered = gate && standing.gates.get(gate.what) === true;
+  const answered = gate && [gate.what, ...(gate.or ?? [])].some((what) => standing.gates.get(what) === true);
   return {
     is: 'caution',
     id,
@@ -55,7 +55,7 @@ export const cautionBlocks = (read: Reading, standing: Folded, before: Folded, s
   const out = [...ids].flatMap((id) => blockFor(id, standing) ?? []);
   // a gate that was asked and neither answered nor overtaken stays in front
   const waiting = before.pending.find(
-    (g) => !g.answered && standing.gates.get(g.what) !== true && !out.some((b) => b.gate?.what === g.what),
+    (g) => !g.answered && standing.pending.some((p) => p.what === g.what) && !out.some((b) => b.gate?.what === g.what),
   );
   const answeredNow =
     waiting !== undefined && read.facts.some((f) => f.is === 'condition' && f.what.v === waiting.what);

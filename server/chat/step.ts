@@ -13,6 +13,8 @@ import type { Finding } from '../findings/finding.ts';
 import type { Draft, Photo } from '../session/entry.ts';
 import { foldOn, type Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { benchBlock } from '../guides/bench-block.ts';
+import { guideById, stepBlock } from '../guides/steps.ts';
 import { aim } from './amends.ts';
 import { answerAsk, answersAlone, teach } from './answer.ts';
 import { cautionBlocks } from './cautions.ts';
@@ -81,6 +83,13 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   for (const ask of aimed.read.asks) blocks.push(...answerAsk(ask, judged, sheet, note));
   if (suspects.length > 0)
     blocks.push({ is: 'suspects', words: suspects.map((s) => `${s.name}: ${s.rank}`).join('; '), list: suspects });
+  const bench = benchBlock(note.text, standing.guide);
+  if (bench) blocks.push(bench);
+  // a gate answered in the middle of a guide: its step again, now open
+  const guide = standing.guide ? guideById(standing.guide.id) : undefined;
+  const opened = standing.pending.some((g) => !judged.pending.some((p) => p.what === g.what));
+  if (guide && opened && !waits && !blocks.some((b) => b.is === 'step'))
+    blocks.push(...stepBlock(guide, standing.guide!.step, sheet, judged.gates));
   const asked = blocks.some((b) => b.is === 'check' || b.is === 'step');
   if (evidence && !waits && !asked) {
     const next = nextBlock(judged, sheet);

@@ -157,7 +157,7 @@ const derive = (from: Folded): Folded => {
   const gates = new Map<string, boolean>();
   for (const [name, held] of Object.entries(state.because)) if (held) gates.set(name, held.fact.holds);
   const pending = [...asked]
-    .filter(([what]) => gates.get(what) !== true)
+    .filter(([what, { keys }]) => gates.get(what) !== true && !keys.some((k) => gates.get(k.text) === true))
     .map(([what, { seq, words, keys }]) => ({ what, words, keys, answered: (state.because[what]?.seq ?? 0) > seq }));
 
   return {

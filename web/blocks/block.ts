@@ -56,7 +56,7 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
       </div>`;
     case 'step':
       return html`<div class="step">
-        <p class="step-of">step ${block.step} of ${block.of} · ${block.title}</p>
+        <p class="step-of">step ${block.step + 1} of ${block.of} · ${block.title}</p>
         <p class="step-words">${block.words}</p>
         ${block.expect === '' ? nothing : html`<p class="soft">expect: ${block.expect}</p>`}
         ${c.live ? keyRow(block.keys, block.title) : nothing}

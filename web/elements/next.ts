@@ -86,7 +86,7 @@ export class SoapNext extends LitElement {
         </section>`;
       case 'step':
         return html`<section class="next" aria-label="guide">
-          <p><b>Step ${b.step} of ${b.of}:</b> ${b.words}</p>
+          <p><b>Step ${b.step + 1} of ${b.of}:</b> ${b.words}</p>
           ${keyRow(b.keys, b.title)}
         </section>`;
       case 'caution':
