@@ -107,10 +107,22 @@ const search = (scene: Scene, wanted: Cause, told: Case['told'], waiting: number
   };
 };
 
+/** Faults that a walk round the coach shows. */
+const inSight = (cause: Cause): boolean => /link off|link slipped|shock dead|panel left/.test(cause);
+const walkRound = 5;
+
 /** The best of the sequences tried for each fault of the case in turn; what is innocent stays and is not hunted. */
 export const bestSequence = (drawn: Pick<Case, 'p' | 'ails' | 'told' | 'sceneSeed'>): Sequence => {
-  const all: Sequence = { steps: [], minutes: 0, found: true, among: [] };
-  let left = [...drawn.ails];
+  // A good order begins with a walk round, whatever it is.
+  const visible = drawn.ails.filter((a) => inSight(a.ailment));
+  const outcome = visible.length > 0 ? visible.map((a) => a.ailment).join(', ') : 'nothing';
+  const all: Sequence = {
+    steps: [{ see: 'look round', outcome, minutes: walkRound }],
+    minutes: walkRound,
+    found: true,
+    among: [],
+  };
+  let left = drawn.ails.filter((a) => !visible.includes(a));
   let told = drawn.told;
   for (;;) {
     const hunted = left.filter((a) => !innocent.includes(a.ailment));

@@ -36,6 +36,11 @@ export const lookRound = (b: Bench): Said[] => {
     else if (q.slip[i] !== 0) said.push(plain('link', `${name(i)} link: bright marks at the clamp, it has moved`));
   }
   if (!said.some((s) => s.what === 'link')) said.push(plain('link', 'both links on, no marks'));
+  for (const ail of q.ails)
+    if (ail.ailment.endsWith('shock dead'))
+      said.push(
+        plain('shock', `${ail.ailment.split(' ')[0]} shock: wet with oil, and that corner swings on when pushed`),
+      );
   return said;
 };
 
@@ -77,6 +82,7 @@ export const pumpUpNow = (b: Bench): Said[] => {
   const from = tankGauge(q, sim.look().tank, rng);
   const was = sim.look().rear;
   let first = '';
+  let past = false;
   for (let turn = 0; turn < 240; turn++) {
     sim.advance(sim.time() + 5);
     const g = sim.look();
@@ -85,6 +91,12 @@ export const pumpUpNow = (b: Bench): Said[] => {
       if (up.length > 0) first = up.length === 2 ? 'both sides rise together' : `the ${name(up[0]!)} side rises first`;
     }
     if (!sim.controls.pump && turn > 3) break;
+    // Nobody watches a needle go past where it should have stopped.
+    past = sim.controls.pump && tankGauge(q, g.tank, rng) > q.p.limits.cutOut[1] + 1.5 * q.p.gaugeStep;
+    if (past) {
+      sim.set({ key: false, engine: false });
+      break;
+    }
   }
   const minutes = (sim.time() - start) / 60;
   const to = tankGauge(q, sim.look().tank, rng);
@@ -92,7 +104,14 @@ export const pumpUpNow = (b: Bench): Said[] => {
   const call = called(q, sim.controls);
   const p = b.units.pressure;
   const show = (v: number): string => showAmount(v, p, q.p.gaugeStep / 4);
-  if (sim.controls.fuseBlown) said.push(plain('pump', 'the pump fuse is blown'));
+  if (past)
+    said.push(
+      plain(
+        'past cut-out',
+        `past cut-out and still running at ${show(to)}: key off, ${sim.controls.pump ? 'which does not stop it; stand clear and cut the breaker' : 'it stops'}`,
+      ),
+    );
+  else if (sim.controls.fuseBlown) said.push(plain('pump', 'the pump fuse is blown'));
   else if (sim.controls.pump)
     said.push(plain('pump', `still running after ${minutes.toFixed(0)} min, gauge from ${show(from)} to ${show(to)}`));
   else if (ran)

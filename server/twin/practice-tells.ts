@@ -146,6 +146,10 @@ export const toldBy = (b: Bench, before: Before, action: Action, said: readonly 
       told.push({ see: 'cut-out', outcome: value < low - room ? 'low' : value > high + room ? 'high' : 'within' });
     } else if (s.what === 'unloader')
       told.push({ see: 'hiss after stop', outcome: s.words.startsWith('no') ? 'none' : 'once' });
+    else if (s.what === 'past cut-out') told.push({ see: 'pump past cut-out', outcome: 'runs on' });
+    else if (s.what === 'shock') told.push({ see: `${s.words.split(' ')[0]} shock`, outcome: 'dead' });
+    else if (s.what === 'panel' && !before.safe.touched && q.panelLeft !== 'auto')
+      told.push({ see: 'panel left', outcome: q.panelLeft });
     else if (s.what === 'link' && !s.words.startsWith('both'))
       told.push({ see: `${s.words.split(' ')[0]} link`, outcome: s.words.includes('hangs') ? 'off' : 'moved' });
     else if (s.what === 'pump' && action.do === 'pump up')

@@ -56,7 +56,7 @@ export const reveal = (state: Practice): Reveal => {
   const lessons = state.done.flatMap((done, deed) =>
     done.told.map(({ see, outcome }): Lesson => {
       // Seen with the eyes: what hangs loose or has moved says so itself.
-      const seen = ails.find((a) => a.ailment.startsWith(see) && see.endsWith(' link'));
+      const seen = ails.find((a) => a.ailment.startsWith(see) && /^panel left$| (?:link|shock)$/.test(see));
       if (seen)
         return {
           deed,

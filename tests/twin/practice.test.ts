@@ -172,6 +172,31 @@ test('a pump that rests above cut-in says nothing against it', () => {
   expect(state.done[0]!.told).toEqual([]);
 });
 
+test('what is in sight is seen by looking, and the best order begins there', () => {
+  for (const [ailment, words] of [
+    ['left link off', 'left link hangs loose'],
+    ['right link slipped low', 'right link: bright marks'],
+    ['left shock dead', 'left shock: wet with oil'],
+    ['panel left shut', 'panel: left shut, right shut'],
+  ] as const) {
+    const { state, words: said } = perform(known([{ ailment, size: 0.03 }]), [{ do: 'look' }]);
+    expect(said.join('; ')).toContain(words);
+    const end = reveal(state);
+    expect(end.lessons[0]).toMatchObject({ about: ailment, couldNotTell: [] });
+    expect(end.best).toMatchObject({ minutes: 5, found: true, steps: [{ see: 'look round', outcome: ailment }] });
+  }
+});
+
+test('a pump that runs past cut-out is stopped by the key, unless its relay is welded', () => {
+  const drained: Action[] = [...support, { do: 'drain' }, { do: 'pump up' }];
+  expect(perform(known([{ ailment: 'switch welded', size: 0 }]), drained).words.join(' ')).toMatch(
+    /past cut-out and still running at \d+ psi: key off, it stops/,
+  );
+  const welded = perform(known([{ ailment: 'relay welded', size: 0 }]), drained);
+  expect(welded.words.join(' ')).toMatch(/does not stop it; stand clear and cut the breaker/);
+  expect(welded.state.done.flatMap((d) => d.told)).toContainEqual({ see: 'pump past cut-out', outcome: 'runs on' });
+});
+
 describe('hazards cost and are explained', () => {
   const start = known([{ ailment: 'left bellows leak', size: 0.01 }]);
   test('under a coach held by air alone', () => {
