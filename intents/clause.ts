@@ -5,7 +5,7 @@ import { readFall } from './read-change.ts';
 import { readNumber } from './read-number.ts';
 import { readDoubt, readFuse, readNone, readSign } from './read-sign.ts';
 import { readSpec } from './read-spec.ts';
-import { readCondition, readShared, readWork } from './read-state.ts';
+import { planned, readCondition, readShared, readWork } from './read-state.ts';
 import { dayOf } from './read-time.ts';
 import type { PlaceItem, Settled } from './settle.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
@@ -169,6 +169,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   let i = 0;
   while (i < c.items.length) i = Math.max(i + 1, readItem(w, c, i));
   readDoubt(w, c);
+  w.planned = c.joined && (w.planned || planned(c, c.items.length));
   if (!c.joined) w.pending = [];
 };
 

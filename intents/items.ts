@@ -114,6 +114,11 @@ const overtaken = (words: readonly { low: string; end: number }[], n: number): b
   return false;
 };
 
+const stateFollows = (words: readonly { low: string }[], n: number): boolean => {
+  const next = words[n];
+  return next !== undefined && (lexicon.get(`${words[n - 1]!.low} ${next.low}`)?.some((s) => s.k === 'cond') ?? false);
+};
+
 /** Longest phrase of the tables at `i`. */
 const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
   if (tokens[i]!.kind !== 'word') return null;
@@ -127,9 +132,18 @@ const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
     if (senses) {
       if (
         n > 1 &&
-        senses.every((s) => s.k === 'cond') &&
-        (lexicon.has(part.slice(0, -1).join(' ')) || lexicon.has(part[0]!)) &&
+        (part[0] === 'no' ||
+          (senses.every((s) => s.k === 'cond') &&
+            (lexicon.has(part.slice(0, -1).join(' ')) || lexicon.has(part[0]!)))) &&
         overtaken(words, n)
+      )
+        continue;
+      // "height valve arm up": the arm belongs to what is said of it
+      if (
+        n > 1 &&
+        senses.every((s) => s.k === 'place') &&
+        stateFollows(words, n) &&
+        lexicon.has(part.slice(0, -1).join(' '))
       )
         continue;
       return { senses, phrase, next: words[n - 1]!.end };

@@ -1,9 +1,20 @@
 /** Which place in a clause belongs to which word. */
+import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
 import { joinPlaces, type PlaceItem, type Settled } from './settle.ts';
 import { locOf, phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
 type Hit = { item: PlaceItem; index: number; after: boolean };
+/** Parts that a number alone can be a reading of. */
+const measurable: ReadonlySet<string> = new Set([
+  ...pressureParts,
+  ...voltParts,
+  'pump',
+  'pressure switch',
+  'wheel',
+  'axle',
+  'ambient',
+]);
 const content = new Set(['num', 'sign', 'work', 'measure', 'cond', 'change']);
 export const isContent = (item: Settled | undefined): boolean => item !== undefined && content.has(item.k);
 
@@ -100,6 +111,9 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const afterOwned = followed?.k === 'num' && followed.clock === undefined;
   if (!own) return afterOwned && !next!.prep ? null : after;
   if (!after) return own;
+  // "pop the drain plug w/ 90 in the tank": only one of the two can have a number
+  const holds = (hit: Hit): boolean => hit.item.p.part === undefined || measurable.has(hit.item.p.part);
+  if (next!.prep && !afterOwned && !holds(own) && holds(after)) return after;
   // each place before a number has one: "left bag 54 right 61"; a second number may name its own ("13 with 51 in the bag")
   const busy =
     between(c, own.index, i, plainNumber) ||

@@ -55,10 +55,21 @@ const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | n
   const place = placesNear(w, c, index);
   const switchy = place === null ? true : ['pump', 'pressure switch', 'tank', 'gauge'].includes(place.part ?? '');
   if (!switchy || (n.value < 1 && n.unit === null)) return null;
+  const firstWord = c.items.findIndex((it) => /^(?:on|off)$/.test(phraseOf(it)));
+  const firstNumber = c.items.findIndex((it) => it.k === 'num' && it.clock === undefined);
+  const after = phraseOf(c.items[index + 1]);
+  // "95 on 120 off"
+  if (
+    firstNumber >= 0 &&
+    firstNumber < firstWord &&
+    (after === 'on' || after === 'off') &&
+    ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word))
+  )
+    return switchPoint(w, c, n, index, after === 'on' ? 'cut-in' : 'cut-out', index + 1) + 1;
   if (at === 0 && (phrase === 'on' || phrase === 'off')) {
     const both = ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word));
-    const after = w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
-    if (both || after) return switchPoint(w, c, n, index, phrase === 'on' ? 'cut-in' : 'cut-out', index - 1);
+    const follows = w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
+    if (both || follows) return switchPoint(w, c, n, index, phrase === 'on' ? 'cut-in' : 'cut-out', index - 1);
     return null;
   }
   if (at === 1 && (phrase === 'on' || phrase === 'in')) {
@@ -97,6 +108,15 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, n.clock);
     return index + 1;
   }
+  // "runs 6 min then off 10": the same unit of time
+  const rest = phraseOf(c.items[index - 1]);
+  if (
+    n.unit === null &&
+    (rest === 'off' || rest === 'on') &&
+    w.lastUnit &&
+    ['run time', 'on time', 'off time'].includes(w.lastMeasure ?? '')
+  )
+    n.unit = w.lastUnit;
   if (dimension(n) === 'duration') return readFromEmptyLater(w, c, index) ?? readDuration(w, c, n, index);
   const before = phraseOf(c.items[index - 1]);
   // ordinals: "No 2", "pos 3"

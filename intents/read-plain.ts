@@ -110,9 +110,13 @@ const chooseUnit = (
     if (part === 'tyre' && w.lastMeasure !== 'pressure' && tapeLike(n)) return null;
     return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
   }
+  if (part === 'ambient')
+    return { measure: 'temperature', unit: w.context.lengthUnit === 'mm' ? 'C' : 'F', from: 'assumed' };
   if (place && coachSides(place)) {
     if (w.lastMeasure === 'load' && inNote && n.value > 300)
       return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
+    if (w.lastWork === 'weighed' && n.value > 300)
+      return { measure: 'load', unit: ctx.lengthUnit === 'in' ? 'lb' : 'kg', from: 'assumed' };
     const bellowsBefore = subject?.part === 'bellows' || subject?.part === 'tyre';
     if (lastPressure && !tapeLike(n) && (!place.end || (bellowsBefore && (!heightLike(n, ctx) || n.whole)))) {
       const u = pressureUnit(ctx, n, w.lastUnit);
@@ -142,7 +146,12 @@ const chooseUnit = (
     const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
     return unit ? { measure: ctx.open?.what ?? null, unit, from: 'carried', loc: openPlace(w) } : null;
   }
-  if (inNote && w.lastUnit && n.value !== 0 && ['pressure', 'height', 'voltage'].includes(w.lastMeasure ?? '')) {
+  if (
+    inNote &&
+    w.lastUnit &&
+    n.value !== 0 &&
+    ['pressure', 'height', 'voltage', 'current'].includes(w.lastMeasure ?? '')
+  ) {
     if (w.lastMeasure === 'height' && !heightLike(n, ctx)) return null;
     return {
       measure: w.lastMeasure,
@@ -208,6 +217,8 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   let measure: Measure | null = m?.v ?? null;
   let unit = n.unit;
   const items = c.items;
+  // "relay has 12.4 in, 12.3 out": volts, not inches
+  if (unit === 'in' && hit?.item.p.part && voltParts.has(hit.item.p.part) && /\din$|\d in$/.test(n.text)) unit = 'V';
   if (unit === 'lb') {
     const heavy =
       measure === 'load' ||
@@ -220,6 +231,11 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   let dim: Dimension | null = unit ? dimensionOf(unit) : null;
   if (dim === 'duration' || dim === 'rate') return index + 1;
   const next = items[nextReal(c, index)];
+  // "ambient is forty degrees"
+  if (dim === 'angle' && (measure === 'temperature' || hit?.item.p.part === 'ambient' || hit?.item.p.part === 'pump')) {
+    unit = w.context.lengthUnit === 'in' ? 'F' : 'C';
+    dim = 'temperature';
+  }
   if (dim === 'volume') measure = 'water drained';
   if (dim === 'temperature') measure = 'temperature';
   if (
@@ -308,6 +324,30 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     measure = w.lastMeasure;
   else if (!measure && dim === 'angle' && (w.lastMeasure === 'toe' || w.lastMeasure === 'camber'))
     measure = w.lastMeasure;
+  // "8 psi in 20 minutes": so much in so long is a fall
+  const spell =
+    dim === 'pressure' && !hit && !measure && /^(?:in|over|per|every)$/.test(phraseOf(items[index + 1]))
+      ? durationAfter(c, index)
+      : null;
+  if (spell && unit && n.to === undefined) {
+    const where = tankOrCarried(w.subject?.p.part === 'bellows' ? w.subject : null);
+    push(
+      w,
+      {
+        is: 'reading',
+        where: whereOf(where),
+        word: wordOf(w),
+        what: { v: 'pressure fall', from: 'assumed', spans: [n.span] },
+        amount: said(amountOf(n, unit, true), n),
+        over: said(amountOf(spell, spell.unit!), spell),
+        ...(c.often ? { often: c.often.v } : {}),
+      } as Draft,
+      where,
+      n,
+    );
+    use(w, spell);
+    return items.indexOf(spell) + 1;
+  }
   measure ??= byDimension[dim!] ?? 'count';
   if (measure === 'height' && dim !== 'length') measure = byDimension[dim!] ?? 'count';
   use(w, m);
@@ -379,6 +419,13 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       loc = w.subject && coachSides(w.subject.p) ? carried(w.subject) : loc;
   }
   let value = n;
+  // "no 12v at motor": nothing on the meter
+  const none = items[index - 1];
+  const dead = measure === 'voltage' && none?.k === 'neg' && /^(?:no|zero|without)$/.test(phraseOf(none));
+  if (dead) {
+    use(w, none);
+    value = { ...n, value: 0, step: 1, text: '0' };
+  }
   if ((measure === 'toe' || measure === 'camber' || measure === 'thrust') && !n.signed) {
     const dir = direction(w, c, index) ?? (/out/.test(phraseOf(m ?? undefined)) ? 'out' : null);
     if (dir === 'out') value = { ...n, value: -Math.abs(n.value) };
@@ -398,7 +445,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
               from: from === 'carried' ? 'carried' : unit === n.unit ? 'said' : 'assumed',
               spans: [n.span],
             },
-      amount: { v: amountOf(value, unit), from: n.slip ? 'assumed' : n.unit ? 'said' : from, spans: [n.span] },
+      amount: { v: amountOf(value, unit), from: n.slip || dead ? 'assumed' : n.unit ? 'said' : from, spans: [n.span] },
       ...(c.often && !when ? { often: c.often.v } : {}),
     } as Draft,
     loc,

@@ -187,7 +187,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   // "dropped from 120 to 85": the numbers say it
-  if (changeOf(item) && items.slice(index, index + 3).some((it) => phraseOf(it) === 'from') && ahead?.k === 'num') {
+  const toAt = items.findIndex((it, j) => j > index && phraseOf(it) === 'to' && items[nextReal(c, j)]?.k === 'num');
+  const toNumber = toAt > 0 && (toAt <= index + 2 || items.slice(index, toAt).some((it) => it.k === 'num'));
+  if (
+    changeOf(item) &&
+    (toNumber || (items.slice(index, index + 3).some((it) => phraseOf(it) === 'from') && ahead?.k === 'num'))
+  ) {
     use(w, item);
     return index + 1;
   }
@@ -203,7 +208,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   // "lr shock cold, others warm": the others are not named
-  if (items.slice(0, index).some((it) => it.k === 'unknown' && /^(?:others|rest|remaining)$/.test(it.low)))
+  if (
+    /\b(?:others|the rest|remaining|other (?:one|three|two)s?)\b/i.test(
+      w.text.slice(items[0]!.span[0], item.span[0]),
+    ) &&
+    !c.places.some((i) => i < index)
+  )
     return index + 1;
   // "hear air leaking": one sign
   const second = items[index + 1];
@@ -283,9 +293,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     neg = null;
   }
   const often =
-    c.often &&
-    !(name === 'comes up driving' && c.often.v === 'driving') &&
-    !(name === 'runs constantly' && c.often.v === 'always')
+    c.often && name !== 'comes up driving' && !(name === 'runs constantly' && c.often.v === 'always')
       ? c.often.v
       : null;
   const draft = {

@@ -31,14 +31,7 @@ export const dayWhen = (w: Walk, c: Clause, index: number): { when?: When } => {
 
 /** Reads the state at `index`; the index after what it took. */
 export const readCondition = (w: Walk, c: Clause, index: number): number => {
-  const told = c.items[index] as CondItem;
-  // "11.2 at motor running": the pump's motor where volts or amps are told
-  const electric =
-    /^motor (?:is )?running$/.test(told.phrase) &&
-    w.all.some(
-      (it) => (it.k === 'num' && ['voltage', 'current'].includes(dimension(it) ?? '')) || phraseOf(it) === 'at',
-    );
-  const item: CondItem = electric ? { ...told, v: 'pump running' } : told;
+  const item = c.items[index] as CondItem;
   const next = c.items[nextReal(c, index)];
   const bare = /^(?:runs|running|run|ran|going|is going|still going|still running)$/.test(item.phrase);
   // "runs 12 mins": how long, not that
@@ -62,6 +55,10 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  if (planned(c, index) || w.planned) {
+    use(w, item);
+    return index + 1;
+  }
   const neg = denied(c, index);
   if (bare) {
     const near = placeAt(c, index, false);
@@ -75,7 +72,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
   const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;
   if (item.v === 'link connected')
     w.subject = loc ?? { p: { ...(side ? { side } : {}), part: 'link' }, from: 'carried', spans: [] };
-  use(w, told, neg);
+  use(w, item, neg);
   push(
     w,
     {
@@ -94,6 +91,16 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
 
 const plans =
   /^(?:gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
+/** What is only meant to be done is no state yet. */
+export const planned = (c: Clause, index: number): boolean =>
+  c.items
+    .slice(0, index)
+    .some((it) =>
+      /^(?:gonna|going to|about to|want to|need to|needs to|plan to|lets|will|ill|have to)$/.test(
+        it.k === 'unknown' ? it.low : phraseOf(it),
+      ),
+    );
+
 const lookOnly =
   /^(?:check|test|inspect|checked|checking|looked at|drop|set the|levelled|leveled|traced|trace|tested|inv|chk|verified)$/;
 const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {

@@ -76,6 +76,10 @@ export const leadsAsClock = (c: Clause, n: Amounting, index: number): boolean =>
 const pumpPlace: Loc = assumed({ part: 'pump' });
 
 const pushTime = (w: Walk, c: Clause, what: Measure, by: Settled, n: Amounting, loc: Loc | null): void => {
+  // on so long, then off so long: the run was a cycle's
+  const prev = w.facts.at(-1);
+  if (what === 'off time' && prev?.is === 'reading' && prev.what.v === 'run time')
+    prev.what = { ...prev.what, v: 'on time' };
   push(
     w,
     {

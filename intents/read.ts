@@ -115,7 +115,7 @@ const askFacts = (
 
 /** A correction first, then a note of its own: the rest is read as it stands, spans and all. */
 const afterCorrection = (text: string, more: { cut: number; amend: Amend }, context: Context): Reading => {
-  const rest = readSafely(text.slice(0, more.cut).replace(/[^\n]/g, ' ') + text.slice(more.cut), context);
+  const rest = readSafely(text.slice(0, more.cut).replace(/[^\n]/g, ' ') + text.slice(more.cut), context, false);
   return { ...rest, amends: [aimAmend(more.amend, context, rest.facts.length), ...rest.amends] };
 };
 
@@ -184,7 +184,7 @@ const deedFree: ReadonlySet<string> = new Set([
   'stuck',
 ]);
 
-const readSafely = (text: string, context: Context): Reading => {
+const readSafely = (text: string, context: Context, corrects = true): Reading => {
   const out = empty();
   if (text.trim() === '') return out;
   const { low } = flatten(text);
@@ -196,23 +196,23 @@ const readSafely = (text: string, context: Context): Reading => {
   if (context.open?.no !== undefined && no.test(bare))
     return shift(readSafely(context.open.no, { ...context, open: null }), 'carried', whole);
 
-  const undo = wholeUndo(bare, whole);
+  const undo = corrects ? wholeUndo(bare, whole) : null;
   if (undo) return { ...out, amends: [aimAmend(undo, context, 0)] };
   const hazards = findHazards(text);
   const asked = sentencesOf(text).some((s) => askIn(s) !== null);
-  const again = undoAndMore(text);
+  const again = corrects ? undoAndMore(text) : null;
   if (again) {
     const both = afterCorrection(text, again, context);
     if (both.facts.some((f) => f.where.from === 'said')) return both;
   }
   const mixed =
-    hazards.length > 0 || asked || !/ and (?:thats|its|it was|that was)\b/.test(low)
+    !corrects || hazards.length > 0 || asked || !/ and (?:thats|its|it was|that was)\b/.test(low)
       ? null
       : correctionAndMore(text, context);
   if (mixed) return afterCorrection(text, mixed, context);
-  const correction = hazards.length > 0 || asked ? null : putCorrection(text, context);
+  const correction = !corrects || hazards.length > 0 || asked ? null : putCorrection(text, context);
   if (correction) return { ...out, amends: [aimAmend(correction, context, 0)], hazards };
-  const more = hazards.length > 0 || asked ? null : correctionAndMore(text, context);
+  const more = !corrects || hazards.length > 0 || asked ? null : correctionAndMore(text, context);
   if (more) return afterCorrection(text, more, context);
   out.hazards = hazards;
 

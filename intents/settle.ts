@@ -302,6 +302,10 @@ const idle = (items: readonly Item[], i: number): boolean => {
       return /^(?:in|into|up|over|away)$/.test(next) && !placed;
     case 'driving':
       return /^(?:it|her|this|home|to|the)$/.test(next);
+    case 'blowing':
+    case 'blows':
+    case 'blow':
+      return /^(?:up|out|off|down|it|the)$/.test(next) && next !== 'off' && next !== 'out';
     case 'hole':
       return /^(?:almost|nearly|in|for)$/.test(next) && next !== 'in'
         ? true
@@ -324,6 +328,7 @@ const idle = (items: readonly Item[], i: number): boolean => {
       // "soap shows bubbles": no work is told
       return !only(beyond(items, i + 1, true), 'place');
     case 'write':
+    case 'set':
       return !placed;
     case 'ok':
     case 'okay':
@@ -380,6 +385,10 @@ const rightHand = (items: readonly Item[], i: number, base: { span: Span; phrase
   return { k: 'place', p: { side: 'right' }, spans: [base.span], bare: 'rh', ...base };
 };
 
+const electric = (items: readonly Item[], i: number): boolean =>
+  phraseAt(items, i - 1) === 'at' ||
+  items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
+
 export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
@@ -395,6 +404,14 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
     const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
+    // "11.2 at motor running": the pump's motor where volts or amps are told
+    if (item.phrase === 'motor running' && electric(items, i)) {
+      const cut = item.span[0] + 'motor'.length;
+      const motor: Span = [item.span[0], cut];
+      raw.push({ k: 'place', p: { part: 'motor' }, spans: [motor], ...base, span: motor, phrase: 'motor' });
+      const run: Span = [cut + 1, item.span[1]];
+      return void raw.push({ k: 'cond', v: 'pump running', holds: true, ...base, span: run, phrase: 'running' });
+    }
     if (joins.has(item.phrase)) return void raw.push({ k: 'join', span: item.span });
     if (idle(items, i)) return void raw.push({ k: 'filler', ...base });
     // "l/r bag 48, r/r bag 60": corners where both are written so

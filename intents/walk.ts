@@ -42,6 +42,8 @@ export type Walk = {
   /** A limit is being given: numbers are limits until the sentence ends. */
   spec: boolean;
   lastEnd: PlaceParts['end'];
+  /** A plan goes on past a join: "gonna jack it up and put stands under". */
+  planned: boolean;
 };
 
 export type Clause = {
@@ -76,6 +78,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   hunch: false,
   spec: false,
   lastEnd: undefined,
+  planned: false,
 });
 
 export const phraseOf = (item: Settled | undefined): string => (item && 'phrase' in item ? item.phrase : '');

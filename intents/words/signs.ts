@@ -74,7 +74,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'plugged|gunged up|clogged|blocked|bunged up|choked|restricted|gummed up|stopped up|clog|blockage|blocked up|blockd|restriction',
   dirty:
     'dirty|dust|dusty|full of dust|full of fluff|mucky|filthy|full of dirt|muddy|crud|full of crud|dirt|gunk|black|caked',
-  frozen: 'frozen|froze|iced|iced up|ice|freeze up|froze solid|freezes|freezing up|frozen up|froze up|freeze',
+  frozen:
+    'frozen|frost|frosted|frosty|froze|iced|iced up|ice|freeze up|froze solid|freezes|freezing up|frozen up|froze up|freeze',
   wet: 'wet|damp|soaked',
   oily: 'oily|oil|oil in it|oil film|oil mist',
   water:
@@ -107,7 +108,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   pulls:
     'pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
   'worn inside':
-    'inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
+    'wearing on inside edges|wearing on the inside edges|inside edges|inner edges|worn on inside edges|inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
   'worn outside':
     'outside worn|worn outside|outer edge worn|outside edge wear|outside edge worn|worn on the outside|outer edge wear|outside wear|outside edge|outer edge|wear on the outside|wearing outside|outer shoulder worn',
   feathered: 'feathered|feathering|feather edge|feather wear|feathers|feathery',

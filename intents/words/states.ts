@@ -217,10 +217,10 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'tightened|nipped up|snugged|tightened up|retightened|torqued up|did up|cinched|re-torqued|tighten|nipped|tightend|snugged up|done up|tighten up|tightening|snug up|pinched up|redid',
   adjusted:
     'adjusted|tweaked|adjust|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
-  set: 'set the|reset the height|set height|set heights|set up',
+  set: 'set|set the|reset the height|set height|set heights|set up',
   soaped:
     'soaped|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
-  drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain|bled down',
+  drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
   removed: 'removed|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
