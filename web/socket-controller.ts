@@ -5,7 +5,7 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { ToPage } from '../server/chat/protocol.ts';
 import type { Block } from '../server/chat/reply.ts';
-import type { Photo } from '../server/session/entry.ts';
+import type { Entry, Photo } from '../server/session/entry.ts';
 import { cellar } from './cellar.ts';
 import { newId } from './ids.ts';
 import { Line, type Link, type Patience } from './line.ts';
@@ -49,6 +49,8 @@ export class SocketController implements ReactiveController {
   #sending = false;
   #later: ReturnType<typeof setTimeout> | undefined;
   #follows = new Set<string>();
+  /** Pages of entries until the last of them. */
+  #coming: Entry[] = [];
 
   constructor(host: ReactiveControllerHost, url: string, patience?: Patience) {
     this.#host = host;
@@ -80,6 +82,7 @@ export class SocketController implements ReactiveController {
   async follow(session: string): Promise<void> {
     if (this.state?.session === session) return;
     this.state = freshState(session);
+    this.#coming = [];
     this.answers = new Map();
     this.refused = null;
     this.#changed();
@@ -171,6 +174,7 @@ export class SocketController implements ReactiveController {
   #linked(link: Link): void {
     this.link = link;
     this.#follows.clear();
+    this.#coming = [];
     if (link === 'live') {
       this.#ask();
       this.list(this.#search);
@@ -278,7 +282,11 @@ export class SocketController implements ReactiveController {
         }
       }
     if (this.state?.session !== frame.session) return;
-    const { state, gap } = addEntries(this.state, frame.entries, frame.more);
+    // a long session comes in pages: drawn once, when all of it is here
+    this.#coming.push(...frame.entries);
+    if (frame.more) return;
+    const { state, gap } = addEntries(this.state, this.#coming, false);
+    this.#coming = [];
     this.state = state;
     if (this.outbox.list.some((p) => p.state === 'waiting')) void this.#flush();
     if (gap) this.#ask();
