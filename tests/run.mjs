@@ -36,7 +36,7 @@ let failed = 0;
 for (const [name, command, args] of steps) {
   const started = Date.now();
   const ok = spawnSync(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] }).status === 0;
-  console.log(`${ok ? 'passed' : 'FAILED'}: ${name} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
+  console.log(`${ok ? 'passed' : 'FAILED'}: ${String(name)} (${((Date.now() - started) / 1000).toFixed(1)} s)`);
   // the suites are counted by their tests; a run that failed without a failed test (a file that would not load) counts one
   const counted = name === 'tests' && existsSync(results) ? JSON.parse(readFileSync(results, 'utf8')) : null;
   passed += counted ? counted.numPassedTests : ok ? 1 : 0;
