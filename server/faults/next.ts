@@ -125,7 +125,8 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
     const most = tolds.reduce((sum, t) => sum + t.bits, 0);
     if (most < leastBits) continue;
     // Asked again and again without an answer: perhaps it cannot be done here.
-    const patience = 0.6 ** Math.max(0, (asked.get(check.key) ?? 0) - 1);
+    const times = asked.get(check.key) ?? 0;
+    const patience = check.setting === 'as found' ? 0.3 ** times : 0.6 ** Math.max(0, times - 1);
     rough.push({ check, sees, minutes, tolds, rate: (most * patience) / burden(minutes, check), patience });
   }
   return rough

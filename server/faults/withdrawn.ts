@@ -1,28 +1,50 @@
 /** Verdicts that fall are taken back out loud, with the note that felled them. Pure. */
 import type { Standing } from '../session/standing.ts';
+import type { Sheet } from '../sheet/schema.ts';
 import { rankOf } from './rank.ts';
+import { bitsFor } from './suspects.ts';
+import { weigh } from './weigh.ts';
 
-/** Held likely before, and not any more. */
-const was = 0.5;
+/** Held likely before ("1 in 2" or better), and not any more. */
+const was = 0.42;
 const now = 0.2;
 
-export const withdrawn = (before: Standing, after: Standing): string[] => {
+/** What speaks hardest against a fault among facts that are new. */
+const felledBy = (fault: string, after: Standing, fresh: ReadonlySet<string>, sheet: Sheet): string | null => {
+  const w = weigh(after, sheet);
+  const cause = w.model.index.get(fault);
+  if (cause === undefined) return null;
+  const hit = w.evidence
+    .map((e, k) => ({ e, bits: bitsFor(w, k, cause) }))
+    .filter(({ e }) => e.because.some((id) => fresh.has(id)))
+    .toSorted((a, b) => a.bits - b.bits)[0];
+  return hit ? hit.e.words : null;
+};
+
+export const withdrawn = (before: Standing, after: Standing, sheet?: Sheet): string[] => {
   const out: string[] = [];
-  const newest = after.facts.filter((h) => !before.facts.some((b) => b.fact.id === h.fact.id));
-  const gone = before.facts.filter((h) => !after.facts.some((b) => b.fact.id === h.fact.id));
-  const because =
-    newest.length > 0
-      ? `because of what you just noted`
-      : gone.length > 0
-        ? 'because what it rested on was taken back'
-        : 'because of the last note';
+  const had = new Set(before.facts.map((h) => h.fact.id));
+  const has = new Set(after.facts.map((h) => h.fact.id));
+  const fresh = after.facts.filter((h) => !had.has(h.fact.id));
+  const ids = new Set(fresh.map((h) => h.fact.id));
+  const lost = before.facts.some((h) => !has.has(h.fact.id));
+  const works = fresh.flatMap(({ fact }) =>
+    fact.is === 'work' && fact.done && fact.where.v !== '' ? [fact.where.v] : [],
+  );
   for (const s of before.suspects) {
     if (s.p < was) continue;
     const p = after.suspects.find((x) => x.fault === s.fault && x.where === s.where)?.p ?? 0;
-    const mended = newest.some(
-      ({ fact }) => fact.is === 'work' && fact.done && s.where !== undefined && s.where.includes(fact.where.v),
-    );
-    if (p < now && !mended) out.push(`I take back "${s.name}": it was ${s.rank}, now ${rankOf(p)}, ${because}.`);
+    // Mended is not withdrawn: the verdict stood, the fault is gone.
+    if (p >= now || works.length > 0) continue;
+    const felled = sheet && fresh.length > 0 ? felledBy(s.fault, after, ids, sheet) : null;
+    const because = felled
+      ? `because of "${felled}"`
+      : fresh.length > 0
+        ? 'because of what you just noted'
+        : lost
+          ? 'because what it rested on was taken back'
+          : 'because of the last note';
+    out.push(`I take back "${s.name}": it was ${s.rank}, now ${rankOf(p)}, ${because}.`);
   }
   return out;
 };

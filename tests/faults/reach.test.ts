@@ -84,7 +84,7 @@ describe('catalogue', () => {
     expect(f.prior).toBeGreaterThan(0);
     expect(f.prior).toBeLessThan(0.1);
     expect(f.priorWhy.length).toBeGreaterThan(8);
-    if (f.ailment) expect(ailmentOf(fault!)).not.toBeNull();
+    expect(ailmentOf(fault!) !== null).toBe(f.ailment !== undefined);
     for (const d of f.damages) expect(faultRows.map((r) => r.id)).toContain(d.fault);
   });
   test.each(catalogue.map((f, i) => [f.key, i] as const))(

@@ -37,7 +37,7 @@ export const chassisGivens: readonly Given[] = [
   {
     see: 'shock length',
     sided: true,
-    outcomes: ['right', 'wrong', 'broken'],
+    outcomes: ['correct', 'wrong', 'broken'],
     nominal: true,
     state: 'extended length and part number against sheet or manual',
     healthy: [0.975, 0.02, 0.005],
