@@ -70,10 +70,14 @@ const breaks = (c: Case, a: Timed, b: Timed): boolean => {
   );
 };
 
+/** The coach's own gauge, however it was named, against a second one at the test port. */
+const sameGauge = (a: ReadingFact, b: ReadingFact): boolean =>
+  (a.where.v === 'test port') === (b.where.v === 'test port');
+
 /** The run of readings that ends with `last`. */
 export const episodeOf = (c: Case, last: ReadingFact): Episode => {
   const all = readings(c, 'pressure', tankSide).filter(
-    (f) => f.where.v === last.where.v && f.at <= last.at && f.id !== last.id,
+    (f) => sameGauge(f, last) && f.at <= last.at && f.id !== last.id,
   );
   const points = withStart(c, last);
   for (const fact of all.toReversed()) {

@@ -178,6 +178,31 @@ describe('pump cycles', () => {
   });
 });
 
+describe('what the bellows took', () => {
+  it('a pump-up that the bellows may have shared is not called slow, one with the panel shut is', () => {
+    const open = bench(larkfield, [[0, 'reading pump-up @ tank = 800 kPa from 0 kPa over 9 min']]);
+    expect(key(open, 'pump-up@tank').verdict).toBe('cannot tell');
+    expect(key(open, 'pump-up@tank').evidence).toBeUndefined();
+    const shut = bench(larkfield, [
+      [0, 'condition tank outlet closed', 'reading pump-up @ tank = 800 kPa from 0 kPa over 9 min'],
+    ]);
+    expect(key(shut, 'pump-up@tank').evidence).toEqual([{ see: 'pump-up shut', outcome: 'slow' }]);
+  });
+});
+
+describe('as found', () => {
+  it('only the first look counts: later readings of the same standing are a fall', () => {
+    const first = bench(juniper, [[0, 'condition parked', 'condition panel auto', 'reading pressure @ tank = 58 psi']]);
+    expect(key(first, 'pressure@tank').evidence).toEqual([{ see: 'tank as found', outcome: 'at bellows pressure' }]);
+    const later = bench(juniper, [
+      [0, 'condition parked', 'condition panel auto', 'reading pressure @ tank = 100 psi'],
+      [30, 'reading pressure @ gauge = 58 psi'],
+    ]);
+    expect(key(later, 'pressure@tank').evidence).toBeUndefined();
+    expect(key(later, 'tank fall auto@tank').evidence).toEqual([{ see: 'tank fall auto', outcome: 'fast' }]);
+  });
+});
+
 describe('switch', () => {
   const words = (cutIn: number, cutOut: number): string =>
     key(

@@ -41,7 +41,7 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
     verdict === 'no limit'
       ? []
       : found
-        ? rear && level
+        ? rear && level && !isLater(c, fact)
           ? [{ see: `${side} as found`, outcome: level }]
           : []
         : ride

@@ -3,6 +3,7 @@ import type { ReadingFact } from '../../../intents/shapes.ts';
 import { type Delivery, deliveryAt, meanDelivery, pumpUpTime } from '../../core/pump-up.ts';
 import { type Duration, si } from '../../core/quantity.ts';
 import { type Case, type Input, type Judge, atmosphereOf, latest, middle, sheetSource, stateAt } from '../case.ts';
+import { higherBellows } from '../bellows-pressure.ts';
 import type { Finding, Source } from '../finding.ts';
 import { sheetUnit, shown, spell, typed } from '../show.ts';
 import { joinedVolume } from '../tank-volume.ts';
@@ -13,7 +14,15 @@ const slack = 1.25;
 export const curveOf = (c: Case): readonly Delivery[] | null =>
   c.sheet.pump?.delivery?.map((r) => ({ at: si(r.at.si), flow: si(r.flow.si) })) ?? null;
 
-type Expected = { time: Duration; source: Source; inputs: Input[]; formula: string; notes: string[] };
+type Expected = {
+  /** As long as it may take where open height valves let the bellows fill as well; `time` where they cannot. */
+  most: Duration;
+  time: Duration;
+  source: Source;
+  inputs: Input[];
+  formula: string;
+  notes: string[];
+};
 
 /** What the pump-up should take; null where the sheet cannot say. */
 export const expectedPumpUp = (
@@ -21,6 +30,7 @@ export const expectedPumpUp = (
   from: number,
   to: number,
   panel: Parameters<typeof joinedVolume>[1],
+  closed = false,
 ): Expected | null => {
   const given = c.sheet.pump?.pumpUp;
   if (
@@ -31,6 +41,7 @@ export const expectedPumpUp = (
   )
     return {
       time: si(given.time.si),
+      most: si(given.time.si),
       source: sheetSource('pump.pumpUp'),
       formula: 'time taken over the time on the sheet',
       inputs: [
@@ -46,8 +57,18 @@ export const expectedPumpUp = (
   const volume = joinedVolume(c, panel);
   if (!curve || !volume) return null;
   const { p, input } = atmosphereOf(c);
+  const time = pumpUpTime(curve, volume.v, si(from), si(to), p);
+  const { volume: one, perSide } = c.sheet.springs ?? {};
+  const bellows = higherBellows(c);
+  const open = panel === null || panel === 'auto';
+  // Bellows that start empty take their volume at their pressure, delivered at about that pressure.
+  const extra =
+    open && !closed && one && perSide && bellows && from < bellows.p && to > bellows.p
+      ? (2 * perSide * one.si * (bellows.p + p)) / p / deliveryAt(curve, si(bellows.p))
+      : 0;
   return {
-    time: pumpUpTime(curve, volume.v, si(from), si(to), p),
+    time,
+    most: si(time + extra),
     source: sheetSource('pump.delivery, supply.tank'),
     formula: 't = integral of V dp / (pa Q(p)), Q from the delivery curve, at constant temperature',
     inputs: [
@@ -71,11 +92,13 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
   const known = fact.from ?? null;
   const from = known ? middle(known.v) : 0;
   const time = fact.over!.v;
-  const expected = to > from ? expectedPumpUp(c, from, to, state.panel) : null;
+  const expected = to > from ? expectedPumpUp(c, from, to, state.panel, state.outletClosed === true) : null;
   const unit = fact.amount.v.unit;
   const pm = Math.max(time.pm, 5);
   const ratio = expected ? middle(time) / expected.time : null;
-  const verdict: Finding['verdict'] = ratio === null ? 'no limit' : ratio > slack ? 'high' : 'within';
+  const filling = expected !== null && middle(time) <= slack * expected.most;
+  const verdict: Finding['verdict'] =
+    ratio === null ? 'no limit' : ratio <= slack ? 'within' : filling ? 'cannot tell' : 'high';
   const volume = joinedVolume(c, state.panel);
   const { p } = atmosphereOf(c);
   const notes = [...(expected?.notes ?? [])];
@@ -102,7 +125,7 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
     words:
       ratio === null
         ? `${span} took ${typed(time)}`
-        : `${span} took ${typed(time)}, should take about ${spell(expected!.time)}${verdict === 'high' ? `: ${ratio.toPrecision(2)} times too long` : ''}`,
+        : `${span} took ${typed(time)}, should take about ${spell(expected!.time)}${verdict === 'high' ? `: ${ratio.toPrecision(2)} times too long` : verdict === 'cannot tell' ? `, or ${spell(expected!.most)} if the bellows filled too: repeat it with them up` : ''}`,
     amount: shown(middle(time), time.unit, pm),
     ...(expected ? { limit: { high: shown(expected.time * slack, time.unit, 15), source: expected.source } } : {}),
     because: [fact.id],
@@ -115,13 +138,15 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
         ...(expected ? [`called slow over ${slack} times the expected time: an estimate, no source`] : []),
       ],
     },
-    ...(expected
+    ...(expected && verdict !== 'cannot tell'
       ? { evidence: [{ see: shut ? 'pump-up shut' : 'pump-up', outcome: verdict === 'high' ? 'slow' : 'within' }] }
-      : {
-          wants: volume
-            ? { field: 'pump.pumpUp', question: `How long should the pump take from ${span}?` }
-            : { field: 'supply.tank', question: 'What is the volume of the air tank?' },
-        }),
+      : expected
+        ? {}
+        : {
+            wants: volume
+              ? { field: 'pump.pumpUp', question: `How long should the pump take from ${span}?` }
+              : { field: 'supply.tank', question: 'What is the volume of the air tank?' },
+          }),
   };
 };
 

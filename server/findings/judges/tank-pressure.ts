@@ -18,7 +18,7 @@ import type { Finding } from '../finding.ts';
 import { tankSide } from '../tank-episode.ts';
 import { againstRange } from '../limits.ts';
 import { shown, shownAmount, typed } from '../show.ts';
-import { asFound } from '../as-found.ts';
+import { isAsFound } from '../as-found.ts';
 
 export const switchRange = (c: Case, which: 'cut-in' | 'cut-out'): Range | null =>
   rangeOf(
@@ -58,7 +58,8 @@ const now = (c: Case, fact: ReadingFact): Finding => {
     );
   const evidence: Finding['evidence'] = [];
   if (over && state.pump === true) evidence.push({ see: 'pump past cut-out', outcome: 'runs on' });
-  if (asFound(c, fact)) {
+  const first = readings(c, 'pressure', tankSide)[0];
+  if (first?.id === fact.id && isAsFound(c, fact)) {
     const { springs } = c.sheet;
     const bags = springs?.pressure;
     if (value <= Math.max(pm, 0.1 * 101_325)) evidence.push({ see: 'tank as found', outcome: 'zero' });
