@@ -12,7 +12,7 @@ import {
   randomBytes,
   sign,
 } from 'node:crypto';
-import { isIP, isIPv4 } from 'node:net';
+import { BlockList, isIP, isIPv4 } from 'node:net';
 import { bits, explicit, implicit, integer, octets, oid, sequence, set, text, time, tlv, truth } from './der.ts';
 
 export type Pair = { cert: string; key: string };
@@ -93,10 +93,21 @@ const ownNetworks: readonly (readonly [string, number])[] = [
   ['::1', 128],
 ];
 
-/** A new authority named `shop`, good over `span`, for private addresses, .local and `domains` only. */
-export const makeAuthority = (shop: string, span: Span, domains: readonly string[] = []): Pair => {
+const own = new BlockList();
+for (const [address, prefix] of ownNetworks) own.addSubnet(address, prefix, isIPv4(address) ? 'ipv4' : 'ipv6');
+
+/** Whether every authority may vouch for `name`: a private address or a .local name. */
+export const isOwn = (name: string): boolean =>
+  isIP(name) ? own.check(name, isIPv4(name) ? 'ipv4' : 'ipv6') : name.endsWith('.local');
+
+/** A new authority named `shop`, good over `span`, for private addresses, .local names and `also`, and for no other. */
+export const makeAuthority = (shop: string, span: Span, also: readonly string[] = []): Pair => {
   const { privateKey } = generateKeyPairSync('ec', { namedCurve: 'prime256v1' });
-  const permitted = [...['local', ...domains].map(dnsName), ...ownNetworks.map(([a, p]) => network(a, p))];
+  const permitted = [
+    dnsName('local'),
+    ...ownNetworks.map(([a, p]) => network(a, p)),
+    ...also.map((name) => (isIP(name) ? network(name, isIPv4(name) ? 32 : 128) : dnsName(name))),
+  ];
   const cert = issue(shop, privateKey, shop, privateKey, span, [
     extension('2.5.29.19', sequence(truth, integer(Buffer.from([0]))), true),
     extension('2.5.29.15', bits(Buffer.from([0x06]), 1), true),

@@ -3,7 +3,7 @@ import { X509Certificate } from 'node:crypto';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { isIP } from 'node:net';
 import { join } from 'node:path';
-import { makeAuthority, makeServerCertificate, type Pair } from './certificate.ts';
+import { isOwn, makeAuthority, makeServerCertificate, type Pair } from './certificate.ts';
 
 const day = 24 * 3_600_000;
 const authorityLasts = 10 * 365 * day;
@@ -43,17 +43,17 @@ export const shopTls = (folder: string, names: readonly string[], now: number): 
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
     let authority = readPair(folder, 'shop');
-    const domains = names.filter((n) => !isIP(n) && !n.endsWith('.local'));
-    const domainsFile = join(folder, 'shop.domains');
-    const known = existsSync(domainsFile) ? readFileSync(domainsFile, 'utf8').split('\n') : [];
-    // it can vouch for the domains it was made for only: another one needs another authority, trusted anew
-    const renewed = !authority || !lasts(authority, now) || domains.some((d) => !known.includes(d));
+    const also = names.filter((n) => !isOwn(n));
+    const alsoFile = join(folder, 'shop.names');
+    const known = existsSync(alsoFile) ? readFileSync(alsoFile, 'utf8').split('\n') : [];
+    // it can vouch for the names it was made for only: another one needs another authority, trusted anew
+    const renewed = !authority || !lasts(authority, now) || also.some((n) => !known.includes(n));
     if (!authority || renewed) {
-      writeFileSync(domainsFile, domains.join('\n'));
+      writeFileSync(alsoFile, also.join('\n'));
       authority = writePair(
         folder,
         'shop',
-        makeAuthority('soapwater shop', { from: now - day, to: now + authorityLasts }, domains),
+        makeAuthority('soapwater shop', { from: now - day, to: now + authorityLasts }, also),
       );
     }
     let server = readPair(folder, 'server');

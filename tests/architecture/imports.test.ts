@@ -35,6 +35,8 @@ const rules: Readonly<Record<string, readonly string[]>> = {
     'server/twin',
   ],
   'server/log': ['server/session'],
+  'server/backup': ['server/log'],
+  'server/auth': ['server/chat:shapes'],
   'server/report': [
     'intents',
     'server/session',
@@ -74,6 +76,7 @@ const owned: Readonly<Record<string, readonly string[]>> = {
   ws: ['server'],
   lit: ['web'],
   natural: ['intents'],
+  uqr: ['server/auth'],
 };
 
 const filesIn = (folder: string): string[] =>

@@ -15,6 +15,8 @@ export type Running = {
   child: ChildProcess;
   stop: (signal?: NodeJS.Signals) => Promise<number | null>;
   errors: () => string;
+  /** All it has printed. */
+  said: () => string;
 };
 
 export const startServer = (
@@ -35,9 +37,17 @@ export const startServer = (
     });
     child.stdout.on('data', (d: Buffer) => {
       out += d.toString();
-      const url = /http:\/\/127\.0\.0\.1:\d+\//.exec(out)?.[0];
+      // the whole line, so that nothing after the address is lost
+      const url = /http:\/\/127\.0\.0\.1:\d+\/(?=[^\n]*\n)/.exec(out)?.[0];
       if (url)
-        resolve({ url, data, child, errors: () => errors, stop: (signal = 'SIGTERM') => (child.kill(signal), exited) });
+        resolve({
+          url,
+          data,
+          child,
+          errors: () => errors,
+          said: () => out,
+          stop: (signal = 'SIGTERM') => (child.kill(signal), exited),
+        });
     });
     void exited.then((code) => reject(new Error(`exit ${code}: ${errors}`)));
   });
@@ -49,9 +59,14 @@ export class Page {
   readonly frames: ToPage[] = [];
   readonly ws: WebSocket;
   #waiting: (() => void)[] = [];
-  constructor(url: string, headers: Record<string, string> = {}) {
+  /** `tls`: what to trust and the name to ask for, when the server is reached by another one. */
+  constructor(url: string, headers: Record<string, string> = {}, tls?: { ca: string; servername: string }) {
     const at = new URL(url);
-    this.ws = new WebSocket(`ws://${at.host}/socket`, { headers: { Origin: `http://${at.host}`, ...headers } });
+    const scheme = at.protocol === 'https:' ? 'wss' : 'ws';
+    this.ws = new WebSocket(`${scheme}://${at.host}/socket`, {
+      headers: { Origin: `${at.protocol}//${at.host}`, ...headers },
+      ...tls,
+    });
     this.ws.on('message', (data) => {
       this.frames.push(JSON.parse((data as Buffer).toString('utf8')) as ToPage);
       for (const go of this.#waiting.splice(0)) go();
