@@ -91,7 +91,7 @@ export const aimAmend = (amend: Amend, context: Context, number: number): Amend 
     const put = (hit: Reading0, change: Partial<Reading0>): Amend => ({
       ...amend,
       drops: [hit.id],
-      puts: [{ ...withoutHeld(hit), id, ...change, ...measured(what) } as Fact],
+      puts: [{ ...withoutHeld(hit), id, ...change, ...measured(what) }],
     });
     const value = { amount: { v: amount, from: 'said' as const, spans: amend.spans } };
     if (timed && !readings.some((f) => alike(f) && was !== undefined && same(f.amount.v.si, was.si)))
@@ -120,7 +120,7 @@ export const aimAmend = (amend: Amend, context: Context, number: number): Amend 
   }
   if (what !== undefined && where === undefined) {
     const hit = readings[0];
-    return hit ? { ...amend, drops: [hit.id], puts: [{ ...withoutHeld(hit), id, ...measured(what) } as Fact] } : amend;
+    return hit ? { ...amend, drops: [hit.id], puts: [{ ...withoutHeld(hit), id, ...measured(what) }] } : amend;
   }
   if (where !== undefined) {
     const hit = recent.find((f) => f.where.v !== '' && f.is !== 'condition') ?? recent[0];

@@ -37,7 +37,8 @@ const verbMood = (words: string): Hazard['mode'] | null => {
 const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: string): Hazard['mode'] => {
   const around = before + named + after;
   if (asking.test(around)) return 'asked';
-  if (hazard === 'over-pressure') return intending.test(before) ? 'intended' : 'doing';
+  if (hazard === 'over-pressure')
+    return /\b(?:gonna|going to|let it|want to|lets)\b/.test(before) ? 'intended' : 'doing';
   if (warning.test(before + named)) return 'warned';
   const clause = before.slice(
     Math.max(before.lastIndexOf(','), before.lastIndexOf(' and '), before.lastIndexOf(' but ')) + 1,

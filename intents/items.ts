@@ -303,7 +303,7 @@ const numberItem = (
     const of = wordsFrom(tokens, next, 3);
     const k = of[0]?.low === 'of' ? 1 : 0;
     if (of[k]?.low === 'an' || of[k]?.low === 'a' || of[k]?.low === 'the')
-      u = unitAt(tokens, spaceAt(tokens, of[k]!.end), false);
+      u = unitAt(tokens, spaceAt(tokens, of[k].end), false);
   }
   if (!u && n.kind === 'fraction' && tokens[spaceAt(tokens, next)]?.low === 'psi')
     u = { unit: 'psi', next: spaceAt(tokens, next) + 1 };

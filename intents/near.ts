@@ -38,6 +38,9 @@ const compared = (c: Clause, index: number): boolean => {
   return false;
 };
 
+/** What follows these is another circumstance, not this thing's place. */
+const stops = /^(?:when|while|before|because|once|if|after)$/;
+
 const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep: boolean } | null => {
   let j = i + 1;
   let prep = false;
@@ -49,6 +52,7 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
       (c.items[j]!.k === 'unknown' && j - i < 5) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {
+    if (stops.test(phraseOf(c.items[j]))) return null;
     if (c.items[j]!.k === 'prep') prep = true;
     j += 1;
   }

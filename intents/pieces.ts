@@ -1,5 +1,5 @@
 /** Long texts are read piece by piece, so that time stays linear in the length whatever stands in them. */
-import type { Fact, Reading, Span } from './shapes.ts';
+import type { Reading, Span } from './shapes.ts';
 
 /** Longer than any note a person writes at once; no reader looks further back than this. */
 export const pieceLength = 700;
@@ -41,7 +41,7 @@ export const joinPieces = (note: string, parts: readonly { at: number; reading: 
   for (const { at, reading } of parts) {
     const r = moved(reading, at) as Reading;
     for (const fact of r.facts)
-      if (out.facts.length < mostFacts) out.facts.push({ ...fact, id: `${note}.${out.facts.length}` } as Fact);
+      if (out.facts.length < mostFacts) out.facts.push({ ...fact, id: `${note}.${out.facts.length}` });
     out.amends.push(...r.amends);
     out.asks.push(...r.asks);
     out.hazards.push(...r.hazards.filter((h) => !out.hazards.some((o) => o.hazard === h.hazard && o.mode === h.mode)));

@@ -18,6 +18,7 @@ import {
   amountOf,
   assumed,
   carried,
+  locOf,
   phraseOf,
   push,
   said,
@@ -69,7 +70,22 @@ const bellowsOf = (loc: Loc | null): Loc | null =>
 export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   const item = c.items[index]!;
   const changing = changeOf(item);
-  const at = nextReal(c, index);
+  let at = nextReal(c, index);
+  // "is down left back 3 inch": the place stands between
+  const mid = c.items[at];
+  const beyond = mid?.k === 'place' ? c.items[nextReal(c, at)] : undefined;
+  const placed =
+    mid?.k === 'place' &&
+    beyond?.k === 'num' &&
+    beyond.unit !== null &&
+    dimensionOf(beyond.unit) === 'length' &&
+    !c.taken.has(at)
+      ? mid
+      : null;
+  if (placed) {
+    c.taken.add(at);
+    at = nextReal(c, at);
+  }
   const ahead = c.items[at];
   if (!changing || ahead?.k !== 'num' || ahead.clock !== undefined || w.used.has(ahead)) return null;
   const preps = c.items
@@ -105,7 +121,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     return at + 1;
   }
   const d = dimensionOf(u);
-  let loc: Loc | null = find(w, c, index, false) ?? findForNumber(w, c, at);
+  let loc: Loc | null = (placed ? locOf(w, placed) : null) ?? find(w, c, index, false) ?? findForNumber(w, c, at);
   loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
   if (d === 'length') loc = withEnd(w, loc);
   if (d === 'pressure') loc = bellowsOf(loc);

@@ -83,7 +83,7 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
 const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
   const own = find(w, c, index, placeAfter.has(name));
   if (own) return own;
-  if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks'].includes(name)) {
+  if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks', 'ok'].includes(name)) {
     use(w, c.measure);
     return assumed({ part: 'tank' });
   }
@@ -307,7 +307,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   } as Draft;
   const alone =
     loc !== null && loc.from !== 'said' && w.group.length > 1 && w.subject !== null && !c.places.some((i) => i < index);
-  if (alone) for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) } as Draft, null, item);
+  if (alone) for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
   else share(w, push(w, draft, loc, item));
   if (neg) use(w, neg);
   if (loc && !pumpSigns.has(name) && loc.from === 'said') w.subject = loc;
@@ -363,7 +363,7 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   const soap = w.lastWork === 'soaped' || w.lastSign === 'bubbles';
   const said0: Sign | null =
     w.lastSign ?? (soap ? 'bubbles' : /^(?:nothing|none|nil|nowt|nada)$/.test(phrase) ? 'leaks' : null);
-  const place = c.items[next] as PlaceItem;
+  const place = c.items[next];
   if (!said0 || (phrase === 'not' && !w.lastSign)) return;
   const p: PlaceParts = { ...place.p };
   if (!p.part && w.subject?.p.part && sideable.has(w.subject.p.part)) p.part = w.subject.p.part;

@@ -33,6 +33,31 @@ export const dayWhen = (w: Walk, c: Clause, index: number): { when?: When } => {
 export const readCondition = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as CondItem;
   const next = c.items[nextReal(c, index)];
+  // "panel raise does nothing": what it should do, it does not
+  if (
+    (item.v === 'panel fill' || item.v === 'panel empty') &&
+    next?.k === 'sign' &&
+    /^(?:does nothing|doesnt do anything|no response|not working|doesnt work|does not work|wont work|dead)$/.test(
+      next.phrase,
+    )
+  ) {
+    const at = find(w, c, c.items.indexOf(next), true);
+    const loc = at?.p.side ? { ...at, p: { side: at.p.side } } : null;
+    use(w, item);
+    push(
+      w,
+      {
+        is: 'sign',
+        where: loc ? whereOf(loc) : { v: 'coach', from: 'assumed', spans: [] },
+        word: 'own',
+        what: said(item.v === 'panel fill' ? 'does not fill' : 'does not empty', next),
+        there: true,
+      } as Draft,
+      loc,
+      next,
+    );
+    return c.items.indexOf(next) + 1;
+  }
   const bare = /^(?:runs|running|run|ran|going|is going|still going|still running)$/.test(item.phrase);
   // "runs 12 mins": how long, not that
   if (
@@ -170,7 +195,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     ...dayWhen(w, c, index),
   } as Draft;
   if (!place && w.group.length > 1 && !road)
-    for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) } as Draft, null, item);
+    for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
   else share(w, push(w, draft, loc, item));
   use(w, neg);
   if (loc && !road) w.subject = loc;
@@ -200,7 +225,7 @@ export const readShared = (w: Walk, c: Clause): boolean => {
   const full: Loc = { ...loc, p: done };
   if (whereOf(full).v === last.where.v) return false;
   w.group = [...(w.group.length > 0 ? w.group : w.subject ? [w.subject] : []), full];
-  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as Draft, full, item);
+  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } }, full, item);
   w.subject = full;
   return true;
 };

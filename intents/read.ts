@@ -96,7 +96,7 @@ const askFacts = (
   const read = supposes ? readClauses(items, topicText, { ...context, open: null }) : null;
   const amounts = whole
     .filter((i): i is Amounting => i.k === 'num' && i.clock === undefined)
-    .map((n) => ({ n, unit: n.unit ?? ('count' as Unit) }))
+    .map((n) => ({ n, unit: n.unit ?? 'count' }))
     .map(({ n, unit }) => ({ si: toSi(n.value, unit), pm: 0, unit, text: n.text }));
   const about =
     found.command ??

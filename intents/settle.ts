@@ -327,6 +327,10 @@ const idle = (items: readonly Item[], i: number): boolean => {
     case 'soap':
       // "soap shows bubbles": no work is told
       return !only(beyond(items, i + 1, true), 'place');
+    case 'go down':
+    case 'goes down':
+    case 'going down':
+      return /^(?:the|there|under|below|to|in)$/.test(next) && !placed;
     case 'write':
     case 'set':
       return !placed;

@@ -33,7 +33,7 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   if ((ask === 'why' || ask === 'how' || ask === 'meaning') && cond?.k === 'cond' && cond.v.startsWith('panel'))
     return cond.v;
   if (ask === 'meaning' && num && !place) return measure?.k === 'measure' ? measure.v : 'pressure';
-  if (place?.k === 'place') return specific[place.p.part!] ?? (place.p.part as string);
+  if (place?.k === 'place') return specific[place.p.part!] ?? place.p.part;
   if (measure?.k === 'measure') return measure.v;
   if (sign?.k === 'sign') return sign.v;
   if (cond?.k === 'cond') return cond.v;

@@ -157,7 +157,7 @@ export const share = (w: Walk, fact: Fact | null): void => {
       ...fact,
       id: `${w.context.note}.${w.facts.length}`,
       where: { v, from: 'said', spans: loc.spans },
-    } as Fact);
+    });
   }
 };
 const partTail = (place: string): string | undefined =>

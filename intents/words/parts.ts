@@ -93,7 +93,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   axle: 'axle|axles|bogie|bogy|boggy|tandem|tandems',
   floor: 'floor|shop floor|ground level|pad|concrete',
   coach:
-    'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|all round|all four corners|all corners|all around|the whole thing|camper',
+    'coach|bus|rig|motorhome|motor home|rv|unit|machine|vehicle|body|whole coach|whole bus|all round|all four corners|all 4 corners|4 corners|four corners|all corners|all around|the whole thing|camper',
   'panel port': 'panel port|panel ports|ports on the panel',
   ambient:
     'ambient|outside|outside temp|outdoor|air temp|ambient temp|shop temp|outside temperature|out side|outdoors|weather|shop temperature|ambient temperature|yard temp',

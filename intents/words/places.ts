@@ -16,7 +16,7 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
   ],
   ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
   [
-    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|both rears|rear corners|behind|at the back|the back',
+    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|both rears|rear corners|at the back|the back',
     { end: 'rear' },
   ],
   [

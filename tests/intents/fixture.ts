@@ -45,7 +45,7 @@ export const readFixture = (f: Fixture): Reading => {
   const recent: Context['recent'] = [];
   (f.before ?? []).forEach((text, i) => {
     const id = `before-${i}`;
-    const r = read(text, contextFor({ ...f, open: null as never }, id, [...recent]));
+    const r = read(text, contextFor({ ...f, open: null }, id, [...recent]));
     recent.push({ id, facts: [...r.facts, ...r.amends.flatMap((a) => a.puts)] });
   });
   return read(f.note, contextFor(f, 'note-id', recent));
