@@ -5,6 +5,7 @@ import { makePlace, takePlace, type PlaceParts } from './place.ts';
 import type { Condition, Context, Part, Side, Span } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { airSide, partJoins } from './words/parts.ts';
+import { beyond, idle, phraseAt } from './idle.ts';
 
 export type PlaceItem = {
   k: 'place';
@@ -39,15 +40,6 @@ const isNum = (item: Item | undefined): item is Amounting => item?.k === 'num';
 const only = (item: Item | undefined, k: Sense['k']): boolean =>
   item?.k === 'senses' && item.senses.some((s) => s.k === k);
 
-/** The next item that is no filler, from `i` on; preps count as filler when asked. */
-const beyond = (items: readonly Item[], i: number, preps: boolean): Item | undefined => {
-  for (let j = i; j < items.length; j += 1) {
-    const it = items[j]!;
-    if (it.k === 'senses' && it.senses.every((s) => s.k === 'filler' || (preps && s.k === 'prep'))) continue;
-    return it;
-  }
-  return undefined;
-};
 const behind = (items: readonly Item[], i: number): Item | undefined => {
   for (let j = i; j >= 0; j -= 1) {
     const it = items[j]!;
@@ -182,176 +174,6 @@ const labelled = (phrase: string, raw: string, prev: Settled | undefined, labels
   const shouted = raw.length >= 2 && raw === raw.toUpperCase() && /[A-Z]/.test(raw);
   const after = prev?.k === 'place' && (prev.p.part === 'panel' || prev.p.part === 'panel port');
   return shouted || after ? name : null;
-};
-
-const phraseAt = (items: readonly Item[], i: number): string => {
-  const it = items[i];
-  return it?.k === 'senses'
-    ? it.phrase
-    : it?.k === 'unknown'
-      ? it.low
-      : it?.k === 'sep'
-        ? ','
-        : it?.k === 'num'
-          ? '#'
-          : '';
-};
-const articles = /^(?:the|on|at|to|from|of|hand|both|and|,|my|its|is|right|far|toward|towards|in|for|by)?$/;
-const leftVerbs =
-  /^(?:it|them|her|him|overnight|over|open|running|sitting|standing|parked|out|off|alone|behind|that|a|my|us|me|there|with)$/;
-const rightAdverbs =
-  /^(?:away|now|by|over|after|before|off|there|behind|under|up|down|past|next|then|beside|where|when|around|through|in|on|at|about|here|as|so|along|above|below|to|into|out)$/;
-
-/** "left" as remaining or as a verb, "right" as an adverb, "down" as a direction: no place and no sign. */
-const idle = (items: readonly Item[], i: number): boolean => {
-  const it = items[i];
-  if (it?.k !== 'senses') return false;
-  const prev = phraseAt(items, i - 1);
-  const next = phraseAt(items, i + 1);
-  const after = items[i + 1];
-  const placed = after?.k === 'senses' && after.senses.some((s) => s.k === 'place');
-  switch (it.phrase) {
-    case 'left':
-      if (prev === 'the' || prev === 'hand') return false;
-      // "12 psi left in tank", "3 hours left"
-      if (
-        items[i - 1]?.k === 'num' &&
-        !placed &&
-        after?.k !== 'num' &&
-        (next === 'in' ||
-          next === 'on' ||
-          (items[i - 1]?.k === 'num' &&
-            (items[i - 1] as Amounting).unit !== null &&
-            (next === '' || next === ',') &&
-            items.some((o) => only(o, 'place') && o !== it)))
-      )
-        return next === 'in' || next === 'on' || items.slice(0, i - 1).some((o) => only(o, 'place'));
-      if (
-        /^(?:was|were|been|i|he|they|someone|somebody|had|has|have|we|she|guy|got|any|nothing|none|air|much)$/.test(
-          prev,
-        ) &&
-        !placed &&
-        after?.k !== 'num'
-      )
-        return true;
-      if (prev === '' || prev === ',' || prev === 'and')
-        return (
-          leftVerbs.test(next) ||
-          (next === 'the' && prev !== 'and'
-            ? items
-                .slice(i + 1)
-                .some((o) => /^(?:in|on|off|out|open|running|across|overnight)$/.test(o.k === 'senses' ? o.phrase : ''))
-            : false)
-        );
-      return leftVerbs.test(next) && !articles.test(prev);
-    case 'right':
-      if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
-      if (
-        /^(?:all|ok|okay|just|thats|thats about|not|isnt|looks|seems|about|its|doesnt look|sit|sits|sitting|sat|went)$/.test(
-          prev,
-        ) &&
-        !placed
-      )
-        return next === '' || next === ',' || rightAdverbs.test(next);
-      return rightAdverbs.test(next) &&
-        !(
-          next === 'in' ||
-          next === 'on' ||
-          next === 'at' ||
-          next === 'to' ||
-          next === 'out' ||
-          next === 'up' ||
-          next === 'down' ||
-          next === 'as' ||
-          next === 'so'
-        )
-        ? true
-        : /^(?:on|at|in|up|down|out|to)$/.test(next) && phraseAt(items, i + 2) === 'the';
-    case 'down':
-    case 'up': {
-      if (next === 'by' && phraseAt(items, i + 2) === 'hand') return true;
-      if (next === 'to')
-        return !items.slice(Math.max(0, i - 3), i).some((o) => o.k === 'num') && items[i + 2]?.k !== 'num';
-      if (/^(?:the road|road|home|there|here|with|tight|under|inside)$/.test(next)) return true;
-      if (it.phrase === 'down' && next === 'the') return true;
-      if (
-        /^(?:cool|cools|cooled|slow|slows|slowed|calm|calms|settle|let|break|burn|write|wrote|note|noted|hose|hosed|wipe|wiped|shut|shuts|cut|cooling|slowing|pull|pulling|pulled|blew|hold|track|narrow|narrowed)$/.test(
-          prev,
-        )
-      )
-        return true;
-      const before = items[i - 1];
-      return (
-        before?.k === 'senses' &&
-        before.senses.some((s) => s.k === 'work') &&
-        !before.senses.some((s) => s.k === 'sign')
-      );
-    }
-    case 'back': {
-      if (/^(?:the|left|right|at|both|in|its)$/.test(prev) || placed) return false;
-      if (/^(?:up|on|in|to|at|off|down|again|together|out|over|home|through)$/.test(next)) return true;
-      const before = items[i - 1];
-      return (
-        /^(?:go|went|come|came|get|got|put|goes|coming|comes|going|air|it|them)$/.test(prev) ||
-        (before?.k === 'senses' &&
-          before.senses.some((s) => s.k === 'sign' || s.k === 'work' || s.k === 'change' || s.k === 'cond'))
-      );
-    }
-    case 'pulled':
-    case 'pulls':
-      return /^(?:in|into|up|over|away)$/.test(next) && !placed;
-    case 'driving':
-      return /^(?:it|her|this|home|to|the)$/.test(next);
-    case 'blowing':
-    case 'blows':
-    case 'blow':
-      return /^(?:up|out|off|down|it|the)$/.test(next) && next !== 'off' && next !== 'out';
-    case 'hole':
-      return /^(?:almost|nearly|in|for)$/.test(next) && next !== 'in'
-        ? true
-        : /^(?:almost|nearly|no)$/.test(prev) && prev !== 'no';
-    case 'leak':
-    case 'leaks':
-    case 'hiss':
-      return (
-        items
-          .slice(Math.max(0, i - 3), i)
-          .some((o) =>
-            /^(?:find|finding|trace|chase|chasing|locate|hunt|hunting|source)$/.test(
-              o.k === 'senses' ? o.phrase : o.k === 'unknown' ? o.low : '',
-            ),
-          ) ||
-        (/^(?:for|the|a)$/.test(prev) &&
-          /^(?:look|looking|looked|check|hunting|search|listen|for)$/.test(phraseAt(items, i - 2)))
-      );
-    case 'soap':
-      // "soap shows bubbles": no work is told
-      return !only(beyond(items, i + 1, true), 'place');
-    case 'go down':
-    case 'goes down':
-    case 'going down':
-      return /^(?:the|there|under|below|to|in)$/.test(next) && !placed;
-    case 'write':
-    case 'set':
-      return !placed;
-    case 'ok':
-    case 'okay':
-    case 'good':
-    case 'fine':
-      if (/^(?:were|so were|all set)$/.test(prev)) return true;
-      return (
-        i === 0 &&
-        items.length > 1 &&
-        it.phrase.startsWith('ok') &&
-        !placed &&
-        !/^(?:on|at|in|now|both|all|again)$/.test(next)
-      );
-    case 'working':
-    case 'works':
-      return /^(?:on|under|at|in|from|around|near|over)$/.test(next) && !/^(?:its|it|pump|is|now)$/.test(prev);
-    default:
-      return false;
-  }
 };
 
 const slashedCorner = (items: readonly Item[], i: number, typed: string): PlaceParts | null => {
