@@ -335,6 +335,24 @@ describe('moisture, temperature, tyres', () => {
   });
 });
 
+describe('the battery of a pump that will not run', () => {
+  it('speaks to the diagnosis at rest as well', () => {
+    const b = bench(juniper, [[0, 'sign wont run @ pump', 'reading voltage @ battery = 12.1 V']]);
+    expect(key(b, 'charge@battery').evidence).toEqual([{ see: 'battery volts', outcome: 'low' }]);
+    expect(key(bench(juniper, [[0, 'reading voltage @ battery = 12.1 V']]), 'charge@battery').evidence).toBeUndefined();
+  });
+});
+
+describe('sides that are weighed unlike', () => {
+  it('are alike when they read as far apart as the sheet has them', () => {
+    const sheet = sheetWith((s) => (s.springs!.pressure!.right = { low: '62 psi', high: '72 psi' }));
+    const b = bench(sheet, [
+      [0, 'reading pressure @ left bellows = 57 psi', 'reading pressure @ right bellows = 67 psi'],
+    ]);
+    expect(key(b, 'side to side@bellows').evidence).toEqual([{ see: 'bellows pressures', outcome: 'alike' }]);
+  });
+});
+
 describe('ranges and service', () => {
   it('delay, torque, settling', () => {
     expect(

@@ -24,6 +24,19 @@ import { shown, typed } from '../show.ts';
 const charging = 12.9;
 /** Half charge: below it a lead-acid battery is called discharged. Common practice, no source. */
 const half = 0.5;
+/** Rested below this it is half empty. Common practice, no source. */
+const halfVolts = 12.2;
+
+/** The pump has been called: by the key, or it was tried and would not. */
+const called = (c: Case, fact: ReadingFact): boolean =>
+  stateAt(c, fact).key === true ||
+  c.facts.some(
+    (f) =>
+      f.is === 'sign' &&
+      f.there &&
+      /^(?:wont run|clicks|hums|stalls)$/.test(f.what.v) &&
+      /^(?:pump|motor|relay|)$/.test(f.where.v),
+  );
 
 /** Read while the pump pulls on it: against what the motor needs plus what may be lost on the way. */
 const underLoad = (c: Case, fact: ReadingFact): Finding => {
@@ -102,6 +115,9 @@ const rested = (c: Case, fact: ReadingFact): Finding => {
         'no sparks near a battery',
       ],
     },
+    ...(!charged && called(c, fact)
+      ? { evidence: [{ see: 'battery volts', outcome: volts < halfVolts ? 'low' : 'within' }] }
+      : {}),
   };
 };
 

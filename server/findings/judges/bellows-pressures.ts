@@ -112,7 +112,10 @@ const both = (c: Case): Finding[] => {
   if (!left || !right || Math.abs(left.at - right.at) > 3_600_000) return [];
   const unit = unitOf(right);
   const [l, r] = [middle(left.amount.v), middle(right.amount.v)];
-  const apart = l - r;
+  // Sides that the sheet weighs unlike are to read unlike.
+  const { left: onLeft, right: onRight } = c.sheet.springs?.pressure ?? {};
+  const weighed = onLeft && onRight ? (onLeft.low.si + onLeft.high.si - onRight.low.si - onRight.high.si) / 2 : 0;
+  const apart = l - r - weighed;
   const pm = spread(left.amount.v) + spread(right.amount.v);
   const alike = Math.abs(apart) <= Math.max(pm, (alikeShare * (l + r)) / 2);
   const weak = alike ? null : frontCorner(c, readings(c, 'height').at(-1), apart);
@@ -133,7 +136,7 @@ const both = (c: Case): Finding[] => {
       },
       because: [left.id, right.id],
       why: {
-        formula: 'left less right; load over area sets each',
+        formula: 'left less right, less what the sheet weighs them apart; load over area sets each',
         inputs: [inputOf('left bellows', left), inputOf('right bellows', right)],
         source: physics('F = p A'),
         notes: [

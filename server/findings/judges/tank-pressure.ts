@@ -8,7 +8,6 @@ import {
   physics,
   rangeOf,
   readings,
-  sheetSource,
   spread,
   stateAt,
   touched,
@@ -102,7 +101,7 @@ const agreement = (c: Case, fact: ReadingFact): Finding[] => {
   if (!other) return [];
   const step = c.sheet.supply?.gaugeStep?.si ?? 0;
   const apart = middle(fact.amount.v) - middle(other.amount.v);
-  const slack = spread(fact.amount.v) + spread(other.amount.v) + step / 2;
+  const slack = Math.max(spread(fact.amount.v) + spread(other.amount.v), 1.25 * step + 0.02 * middle(other.amount.v));
   const agree = Math.abs(apart) <= slack;
   const unit = unitOf(fact);
   return [
@@ -115,11 +114,14 @@ const agreement = (c: Case, fact: ReadingFact): Finding[] => {
       amount: shown(Math.abs(apart), unit, fact.amount.v.pm, { difference: true }),
       limit: {
         high: shown(slack, unit, fact.amount.v.pm, { difference: true }),
-        source: step > 0 ? sheetSource('supply.gaugeStep') : physics('resolution of the two readings'),
+        source: {
+          kind: 'practice',
+          words: 'a division and a quarter of the gauge and 2 % of the reading: common practice, no source',
+        },
       },
       because: [other.id, fact.id],
       why: {
-        formula: 'difference of the two readings, against both resolutions and half a division of the gauge',
+        formula: 'difference of the two readings, against what two sound gauges may differ by',
         inputs: [
           { name: other.where.v || 'tank', text: typed(other.amount.v), from: other.id },
           { name: fact.where.v || 'tank', text: typed(fact.amount.v), from: fact.id },

@@ -10,6 +10,9 @@ import { waterPerSecond, waterText, weatherOf } from '../water-made.ts';
 /** More than this is much, whatever the weather: about a cup. An estimate of ours, no published source. */
 const much = 0.25e-3;
 
+/** A tank with this share of water and more is swamped: what the diagnosis calls much. An estimate of ours, no source. */
+const swampShare = 0.04;
+
 /** Seconds since the last draining in this session, else the sheet's interval. */
 const interval = (c: Case, fact: ReadingFact): { s: number; text: string; from: string } | null => {
   const before = c.facts.findLast(
@@ -31,6 +34,8 @@ const judgeWater = (c: Case, fact: ReadingFact): Finding => {
   const expected = made && since && share !== null ? made.perSecond * since.s * share : null;
   const limit = expected === null ? much : Math.max(2 * expected, 0.03e-3);
   const verdict: Finding['verdict'] = v > limit ? 'high' : 'within';
+  const tank = c.sheet.supply?.tank?.si;
+  const swamped = v > (tank === undefined ? limit : Math.max(limit, swampShare * tank));
   const wants =
     'missing' in weather
       ? { field: 'humidity', question: weather.missing }
@@ -75,7 +80,7 @@ const judgeWater = (c: Case, fact: ReadingFact): Finding => {
       ],
     },
     ...(wants ? { wants } : {}),
-    evidence: [{ see: 'tank water', outcome: verdict === 'high' ? 'much' : 'little' }],
+    evidence: [{ see: 'tank water', outcome: swamped ? 'much' : 'little' }],
   };
 };
 
