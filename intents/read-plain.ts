@@ -1,15 +1,12 @@
 /** One number that is simply a reading: which measure, which unit, which place. */
-import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts';
+import { dimensionOf, type Dimension } from '../server/core/units.ts';
 import {
   byDimension,
   coachSides,
-  heightLike,
   heightUnit,
   lengthy,
   measureDims,
-  measureUnit,
   pressureParts,
-  pressureUnit,
   tapeLike,
   timeMeasures,
   voltParts,
@@ -40,132 +37,7 @@ import {
   type Loc,
   type Walk,
 } from './walk.ts';
-
-type Choice = { measure: Measure | null; unit: Unit; from: 'said' | 'carried' | 'assumed'; loc?: Loc | null };
-
-/** The unit of a number that has none, from its place, its measure, what went before, or the question that stands open. */
-const chooseUnit = (
-  w: Walk,
-  c: Clause,
-  n: Amounting,
-  measure: Measure | null,
-  place: PlaceParts | null,
-): Choice | null => {
-  const ctx = w.context;
-  const lastPressure = w.lastMeasure === 'pressure' && w.lastUnit !== null && dimensionOf(w.lastUnit) === 'pressure';
-  const subject = w.subject?.p;
-  const inNote = w.lastReading !== null;
-  const wheel = place?.wheel !== undefined || place?.part === 'wheel';
-  if (measure === 'toe' || measure === 'camber' || measure === 'thrust') {
-    if (measure !== 'toe') return { measure, unit: 'deg', from: 'assumed' };
-    if (tapeLike(n)) return { measure, unit: 'in', from: 'assumed' };
-    return w.lastMeasure === 'toe' && w.lastUnit ? { measure, unit: w.lastUnit, from: 'carried' } : null;
-  }
-  if (!measure && wheel && (w.lastMeasure === 'toe' || w.lastMeasure === 'camber') && w.lastUnit && inNote)
-    return {
-      measure: w.lastMeasure,
-      unit: tapeLike(n) && dimensionOf(w.lastUnit) === 'length' ? 'in' : w.lastUnit,
-      from: 'carried',
-    };
-  if (measure === 'dead band' || measure === 'free play' || measure === 'shim thickness') {
-    const unit = tapeLike(n) ? 'in' : n.step < 1 ? ctx.lengthUnit : null;
-    return unit ? { measure, unit, from: 'assumed' } : null;
-  }
-  if (measure === 'pressure' && place && !place.part && heightLike(n, ctx) && tapeLike(n))
-    return { measure: 'height', unit: 'in', from: 'assumed' };
-  if (measure === 'height' && place?.part && pressureParts.has(place.part))
-    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
-  const own = measureUnit(measure, ctx, n, w.lastUnit);
-  if (
-    own &&
-    measure === 'pressure' &&
-    !place &&
-    !subject?.part &&
-    !inNote &&
-    !/press|psi/.test(phraseOf(c.measure ?? undefined))
-  )
-    return ctx.open?.unit
-      ? { measure: ctx.open.what ?? 'pressure', unit: ctx.open.unit, from: 'carried', loc: openPlace(w) }
-      : null;
-  if (own && measure === 'pressure' && (place?.part ? voltParts.has(place.part) : false))
-    return { measure: 'voltage', unit: 'V', from: 'assumed' };
-  if (own && measure === 'current' && n.whole && n.value > 80 && place?.part && pressureParts.has(place.part))
-    return null;
-  if (
-    own &&
-    !(
-      measure === 'pressure' &&
-      place &&
-      coachSides(place) &&
-      heightLike(n, ctx) &&
-      !lastPressure &&
-      place.end !== undefined
-    )
-  )
-    return { measure, unit: own, from: 'assumed' };
-  const part = place?.part;
-  if (part && voltParts.has(part)) return { measure: 'voltage', unit: 'V', from: 'assumed' };
-  if (part && w.lastMeasure === 'load' && inNote) return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
-  if (part && pressureParts.has(part)) {
-    if (part === 'tyre' && w.lastMeasure !== 'pressure' && tapeLike(n)) return null;
-    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
-  }
-  if (part === 'ambient')
-    return { measure: 'temperature', unit: w.context.lengthUnit === 'mm' ? 'C' : 'F', from: 'assumed' };
-  if (place && coachSides(place)) {
-    if (w.lastMeasure === 'load' && inNote && n.value > 300)
-      return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
-    if (w.lastWork === 'weighed' && n.value > 300)
-      return { measure: 'load', unit: ctx.lengthUnit === 'in' ? 'lb' : 'kg', from: 'assumed' };
-    const bellowsBefore = subject?.part === 'bellows' || subject?.part === 'tyre';
-    if (lastPressure && !tapeLike(n) && (!place.end || (bellowsBefore && (!heightLike(n, ctx) || n.whole)))) {
-      const u = pressureUnit(ctx, n, w.lastUnit);
-      if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };
-    }
-    if (heightLike(n, ctx)) return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
-    if (
-      !place.end &&
-      (place.side === 'left' || place.side === 'right') &&
-      n.whole &&
-      n.value >= 30 &&
-      ctx.pressureUnit === 'psi'
-    )
-      return { measure: 'pressure', unit: 'psi', from: 'assumed' };
-    if (bellowsBefore && lastPressure) return { measure: 'pressure', unit: w.lastUnit!, from: 'carried' };
-    return null;
-  }
-  if (
-    part &&
-    inNote &&
-    w.lastMeasure === 'voltage' &&
-    (part === 'pump' || part === 'pressure switch' || part === 'motor')
-  )
-    return { measure: 'voltage', unit: 'V', from: 'carried' };
-  if (place) return null;
-  if (ctx.open?.unit ?? ctx.open?.what) {
-    const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
-    return unit ? { measure: ctx.open?.what ?? null, unit, from: 'carried', loc: openPlace(w) } : null;
-  }
-  if (
-    inNote &&
-    w.lastUnit &&
-    n.value !== 0 &&
-    ['pressure', 'height', 'voltage', 'current'].includes(w.lastMeasure ?? '')
-  ) {
-    if (w.lastMeasure === 'height' && !heightLike(n, ctx)) return null;
-    return {
-      measure: w.lastMeasure,
-      unit: w.lastMeasure === 'pressure' ? pressureUnit(ctx, n, w.lastUnit) : w.lastUnit,
-      from: 'carried',
-    };
-  }
-  if (subject?.part && pressureParts.has(subject.part) && subject.part !== 'height valve')
-    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
-  if (subject && coachSides(subject) && heightLike(n, ctx))
-    return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
-  return null;
-};
-const openPlace = (w: Walk): Loc => ({ p: takePlace(w.context.open?.where ?? '') ?? {}, from: 'carried', spans: [] });
+import { chooseUnit } from './choose-unit.ts';
 
 /** "1/8 out", "out 1/8", "-0.5 deg", "top in": which way a wheel points or leans. */
 const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
