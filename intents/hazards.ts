@@ -46,7 +46,9 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   if (intending.test(clause + named) || soon.test(around)) return 'intended';
   if (hazard === 'hot parts') return 'done';
   const led = verbMood(before.split(/[,;]/).at(-1) ?? '');
-  const own = verbMood(named);
+  // "i unscrew": who does it stands before the words that name it
+  const who = /\b(?:i|he|she|we|they)(?: am| is| are)? $/.exec(before)?.[0] ?? '';
+  const own = verbMood(who.replace(/ (?:am|is|are) $/, ' is ') + named);
   const verb = own === 'intended' && led !== null ? led : (own ?? led);
   if (hazard === 'jack only' || hazard === 'eyes bare' || hazard === 'pump may start')
     return hazard !== 'jack only' && (verb === 'done' || verbMood(before) === 'done') ? 'done' : 'doing';

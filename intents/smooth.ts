@@ -13,7 +13,7 @@ const withG = (low: string): string | null =>
     ? `${low}g`
     : null;
 const moreIng = new Set(
-  'going doing trying looking pulling putting using opening blowing cracking crawling climbing driving taking reaching fixing sliding swapping welding undoing plugging capping taping backing loosening cutting working standing lying laying coming getting making saying'.split(
+  'going doing trying looking pulling putting using opening blowing cracking crawling climbing driving taking reaching fixing sliding swapping welding undoing plugging capping taping backing loosening cutting working standing lying laying coming getting making saying brazing spinning tapping hitting unwinding cranking wiring bridging jumping heating warming burning grabbing touching feeling smoking holding lifting pushing flicking moving towing limping running unscrewing slackening disconnecting removing tightening snugging inflating filling airing pumping popping nipping ducking peeking kneeling sitting leaning grinding shimming soldering'.split(
     ' ',
   ),
 );

@@ -27,7 +27,7 @@ const airPart =
   /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|nuts?|plugs?|petcock|drain|cock|valves?|bags?|airbags?|bellows|tube|tubing|connectors?|couplings?|elbow|joint|olive|ferrule|switch|check|unloader|dryer|cartridge|reservoir|regulator|tee|cap|port|connection|fitment)$/;
 /** Air is behind it, said in the same breath. */
 const pressed =
-  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b|\band it (?:blew|shot|popped|sprayed|hissed|let go)\b|\b(?:till|until|unless)\b[^,.;]{0,30}\b(?:zero|0|empty|drained|vented|bled)\b/;
+  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b|\band it (?:blew|shot|popped|sprayed|hissed|let go)\b/;
 /** A tank or line that is up, said anywhere in the note. */
 const standing =
   /\b(?:tank|gauge|system|reservoir|line|bag|bags|it)\b[^.;]{0,14}\b(?:\d{2,3}|full|charged|up|pressuri[sz]ed)\b|\b\d{2,3} ?(?:psi|lbs?|kpa|#)?\b[^.;]{0,10}\b(?:in|on) (?:the |it)/;
@@ -77,6 +77,13 @@ export const dangers: readonly Danger[] = [
     unless: safe,
   },
   { hazard: 'open under pressure', deed: opener, thing: airPart, near: 5, then: pressed, unless: safe },
+  {
+    hazard: 'open under pressure',
+    deed: opener,
+    thing: airPart,
+    near: 5,
+    then: /^\w+\b[^,.;]{0,12}\b(?:till|until|unless)\b[^,.;]{0,30}\b(?:zero|0|empty|drained|vented|bled|dead)\b/,
+  },
   {
     hazard: 'open under pressure',
     deed: /^(?:crack|cracking|loosen|loosening|undo|undoing|slacken|slackening|unscrew|unscrewing|disconnect|disconnecting|open|opening|break|breaking|pull|pulling|take|taking|unhook|unhooking|remove|removing|unbolt|unbolting|pop|popping)$/,
@@ -178,6 +185,12 @@ export const dangers: readonly Danger[] = [
     hazard: 'soft ground',
     deed: /^(?:stands?|jacks?|blocks?|timber|cribbing)$/,
     thing: /^(?:asphalt|sand|grass|dirt|gravel|mud|soil|lawn|field|clay|snow|ice|turf)$/,
+    near: 6,
+  },
+  {
+    hazard: 'soft ground',
+    deed: /^(?:stands?|frame|chassis|propped|sat|sitting|coach|bus)$/,
+    thing: /^(?:bricks?|cinderblocks?|breezeblocks?|lumber|pallets?)$/,
     near: 6,
   },
   {
