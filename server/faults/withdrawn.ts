@@ -1,6 +1,7 @@
 /** Verdicts that fall are taken back out loud, with the note that felled them. Pure. */
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { contradictionsOf } from './explain.ts';
 import { rankOf } from './rank.ts';
 import { bitsFor } from './suspects.ts';
 import { weigh } from './weigh.ts';
@@ -46,5 +47,19 @@ export const withdrawn = (before: Standing, after: Standing, sheet?: Sheet): str
           : 'because of the last note';
     out.push(`I take back "${s.name}": it was ${s.rank}, now ${rankOf(p)}, ${because}.`);
   }
+  return sheet ? [...out, ...doubts(before, after, sheet)] : out;
+};
+
+/** Reports that have come to disagree, and readings that a second gauge has put in doubt. */
+const doubts = (before: Standing, after: Standing, sheet: Sheet): string[] => {
+  const was = weigh(before, sheet);
+  const is = weigh(after, sheet);
+  const known = new Set(contradictionsOf(was));
+  const out = contradictionsOf(is).filter((words) => !known.has(words));
+  const doubted = is.evidence.filter((e) => e.note === 'gauge in doubt');
+  if (doubted.length > 0 && !was.evidence.some((e) => e.note === 'gauge in doubt'))
+    out.push(
+      `The gauges disagree, so what I took from the tank gauge no longer counts for much: ${doubted.map((e) => `"${e.words}"`).join(', ')}. Read again by the gauge you trust.`,
+    );
   return out;
 };

@@ -74,6 +74,16 @@ test('a mended fault is not taken back', () => {
   ).toEqual([]);
 });
 
+test('reports that come to disagree, and a gauge in doubt, are said out loud', () => {
+  const said = (a: readonly string[], b: readonly string[]): string =>
+    withdrawn(standingOf(juniper, a), standingOf(juniper, b), juniper).join(' ');
+  expect(said(['bubbles at left bellows'], ['bubbles at left bellows', 'no bubbles at left bellows'])).toMatch(
+    /Two reports disagree on left soap bellows/,
+  );
+  const notes = ['panel shut, tank drops'];
+  expect(said(notes, [...notes, 'gauges disagree'])).toMatch(/The gauges disagree.*drops at tank/);
+});
+
 test('after a repair: what brought it on, and what else it did', () => {
   const said = afterRepair(
     standingOf(juniper, [

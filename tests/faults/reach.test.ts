@@ -11,6 +11,8 @@ import { expectedInformation } from '../../server/faults/information.ts';
 import { ailmentOf, featuresOf, type Model, modelOf } from '../../server/faults/model.ts';
 import { observableOf, observables } from '../../server/faults/observables.ts';
 import { weighEvidence } from '../../server/faults/weigh.ts';
+import { cautionFor } from '../../server/guides/cautions.ts';
+import { guideById } from '../../server/guides/steps.ts';
 import { airObservables } from '../../server/twin/observables.ts';
 import { type Sheet, Sheet as SheetSchema } from '../../server/sheet/schema.ts';
 import { readFileSync } from 'node:fs';
@@ -135,6 +137,13 @@ describe('checks', () => {
     expect(new Set(checkRows.map((c) => c.id)).size).toBe(checkRows.length);
     for (const c of checkRows) expect(c.needs === undefined || c.needs !== c.without).toBe(true);
   });
+});
+
+describe('what is named elsewhere exists', () => {
+  test('every check has its guide', () =>
+    expect(checkRows.filter((c) => guideById(c.guide) === undefined).map((c) => `${c.id}: ${c.guide}`)).toEqual([]));
+  test('every caution of a fault is one of the cautions', () =>
+    expect(faultRows.flatMap((f) => f.cautions.filter((id) => cautionFor(id) === undefined))).toEqual([]));
 });
 
 describe('stated chances', () => {

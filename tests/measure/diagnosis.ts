@@ -19,6 +19,7 @@ import { weighEvidence, type Weighed } from '../../server/faults/weigh.ts';
 import { fold } from '../../server/session/fold.ts';
 import type { Standing } from '../../server/session/standing.ts';
 import { Sheet } from '../../server/sheet/schema.ts';
+import { excess } from './diagnosis-exhaustive.ts';
 import { type Case, complaintOf, drawCase } from './diagnosis-case.ts';
 
 const seed = 77_031;
@@ -303,6 +304,11 @@ export const measureDiagnosis = (): void => {
   );
   console.log(
     `  where both found it (${s.both.count}): ${s.both.ours.toFixed(0)} against ${s.both.fixed.toFixed(0)} min; wrong repairs advised ${s.wrongRepairs}`,
+  );
+  const [small] = sheetsOf(root);
+  const e = excess(small!, bench(false, true), 'rate');
+  console.log(
+    `  beside the best order by exhaustive search, ${e.cases} small cases: mean ${percent(e.mean)} more minutes, worst ${percent(e.worst)}`,
   );
   for (const r of s.calibration.toSorted((a, b) => b.count - a.count))
     console.log(`  said "${r.rank}" ${r.count} times, right ${percent(r.right / r.count)}`);
