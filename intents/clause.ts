@@ -9,7 +9,7 @@ import { planned, readCondition, readShared, readWork } from './read-state.ts';
 import { dayOf } from './read-time.ts';
 import type { PlaceItem, Settled } from './settle.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
-import { locOf, phraseOf, startWalk, use, type Clause, type Walk } from './walk.ts';
+import { locOf, phraseOf, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
@@ -27,6 +27,13 @@ const asSigns = (items: Settled[]): Settled[] => {
   });
 };
 
+/** How regularly a clause's things are so; "8:30 this morning" is a time and no habit. */
+const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | null => {
+  const often = items.find((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often') ?? null;
+  const timed = items.some((i) => i.k === 'num' && i.clock !== undefined);
+  return often?.phrase === 'this morning' && timed ? null : often;
+};
+
 /** Between separators and joins. */
 const clausesOf = (all: readonly Settled[]): Clause[] => {
   const out: Clause[] = [];
@@ -40,7 +47,7 @@ const clausesOf = (all: readonly Settled[]): Clause[] => {
         joined,
         places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
         taken: new Set(),
-        often: items.find((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often') ?? null,
+        often: oftenOf(items),
         measure: null,
       });
     else if (hard && out.length > 0) out[out.length - 1] = { ...out.at(-1)!, hard: true };
@@ -161,6 +168,9 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     }
     if (before?.joined && readShared(w, c)) return;
     const loc = locOf(w, item);
+    // "found the leak, o/s supply fitting": where it was, said after it
+    const last = w.facts.at(-1);
+    if (last?.is === 'sign' && last.where.v === '' && before && !before.hard) last.where = whereOf(loc);
     if (c.joined) w.pending.push(loc);
     w.subject = loc;
     w.group = [];

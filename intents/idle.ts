@@ -173,6 +173,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'good':
     case 'fine':
       if (/^(?:were|so were|all set)$/.test(prev)) return true;
+      if (/^(?:evening|morning|afternoon|day|night|job|work|one|luck|man|question|enough|time)$/.test(next))
+        return true;
       return (
         i === 0 &&
         items.length > 1 &&

@@ -117,6 +117,7 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   if (!after) return own;
   // "pop the drain plug w/ 90 in the tank": only one of the two can have a number
   const holds = (hit: Hit): boolean => hit.item.p.part === undefined || measurable.has(hit.item.p.part);
+  if (own.item.p.part === 'coach' && (after.item.p.side ?? after.item.p.end) && !afterOwned) return after;
   if (next!.prep && !afterOwned && !holds(own) && holds(after)) return after;
   // each place before a number has one: "left bag 54 right 61"; a second number may name its own ("13 with 51 in the bag")
   const busy =

@@ -99,6 +99,12 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       items.some((it) => it.k === 'place' && it.p.part === 'load');
     unit = measure === 'torque' ? 'lbf ft' : heavy ? 'lb' : 'psi';
   }
+  // "30A fuse blown": the size of a fuse is no reading
+  const sized = items[index + 1];
+  if (unit === 'A' && sized?.k === 'place' && ['fuse', 'breaker', 'relay'].includes(sized.p.part ?? '')) {
+    use(w, n);
+    return index + 1;
+  }
   if (measure && timeMeasures.includes(measure)) measure = null;
   let dim: Dimension | null = unit ? dimensionOf(unit) : null;
   if (dim === 'duration' || dim === 'rate') return index + 1;

@@ -40,6 +40,19 @@ const pumpParts = [
   'panel',
 ];
 const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
+/** Signs that can be gone again. */
+const fleeting: readonly Sign[] = [
+  'bubbles',
+  'hiss',
+  'leaks',
+  'water',
+  'noisy',
+  'bangs',
+  'puffs',
+  'exhausts',
+  'hums',
+  'clicks',
+];
 /** Words that only colour the sign beside them: "holds fine", "loud bang", "stuck tight". */
 const adverbs: readonly Sign[] = [
   'ok',
@@ -60,6 +73,7 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
     if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
     if (name === 'hot') return 'warm';
   } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;
+  if (/^(?:broke|is broke)$/.test(phrase) && part !== undefined && !pumpParts.includes(part)) return 'broken';
   if (part === 'brushes' && name === 'not working') return 'worn';
   if (
     blowers.includes(part ?? '') &&
@@ -81,6 +95,18 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
 };
 
 const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
+  // "bag chafed on the shock bolt": what it rubs on is not what is chafed
+  if (name === 'chafed') {
+    const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);
+    const after = c.places.find((i) => i > index);
+    if (before !== undefined && (c.items[before] as PlaceItem).p.part !== undefined) {
+      if (after !== undefined) {
+        use(w, c.items[after]);
+        c.taken.add(after);
+      }
+      return locOf(w, c.items[before] as PlaceItem);
+    }
+  }
   const own = find(w, c, index, placeAfter.has(name));
   if (own) return own;
   if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks', 'ok'].includes(name)) {
@@ -220,6 +246,18 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (item.v === 'hiss' && second?.k === 'sign' && ['leaks', 'exhausts'].includes(second.v)) {
     use(w, item);
     return index + 1;
+  }
+  // "bubbles gone", "leak stopped": looked for and not found any more
+  const ended = items[index + 1] ?? null;
+  const endWord = ended?.k === 'unknown' ? ended.low : phraseOf(ended ?? undefined);
+  if (
+    !neg &&
+    ended &&
+    fleeting.includes(item.v) &&
+    /^(?:gone|all gone|stopped|stops|went away|cleared|cured|disappeared)$/.test(endWord)
+  ) {
+    use(w, ended);
+    neg = ended;
   }
   let name: Sign = prev?.k === 'sign' && prev.v === 'hiss' && item.v === 'leaks' && w.used.has(prev) ? 'hiss' : item.v;
   // "raise does nothing": of the pump only where the pump is spoken of

@@ -143,6 +143,30 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       return attach({ after: seconds });
     }
   }
+  // "after 12 min run"
+  if (/^(?:run|running|runtime|of running)$/.test(word) && pumpNear(w, c)) {
+    use(w, after);
+    pushTime(w, c, 'run time', n, n, pumpPlace);
+    return index + 1;
+  }
+  // "comes on every five minutes"
+  const wakes = items.slice(0, index).find((it) => it.k === 'measure' && it.v === 'cut-in');
+  if (before === 'every' && wakes && pumpNear(w, c) && seconds <= 1800) {
+    push(
+      w,
+      {
+        is: 'sign',
+        where: whereOf(pumpPlace),
+        word: wordOf(w),
+        what: said('short cycles', wakes),
+        there: true,
+      } as Draft,
+      pumpPlace,
+      wakes,
+    );
+    use(w, n, items[index - 1]);
+    return index + 1;
+  }
   const m = c.measure ?? items.findLast((it, j): it is Measured => it.k === 'measure' && j < index && !w.used.has(it));
   const trailing = items
     .slice(index + 1)

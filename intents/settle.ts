@@ -97,6 +97,9 @@ const pick = (items: readonly Item[], i: number, senses: readonly Sense[]): Sens
 };
 
 const compatible = (a: PlaceParts, b: PlaceParts): PlaceParts | null => {
+  // "the right side of the bus"
+  if (b.part === 'coach' && !a.part && (a.side ?? a.end)) return { ...a };
+  if (a.part === 'coach' && !b.part && (b.side ?? b.end)) return { ...b };
   const out: PlaceParts = { ...a };
   for (const key of ['side', 'end', 'wheel'] as const) {
     const value = b[key];
@@ -238,6 +241,9 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       const run: Span = [cut + 1, item.span[1]];
       return void raw.push({ k: 'cond', v: 'pump running', holds: true, ...base, span: run, phrase: 'running' });
     }
+    // "no bubbles at the right crimp or the left"
+    if (item.phrase === 'or' && only(beyond(items, i + 1, true), 'place'))
+      return void raw.push({ k: 'join', span: item.span });
     if (joins.has(item.phrase)) return void raw.push({ k: 'join', span: item.span });
     if (idle(items, i)) return void raw.push({ k: 'filler', ...base });
     // "l/r bag 48, r/r bag 60": corners where both are written so

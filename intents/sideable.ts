@@ -4,6 +4,7 @@ import { airSide } from './words/parts.ts';
 const others = [
   'fitting',
   'line',
+  'supply line',
   'bump stop',
   'wheel',
   'tyre',

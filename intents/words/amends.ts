@@ -16,7 +16,7 @@ export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[]
   ],
   [
     'drop',
-    /^(?:never ?mind(?: that| the last(?: one)?)?|nvm|nvm (?:that|the)? ?(?:last)? ?(?:one)?|never ?mind (?:that |the )?(?:last )?(?:one)?|belay that|my mistake ignore that|that was wrong|wrong coach|take (?:that|it|last|the last|last one|the last one) back|that last one (?:was|is) wrong|wrong bus|that one was wrong|ignore last|last one (?:was|is) wrong(?: ignore (?:it|that))?|typo ignore (?:it|that|last)|ignore (?:last|the last) (?<count>two|three|four|2|3|4)(?: \w+)?)$/,
+    /^(?:(?:disregard|ignore|cancel|scrap|forget it|delete)|never ?mind(?: that| the last(?: one)?)?|nvm|nvm (?:that|the)? ?(?:last)? ?(?:one)?|never ?mind (?:that |the )?(?:last )?(?:one)?|belay that|my mistake ignore that|that was wrong|wrong coach|take (?:that|it|last|the last|last one|the last one) back|that last one (?:was|is) wrong|wrong bus|that one was wrong|ignore last|last one (?:was|is) wrong(?: ignore (?:it|that))?|typo ignore (?:it|that|last)|ignore (?:last|the last) (?<count>two|three|four|2|3|4)(?: \w+)?)$/,
   ],
 ];
 

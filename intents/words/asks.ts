@@ -42,7 +42,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'safe',
-    /^(?:so |and |ok )?(?:can (?:i|we|he|she|they|you|the customer|customer)|is it (?:safe|ok|okay|alright|fine)|safe to|ok to|okay to|may i|should i|should we|could i|good to go|can it be|is she safe|is it good to|am i ok|alright to|do i dare|its ok if|it ok if|is ok)\b(?<topic>.*)/,
+    /^(?:so |and |ok )?(?:can (?:i|we|he|she|they|you|the customer|customer)|is it (?:safe|ok|okay|alright|fine)|safe to|ok to|okay to|may i|should i|should we|could i|good to go|can it be|do i need to|do i have to|do we need to|must i|is she safe|is it good to|am i ok|alright to|do i dare|its ok if|it ok if|is ok)\b(?<topic>.*)/,
   ],
   [
     'work out',
@@ -136,7 +136,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
 ];
 
 export const talk =
-  /^(?:\W*(?:hi|hello|hey|morning|good morning|good afternoon|evening|afternoon|mornin|cheers|thanks|thank you|thx|ta|tks|ty|ok|okay|k|right|great|nice|cool|got it|will do|roger|lol|haha|ha|bye|see you|see ya|cya|later|lunch|lunch time|brew|brew time|smoko|brb|coffee|tea|break time|tea break|going for (?:lunch|coffee|tea)|nice one|good job|well done|you there|are you there|test|testing|sure|fine|alright|yo|sup|no worries|no problem|good|excellent|perfect|sweet|awesome|understood|copy|noted|wow|sorry|please|mate|man|buddy|boss|all|team|there|for (?:that|the help|now|today)|much|very much|so much|a lot|a million|again|everyone|guys|soapwater|you are|youre|back in (?:\d+|a (?:few|bit|minute)|five|ten|twenty)|after lunch|back (?:soon|later)|good night|goodnight|night|have a good (?:one|day|night)|how are you|hows it going|whats up|and|its|it is|i am|im|here|now|time|back|from|just|a|got|to|is|the|day|one|good one|helpful|very|welcome|my friend|friend|brilliant|lovely|ace|legend|pal|tomorrow|tonight|fella|hiya|ello|oh well|never mind the weather)\b\W*)+$/;
+  /^(?:\W*(?:hi|hello|hey|morning|good morning|good afternoon|evening|afternoon|mornin|cheers|thanks|thank you|thx|ta|tks|ty|ok|okay|k|right|great|nice|cool|got it|will do|roger|lol|haha|ha|bye|see you|see ya|cya|later|lunch|lunch time|brew|brew time|smoko|brb|coffee|tea|break time|tea break|going for (?:lunch|coffee|tea)|nice one|good job|well done|you there|are you there|test|testing|sure|fine|alright|yo|sup|no worries|no problem|good|excellent|perfect|sweet|awesome|understood|copy|noted|wow|sorry|please|mate|man|buddy|boss|all|team|there|for (?:that|the help|now|today)|much|very much|so much|a lot|a million|again|everyone|guys|soapwater|you are|youre|back in (?:\d+|a (?:few|bit|minute)|five|ten|twenty)|after lunch|back (?:soon|later)|good night|goodnight|night|evening|i have (?:a|one) question|got a (?:quick )?question|quick question|have a good (?:one|day|night)|how are you|hows it going|whats up|and|its|it is|i am|im|here|now|time|back|from|just|a|got|to|is|the|day|one|good one|helpful|very|welcome|my friend|friend|brilliant|lovely|ace|legend|pal|tomorrow|tonight|fella|hiya|ello|oh well|never mind the weather)\b\W*)+$/;
 /** Chatter that stands as whole sentences. */
 /** Begins a note that is only talk when nothing else was read in it. */
 export const talkLead =

@@ -4,7 +4,7 @@ export const negations =
     '|',
   );
 export const hedges =
-  'think|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|good chance|odds are|most likely|likely|i suppose|suppose its|i blame|blame|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split(
+  'think|could it be|might it be|can it be that its|thinks|i think|thinking|suspect|maybe|might be|might have|possibly|probably|looks like|seems|reckon|guess|im guessing|could be|not sure|perhaps|i bet|betting|sure its|must be|hunch|may be|seems like|prolly|probly|my money is on|feeling its|seen it before|iffy|good chance|odds are|most likely|likely|i suppose|suppose its|i blame|blame|believe|supposedly|i fear|smells like|appears|wonder if|my guess|got to be|gotta be|has to be|i figure|figure|presumably'.split(
     '|',
   );
 export const tellers =

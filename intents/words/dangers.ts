@@ -27,7 +27,7 @@ const airPart =
   /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|nuts?|plugs?|petcock|drain|cock|valves?|bags?|airbags?|bellows|tube|tubing|connectors?|couplings?|elbow|joint|olive|ferrule|switch|check|unloader|dryer|cartridge|reservoir|regulator|tee|cap|port|connection|fitment)$/;
 /** Air is behind it, said in the same breath. */
 const pressed =
-  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b|\band it (?:blew|shot|popped|sprayed|hissed|let go)\b/;
+  /\b(?:with|while|when|w|had|has|have|got|still|its?|at|and)\b[^,.;]{0,24}\b(?:air|pressure|pressuri[sz]ed|charged|\d{2,3} ?(?:psi|lbs?|pounds|kpa|#)?|\d(?:\.\d)? ?bar|(?:ten|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)(?: \w+)? (?:psi|pounds|in)|full|live|aired up|pumped up)\b|\bunder (?:pressure|air)\b|\bpressuri[sz]ed\b|\b(?:without|before|instead of) (?:i |we )?(?:dump|drain|vent|bleed|let|releas|exhaust|empty)\w*|\b(?:not|didnt|havent|hasnt|never|forgot to|no need to|dont need to|dont bother|cant be bothered)\b[^,.;]{0,14}\b(?:dump\w*|drain\w*|vent\w*|bleed\w*|bled|let|releas\w*|empt\w*)|\bto (?:see|hear|feel|find out|check) if\b[^,.;]{0,20}\b(?:air|pressure)\b|\blet(?:ting)? (?:the |some |all )?(?:the )?(?:air|pressure) out\b|\bair inside\b|\band it (?:blew|shot|popped|sprayed|hissed|let go)\b/;
 /** A tank or line that is up, said anywhere in the note. */
 const standing =
   /\b(?:tank|gauge|system|reservoir|line|bag|bags|it)\b[^.;]{0,14}\b(?:\d{2,3}|full|charged|up|pressuri[sz]ed)\b|\b\d{2,3} ?(?:psi|lbs?|kpa|#)?\b[^.;]{0,10}\b(?:in|on) (?:the |it)/;
@@ -143,6 +143,15 @@ export const dangers: readonly Danger[] = [
     thing: /^(?:going|popping|lifting|blowing|popped|lifted|blew|pops|lifts|blows|vents|venting)$/,
     near: 5,
     unless: /\b(?:holds|tested|opens? at|should|rated|plug\w*|cap\w*|block\w*|tap\w*|bolt|stop)\b/,
+  },
+  {
+    hazard: 'drive disabled',
+    deed: /^(?:driv(?:e|en|ing)|drove|mov(?:e|ed|ing)|tow\w*|limp\w*|nurs\w*|run|ran)$/,
+    thing: /^(?:flat|down|deflated|empty|blown|burst|stops|dead|out)$/,
+    near: 9,
+    never: /^(?:down|flat|out) (?:the|to|a|ground|floor|road|there|here|of)\b/,
+    also: /\b(?:with|on)\b[^,.;]{0,20}\b(?:bags?|bellows|airbags?|side|stops|air|left|right)\b/,
+    unless: /\bcomes? (?:back )?up\b|\blevels?\b|\bpump\b|\bcomp\w*\b|\bpark\w*/,
   },
   {
     hazard: 'air at person',

@@ -23,7 +23,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   torque: 'torque|torqued|torqued to|torque to',
   load: 'weighs|weight|weighed|wt',
   'on time': 'on time|on for|runs for|ran for|run for',
-  'off time': 'off time|then off for|and off for|off for|rests for|rest for',
+  'off time': 'off time|rests|then off for|and off for|off for|rests for|rest for',
   'run time': 'ran|run time|running for|been running|has run',
   'restart time':
     'restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
@@ -31,7 +31,8 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
     'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
   'settling time':
     'settling|settling time|settle time|to settle|settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
-  delay: 'delay|time delay|reacts after|delay time',
+  delay:
+    'delay|to react|to respond|before it acts|before it reacts|before it moves|to act|time delay|reacts after|delay time',
   'dead band': 'dead band|deadband|dead zone|free travel',
   'arm length': 'arm length|lever length',
   odometer: 'odometer|odo|mileage|clock reading|on the clock',
