@@ -10,7 +10,7 @@ import { gasConstant } from './gas.ts';
 export type Balance = {
   /** m above ride height. */
   readonly y: Float64Array;
-  /** Absolute Pa, m3, and dV/dz where z = mass times temperature. */
+  /** Absolute Pa, m3, and dV/dz where z = mass times temperature: left over left z, left over right z, right over left, right over right. */
   readonly pressure: Float64Array;
   readonly volume: Float64Array;
   readonly volumePerZ: Float64Array;
@@ -37,7 +37,8 @@ export const makeBalance = (q: Patient): Balance => {
   const y = new Float64Array(2);
   const pressure = new Float64Array(2);
   const volume = new Float64Array(2);
-  const volumePerZ = new Float64Array(2);
+  const volumePerZ = new Float64Array(4);
+  const liftPerP = new Float64Array(2);
   // One side: force left over, and its slope over y; kept in an array to spare allocation in the innermost loop.
   const one = new Float64Array(2);
   const side = (i: 0 | 1, z: number, at: number): void => {
@@ -59,7 +60,7 @@ export const makeBalance = (q: Patient): Balance => {
     one[1] = lever * lever * (areaSlope * (pr - atmosphere) - (a * a * pr) / v) - stiff;
     pressure[i] = pr;
     volume[i] = v;
-    volumePerZ[i] = lever * a * lever * a * (gasConstant / v);
+    liftPerP[i] = lever * a;
   };
   const solve = (left: number, right: number): void => {
     let yl = y[0]!;
@@ -84,8 +85,15 @@ export const makeBalance = (q: Patient): Balance => {
       yr += dr;
       // Newton squares what is left: a step of a micrometre leaves less than a picometre.
       if (far < 1e-6) {
-        volumePerZ[0]! /= -all;
-        volumePerZ[1]! /= -arr;
+        // dy/dz by the inverse of the Jacobian, times dV/dy = lever A.
+        const liftLeft = liftPerP[0]!;
+        const liftRight = liftPerP[1]!;
+        const perLeft = (liftLeft * gasConstant) / volume[0]!;
+        const perRight = (liftRight * gasConstant) / volume[1]!;
+        volumePerZ[0] = (-liftLeft * arr * perLeft) / det;
+        volumePerZ[1] = (liftLeft * roll * perRight) / det;
+        volumePerZ[2] = (liftRight * roll * perLeft) / det;
+        volumePerZ[3] = (-liftRight * all * perRight) / det;
         // The last move is carried into volume and pressure too.
         volume[0]! += lever * (area + areaSlope * lever * yl) * dl;
         volume[1]! += lever * (area + areaSlope * lever * yr) * dr;

@@ -119,6 +119,7 @@ export const makePlant = (q: Patient, air: Air): Plant => {
     return r <= b ? full : massFlow(1, b, up, temperature, patm);
   };
   const wornHeat = p.pumpRise * (1 + 0.5 * (1 - q.deliveryShare));
+  const gained = new Float64Array(2);
   const reliefOpens = q.relief + patm;
   const plant: Plant = {
     q,
@@ -174,10 +175,20 @@ export const makePlant = (q: Patient, air: Air): Plant => {
         if (isothermal) d[i === 0 ? at.leftZ : at.rightZ] = (fed - gone) * ambient;
         else {
           const loss = real ? (p.bellowsToAir * (temperature - ambient)) / heatAtVolume : 0;
-          // What is left of the heat goes into pressure, or into lifting: kappa runs from 1 (rigid) to gamma (constant pressure).
-          const kappa = 1 + (pr * balance.volumePerZ[i]!) / heatAtVolume;
-          d[i === 0 ? at.leftZ : at.rightZ] = (gamma * (fed * supplyT - gone * temperature) - loss) / kappa;
+          gained[i] = gamma * (fed * supplyT - gone * temperature) - loss;
         }
+      }
+      if (!isothermal) {
+        // First law of both sides at once, since the body joins their volumes: z' = gained - p V' / cv, V' = V_z z'.
+        const pl = balance.pressure[0]! / heatAtVolume;
+        const pr = balance.pressure[1]! / heatAtVolume;
+        const a = 1 + pl * balance.volumePerZ[0]!;
+        const b1 = pl * balance.volumePerZ[1]!;
+        const c = pr * balance.volumePerZ[2]!;
+        const e = 1 + pr * balance.volumePerZ[3]!;
+        const det = a * e - b1 * c;
+        d[at.leftZ] = (e * gained[0]! - b1 * gained[1]!) / det;
+        d[at.rightZ] = (a * gained[1]! - c * gained[0]!) / det;
       }
 
       let pumpIn = 0;

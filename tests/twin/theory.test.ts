@@ -1,6 +1,7 @@
 /** The solver against closed forms: decay, blow-down, pump-up, a cold night, mass kept, steps that do not matter. */
 import { describe, expect, test } from 'vitest';
 import { afflict } from '../../server/twin/afflict.ts';
+import { at } from '../../server/twin/plant.ts';
 import {
   conductanceOfHole,
   gamma,
@@ -120,6 +121,37 @@ describe('pumping up at constant temperature: t = V (p2 - p1) / (C p_atm)', () =
     });
     const off = changes.find((c) => c.what === 'pump off');
     expect(off!.t).toBeCloseTo(seconds, 0);
+  });
+});
+
+describe('heat: the first law, without losses (thermodynamics of filling, any textbook)', () => {
+  const still = { thermal: 'adiabatic', ambient: 293.15, pumpRise: 0, areaSlope: 0, springUneven: 0 } as const;
+  test('a tank filled by hot air: m T = m0 T0 + gamma m_in T_in', () => {
+    const p = plain({ ...still, dischargeRise: 60 });
+    const sim = makeSim(afflict(p, []));
+    sim.set({ arm: ['neutral', 'neutral'] });
+    sim.tankTo(0);
+    const before = sim.save().state;
+    sim.set({ key: true });
+    sim.advance(120);
+    const after = sim.save().state;
+    const taken = after[at.tank]! - before[at.tank]!;
+    expect(taken).toBeGreaterThan(0.5 * before[at.tank]!);
+    expect(after[at.tankZ]! / (before[at.tankZ]! + gamma * taken * (293.15 + 60))).toBeCloseTo(1, 4);
+  });
+  test('a bellows filled under its load: m T = m0 T0 + m_in T_in at constant pressure, the rest lifts the coach', () => {
+    // The tank's own air cools as it leaves; a large one hardly does.
+    const sim = makeSim(afflict(plain({ ...still, tank: 20, load: [15e3, 15e3], toTop: 0.2 }), []));
+    sim.set({ arm: ['fill', 'fill'] });
+    const before = sim.save().state;
+    const b = sim.look().bellows[0];
+    sim.advance(sim.q.p.delay[0] + 20);
+    const after = sim.save().state;
+    const taken = after[at.left]! - before[at.left]!;
+    expect(sim.look().bellows[0] / b).toBeCloseTo(1, 3);
+    expect(taken).toBeGreaterThan(0.1 * before[at.left]!);
+    expect(after[at.leftZ]! / (before[at.leftZ]! + taken * 293.15)).toBeCloseTo(1, 2);
+    expect(after[at.leftZ]! / (before[at.leftZ]! + gamma * taken * 293.15)).toBeLessThan(0.97);
   });
 });
 
