@@ -51,6 +51,15 @@ const supposed = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[]
   return blocks;
 };
 
+type Worked = NonNullable<ReturnType<typeof workOut>>;
+const workedBlocks = (worked: Worked): Block[] => [
+  teach(worked.words, worked.lines, worked.why),
+  ...(worked.drawing ? [{ is: 'picture' as const, words: worked.words, drawing: worked.drawing }] : []),
+  ...(worked.wants
+    ? [{ is: 'question' as const, id: `wants-${worked.wants.field}`, words: worked.wants.question, keys: [] }]
+    : []),
+];
+
 const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[] => {
   switch (ask.ask) {
     case 'next': {
@@ -72,8 +81,11 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     }
     case 'summary':
       return summaryBlocks(standing, sheet);
-    case 'safe':
-      return safeBlocks(standing);
+    case 'safe': {
+      // "can i hear it" is a question of size, not of safety
+      const worked = /\b(?:drive|safe|road|under|move|go)\b/i.test(ask.words) ? null : workOut(ask, standing, sheet);
+      return worked ? workedBlocks(worked) : safeBlocks(standing);
+    }
     case 'command':
       return commandBlocks(ask, standing, sheet);
     case 'meaning':
@@ -81,20 +93,17 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     case 'how long':
     case 'work out': {
       const worked = workOut(ask, standing, sheet);
-      if (worked) {
-        const blocks: Block[] = [teach(worked.words, worked.lines, worked.why)];
-        if (worked.drawing) blocks.push({ is: 'picture', words: worked.words, drawing: worked.drawing });
-        if (worked.wants)
-          blocks.push({ is: 'question', id: `wants-${worked.wants.field}`, words: worked.wants.question, keys: [] });
-        return blocks;
-      }
+      if (worked) return workedBlocks(worked);
       return answersAlone({ ...ask, ask: 'what is' });
     }
     case 'how': {
       const guide = guideFor(ask.words) ?? guideFor(ask.about ?? '');
       return guide ? stepBlock(guide, 0, sheet, standing.gates) : answersAlone({ ...ask, ask: 'what is' });
     }
-    case 'what is':
+    case 'what is': {
+      const worked = /\d/.test(ask.words) ? workOut(ask, standing, sheet) : null;
+      return worked ? workedBlocks(worked) : answersAlone(ask);
+    }
     case 'help':
     case 'talk':
     case 'elsewhere':

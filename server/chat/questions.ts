@@ -32,14 +32,19 @@ const heldQuestions = (aimed: Resolved, sheet: Sheet): Question[] =>
   );
 
 /** What a reading needs to be judged and the sheet lacks: asked for once, and it can be typed. */
-const wantQuestions = (found: readonly Finding[], standing: Folded): Question[] => {
+const tapsFor = (field: string, sheet: Sheet): Question['keys'] => {
+  if (field === 'panel position' && sheet.panel)
+    return (['auto', 'shut'] as const).map((p) => ({ label: `${sheet.panel![p]} (${p})`, text: `panel ${p}` }));
+  return [];
+};
+const wantQuestions = (found: readonly Finding[], standing: Folded, sheet: Sheet): Question[] => {
   const seen = new Set<string>();
   const out: Question[] = [];
   for (const finding of found) {
     const wants = finding.wants;
     if (!wants || seen.has(wants.field) || alreadyAsked(standing, `wants-${wants.field}`)) continue;
     seen.add(wants.field);
-    out.push({ is: 'question', id: `wants-${wants.field}`, words: wants.question, keys: [] });
+    out.push({ is: 'question', id: `wants-${wants.field}`, words: wants.question, keys: tapsFor(wants.field, sheet) });
   }
   return out.slice(0, 1);
 };
@@ -54,5 +59,5 @@ export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonl
   out.push(...heldQuestions(aimed, sheet));
   for (const { question } of aimed.open) out.push({ is: 'question', id: 'which', words: question, keys: [] });
   if (out.length > 0) return out;
-  return wantQuestions(found, standing);
+  return wantQuestions(found, standing, sheet);
 };

@@ -5,6 +5,7 @@
 import { blankContext, read } from '../../intents/read.ts';
 import type { Fact, NoteId, Reading } from '../../intents/shapes.ts';
 import { tell } from '../../intents/tell.ts';
+import { afterRepair } from '../faults/after.ts';
 import { nextBlock } from '../faults/next-block.ts';
 import { suspectsOf } from '../faults/suspects.ts';
 import { withdrawn } from '../faults/withdrawn.ts';
@@ -77,12 +78,14 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   // what must be asked has its own question below, with the taps
   const took = tell(aimed.read, context, note.text).map((t) => (t.kind === 'ambiguous' ? { ...t, mends: [] } : t));
   if (took.length > 0) blocks.push({ is: 'took', words: took.map((t) => t.words).join(' · '), list: took });
-  if (evidence) for (const words of withdrawn(standing, judged)) blocks.push({ is: 'withdrawn', words });
+  if (evidence) for (const words of withdrawn(standing, judged, sheet)) blocks.push({ is: 'withdrawn', words });
   blocks.push(...questions);
   if (found.length > 0) blocks.push({ is: 'findings', words: found.map((f) => f.words).join('; '), list: found });
   for (const ask of aimed.read.asks) blocks.push(...answerAsk(ask, judged, sheet, note));
   if (suspects.length > 0)
     blocks.push({ is: 'suspects', words: suspects.map((s) => `${s.name}: ${s.rank}`).join('; '), list: suspects });
+  // a repair asks what brought it on and what else it did
+  if (aimed.read.facts.some((f) => f.is === 'work' && f.done) && !waits) blocks.push(...afterRepair(judged, sheet));
   const bench = benchBlock(note.text, standing.guide);
   if (bench) blocks.push(bench);
   // a gate answered in the middle of a guide: its step again, now open
