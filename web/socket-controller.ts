@@ -5,14 +5,14 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { ToPage } from '../server/chat/protocol.ts';
 import type { Block } from '../server/chat/reply.ts';
-import type { Entry, Photo } from '../server/session/entry.ts';
+import type { Entry } from '../server/session/entry.ts';
 import { cellar } from './cellar.ts';
 import { newId } from './ids.ts';
 import { Line, type Link, type Patience } from './line.ts';
 import { idOf, Outbox, type OutFrame, type Pending } from './outbox.ts';
 import { addBoard, addEntries, freshState, lastSeq, type SessionState } from './session-state.ts';
 import { keep } from './keep.ts';
-import { upload } from './photos.ts';
+import { keeps, withPictures } from './sending.ts';
 
 export type Welcome = Extract<ToPage, { is: 'welcome' }>;
 export type Refused = Extract<ToPage, { is: 'refused' }>;
@@ -206,7 +206,7 @@ export class SocketController implements ReactiveController {
       for (const p of this.outbox.list) {
         if (p.state !== 'waiting') continue;
         if (this.outbox.list.filter((x) => x.state === 'sent').length >= inFlight) break;
-        const frame = await this.#withPictures(p);
+        const frame = await withPictures(p);
         if (frame === null || !this.#line.send(frame)) break;
         this.outbox.mark(p.key, { state: 'sent' });
         if (frame.is === 'open' && this.state?.session === frame.session) this.#follow(frame.session);
@@ -222,19 +222,6 @@ export class SocketController implements ReactiveController {
       clearTimeout(this.#later);
       this.#later = setTimeout(() => void this.#flush(), 400);
     }
-  }
-
-  async #withPictures(p: Pending): Promise<OutFrame | null> {
-    if (p.frame.is !== 'note' || !p.pictures?.length) return p.frame;
-    const photos: Photo[] = [];
-    for (const key of p.pictures) {
-      const picture = await cellar.picture(key);
-      if (picture === null) continue;
-      const photo = await upload(picture);
-      if (photo === 'later') return null;
-      if (photo !== 'refused') photos.push(photo);
-    }
-    return photos.length > 0 ? { ...p.frame, photos } : p.frame;
   }
 
   #frame(frame: ToPage): void {
@@ -268,15 +255,7 @@ export class SocketController implements ReactiveController {
   #entries(frame: Extract<ToPage, { is: 'entries' }>): void {
     for (const entry of frame.entries)
       for (const p of this.outbox.list) {
-        const f = p.frame;
-        if (f.session !== entry.session || p.state === 'refused') continue;
-        const done =
-          (f.is === 'note' && entry.is === 'note' && entry.id === f.id) ||
-          (f.is === 'open' && entry.is === 'opened') ||
-          (f.is === 'remark' && entry.is === 'remark' && entry.about === f.about && entry.text === f.text) ||
-          (f.is === 'close' && entry.is === 'closed' && entry.kept >= p.made - 60_000) ||
-          (f.is === 'reopen' && entry.is === 'reopened' && entry.kept >= p.made - 60_000);
-        if (done) {
+        if (p.state !== 'refused' && keeps(entry, p)) {
           this.outbox.remove(p.key);
           for (const key of p.pictures ?? []) void cellar.dropPicture(key);
         }

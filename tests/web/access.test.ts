@@ -93,7 +93,7 @@ describe('for everybody', () => {
       { viewport: { width: 1100, height: 800 }, reducedMotion: 'reduce', forcedColors: 'active' },
     ],
   ] as const)
-    test(`axe finds nothing and nothing runs off sideways, in every view: ${name}`, { timeout: 120_000 }, async () => {
+    test(`axe finds nothing and nothing runs off sideways, in every view: ${name}`, async () => {
       const page = await bench.page(options);
       await page.addInitScript(axeSource);
       if (theme !== null) await page.addInitScript((t) => localStorage.setItem('soapwater.theme', t), theme);

@@ -5,7 +5,11 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core';
 import { build } from 'vite';
+import { vi } from 'vitest';
 import { startFake, type FakeServer } from './fake-server.ts';
+
+// a browser on a machine that is busy with other suites: seconds become a minute, and that is no fault of the page
+vi.setConfig({ testTimeout: 90_000 });
 
 const root = new URL('../..', import.meta.url).pathname;
 
@@ -54,7 +58,7 @@ export const startBench = async (): Promise<Bench> => {
     faults,
     page: async ({ context, ...options } = {}) => {
       const page = await (context ?? (await browser.newContext({ ...desk, ...options }))).newPage();
-      page.setDefaultTimeout(20_000);
+      page.setDefaultTimeout(45_000);
       watch(page);
       return page;
     },
@@ -97,7 +101,7 @@ export const sheetOf = (page: Page): Promise<{ text: string; state: string }[]> 
   );
 
 /** Waits until `ask` gives what `good` wants; fails with what it gave last. */
-export const until = async <T>(ask: () => Promise<T>, good: (value: T) => boolean, within = 15_000): Promise<T> => {
+export const until = async <T>(ask: () => Promise<T>, good: (value: T) => boolean, within = 45_000): Promise<T> => {
   const end = Date.now() + within;
   let value = await ask();
   while (!good(value)) {

@@ -16,7 +16,7 @@ const line = (page: Page): Promise<string> => page.getByLabel('note', { exact: t
 const texts = async (page: Page): Promise<string[]> => (await sheetOf(page)).map((x) => x.text);
 
 describe('by tapping only', () => {
-  test('from the first page to a signed session', { timeout: 60_000 }, async () => {
+  test('from the first page to a signed session', async () => {
     const page = await bench.page(phone);
     await page.addInitScript(() => localStorage.setItem('soapwater.by', 'MK'));
     await page.goto(bench.fake.url);

@@ -1,166 +1,35 @@
 /** The page: where it is by its hash, who types, which theme; owns the socket through its controller. */
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import { keep } from '../keep.ts';
 import { base, keys } from '../look/base.ts';
-import { hashOf, routeOf, type Route } from '../route.ts';
+import { pageLook } from '../look/page.ts';
+import { routeOf, type Route } from '../route.ts';
 import { SocketController } from '../socket-controller.ts';
 import './session.ts';
 import './start.ts';
 import './transcript.ts';
-import { canSpeak, hush, speak } from '../aloud.ts';
+import { hush, speak } from '../aloud.ts';
+import { dress, theme } from '../theme.ts';
+import './learn.ts';
+import './menu.ts';
 
 const socketUrl = (): string => `${location.protocol === 'https:' ? 'wss' : 'ws'}://${location.host}/socket`;
-const themes = ['auto', 'light', 'dark', 'sun'] as const;
-type Theme = (typeof themes)[number];
-const themeWords: Record<Theme, string> = { auto: 'as the device', light: 'day', dark: 'dark', sun: 'full sun' };
 
 export class SoapPage extends LitElement {
   static override properties = {
     route: { state: true },
     by: { state: true },
-    theme: { state: true },
     wide: { state: true },
     board: { state: true },
     menu: { state: true },
-    closing: { state: true },
-    aloud: { state: true },
   };
-  static override styles = [
-    base,
-    keys,
-    css`
-      :host {
-        display: block;
-        height: 100%;
-      }
-      .shell {
-        display: flex;
-        flex-direction: column;
-        height: 100dvh;
-        position: relative;
-      }
-      main {
-        flex: 1;
-        min-height: 0;
-      }
-      .bar {
-        display: flex;
-        align-items: stretch;
-        min-height: 44px;
-        border-bottom: var(--line) solid var(--edge);
-        font-size: 0.9375rem;
-      }
-      .bar button {
-        flex: none;
-        min-width: 56px;
-        border: 0;
-        background: none;
-        font-weight: var(--weight);
-        padding: 0 12px;
-        cursor: pointer;
-      }
-      @media (forced-colors: none) {
-        .bar button[aria-pressed='true'],
-        .bar button[aria-expanded='true'] {
-          background: var(--ink);
-          color: var(--paper);
-        }
-      }
-      .title {
-        flex: 1;
-        min-width: 0;
-        display: flex;
-        align-items: center;
-        gap: 8px;
-        padding: 0 4px;
-      }
-      .title h1 {
-        font-size: 1rem;
-        font-weight: var(--weight);
-        white-space: nowrap;
-        overflow: hidden;
-        text-overflow: ellipsis;
-      }
-      .link-state {
-        flex: none;
-        color: var(--soft);
-      }
-      .link-state.away {
-        color: var(--ink);
-        border: 2px dashed currentColor;
-        padding: 0 6px;
-        font-weight: var(--weight);
-      }
-      .menu {
-        position: absolute;
-        inset: 46px 0 auto;
-        z-index: 5;
-        max-height: calc(100dvh - 46px);
-        overflow-y: auto;
-        display: grid;
-        gap: 10px;
-        padding: 12px;
-        border-bottom: var(--line) solid var(--edge);
-        background: var(--paper);
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 10rem), 1fr));
-      }
-      .menu a {
-        display: grid;
-        place-items: center;
-        text-decoration: none;
-        color: inherit;
-      }
-      .sign {
-        grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
-      }
-      .sign label,
-      .sign textarea {
-        grid-column: 1 / -1;
-      }
-      textarea,
-      .who input {
-        width: 100%;
-        border: var(--line) solid var(--edge);
-        border-radius: var(--round);
-        background: var(--card);
-        padding: 8px 10px;
-        min-height: 48px;
-      }
-      .who {
-        display: grid;
-        grid-template-columns: auto minmax(0, 1fr);
-        align-items: center;
-        gap: 8px;
-      }
-      @media print {
-        .bar,
-        .menu {
-          display: none;
-        }
-        :host,
-        .shell {
-          display: block;
-          height: auto;
-        }
-      }
-      .gone {
-        padding: 32px 20px;
-        display: grid;
-        gap: 16px;
-        justify-items: start;
-      }
-    `,
-  ];
+  static override styles = [base, keys, pageLook];
 
   declare route: Route;
   declare by: string;
-  declare theme: Theme;
   declare wide: boolean;
   declare board: boolean;
   declare menu: boolean;
-  /** The sign-off is being written. */
-  declare closing: boolean;
-  declare aloud: boolean;
   readonly #controller: SocketController;
   readonly #wideMedia = matchMedia('(min-width: 1100px)');
 
@@ -169,17 +38,13 @@ export class SoapPage extends LitElement {
     this.#controller = new SocketController(this, socketUrl());
     this.route = routeOf(location.hash);
     this.by = keep.get('by') ?? '';
-    const theme = themes.find((t) => t === keep.get('theme')) ?? 'auto';
-    this.theme = theme;
+    dress(theme());
     this.wide = this.#wideMedia.matches;
     this.board = false;
     this.menu = false;
-    this.closing = false;
-    this.aloud = keep.get('aloud') === 'yes';
     this.addEventListener('soap-said', (e) => {
-      if (this.aloud) speak((e as CustomEvent<string>).detail);
+      if (keep.get('aloud') === 'yes') speak((e as CustomEvent<string>).detail);
     });
-    this.#dress();
     this.addEventListener('soap-by', (e) => {
       this.by = (e as CustomEvent<string>).detail;
       keep.set('by', this.by);
@@ -203,7 +68,6 @@ export class SoapPage extends LitElement {
     this.route = routeOf(location.hash);
     this.menu = false;
     this.board = false;
-    this.closing = false;
     hush();
     if (this.route.at === 'session' || this.route.at === 'transcript') void this.#controller.follow(this.route.session);
     else {
@@ -216,21 +80,11 @@ export class SoapPage extends LitElement {
     this.wide = this.#wideMedia.matches;
   };
 
-  #dress(): void {
-    const root = document.documentElement;
-    if (this.theme === 'auto') delete root.dataset['theme'];
-    else root.dataset['theme'] = this.theme;
-  }
-
-  #nextTheme(): void {
-    this.theme = themes[(themes.indexOf(this.theme) + 1) % themes.length] ?? 'auto';
-    keep.set('theme', this.theme);
-    this.#dress();
-  }
-
   protected override render(): unknown {
     const route = this.route;
-    if (route.at === 'start' || route.at === 'learn')
+    if (route.at === 'learn')
+      return html`<soap-learn .controller=${this.#controller} .term=${route.term} .tick=${{}}></soap-learn>`;
+    if (route.at === 'start')
       return html`<soap-start .controller=${this.#controller} .by=${this.by} .tick=${{}}></soap-start>`;
     return this.#session(route.session);
   }
@@ -245,72 +99,6 @@ export class SoapPage extends LitElement {
   /** Initials as the protocol wants them: never empty. */
   get #who(): string {
     return this.by.trim() === '' ? 'bench' : this.by.trim().slice(0, 20);
-  }
-
-  #menu(session: string, closed: boolean): unknown {
-    if (this.closing)
-      return html`<form
-        class="menu sign"
-        aria-label="sign off"
-        @submit=${(e: SubmitEvent) => {
-          e.preventDefault();
-          const words = this.renderRoot.querySelector<HTMLTextAreaElement>('#signed')?.value.trim() ?? '';
-          this.#controller.close(this.#who, words.slice(0, 4000));
-          this.closing = false;
-          this.menu = false;
-        }}
-      >
-        <label for="signed">Close and sign as ${this.#who}. What it is left as:</label>
-        <textarea id="signed" rows="2"></textarea>
-        <button class="key main">close and sign</button>
-        <button type="button" class="key" @click=${() => (this.closing = false)}>not yet</button>
-      </form>`;
-    return html`<nav class="menu" aria-label="menu">
-      <a class="key" href="#/">all sessions</a>
-      ${
-        this.route.at === 'transcript'
-          ? html`<a class="key" href=${hashOf({ at: 'session', session })}>job sheet</a>`
-          : html`<a class="key" href=${hashOf({ at: 'transcript', session })}>transcript</a>`
-      }
-      <button type="button" class="key" @click=${() => this.#nextTheme()}>light: ${themeWords[this.theme]}</button>
-      ${
-        canSpeak()
-          ? html`<button
-              type="button"
-              class="key"
-              aria-pressed=${this.aloud ? 'true' : 'false'}
-              @click=${() => {
-                this.aloud = !this.aloud;
-                keep.set('aloud', this.aloud ? 'yes' : 'no');
-                if (!this.aloud) hush();
-              }}
-            >
-              read aloud: ${this.aloud ? 'on' : 'off'}
-            </button>`
-          : nothing
-      }
-      ${
-        closed
-          ? html`<button type="button" class="key" @click=${() => this.#controller.reopen('', this.#who)}>
-              open again
-            </button>`
-          : html`<button type="button" class="key" @click=${() => (this.closing = true)}>close session</button>`
-      }
-      <div class="who">
-        <label for="by">initials</label>
-        <input
-          id="by"
-          .value=${this.by}
-          maxlength="20"
-          autocomplete="off"
-          spellcheck="false"
-          @input=${(e: InputEvent) => {
-            this.by = (e.target as HTMLInputElement).value;
-            keep.set('by', this.by);
-          }}
-        />
-      </div>
-    </nav>`;
   }
 
   #session(session: string): unknown {
@@ -345,7 +133,19 @@ export class SoapPage extends LitElement {
               </button>`
         }
       </header>
-      ${this.menu ? this.#menu(session, state?.board?.closed ?? false) : nothing}
+      ${
+        this.menu
+          ? html`<soap-menu
+              .controller=${c}
+              .session=${session}
+              .by=${this.by}
+              .who=${this.#who}
+              ?closed=${state?.board?.closed ?? false}
+              ?transcript=${this.route.at === 'transcript'}
+              @soap-shut=${() => (this.menu = false)}
+            ></soap-menu>`
+          : nothing
+      }
       <main>
         ${
           state === null

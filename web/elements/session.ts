@@ -1,21 +1,19 @@
 /** One session: coach above, sheet between, next check and note line below; on a wide screen side by side. */
-import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import type { Block } from '../../server/chat/reply.ts';
-import { chipsFor, type Chip } from '../chips.ts';
+import { announcement } from '../announce.ts';
+import { chipsFor } from '../chips.ts';
 import { told } from '../events.ts';
-import { exchangesOf, headline, takenBack, type Exchange } from '../exchanges.ts';
-import { keep } from '../keep.ts';
+import { exchangesOf, takenBack, type Exchange } from '../exchanges.ts';
+import { LineController } from '../line-controller.ts';
 import { base, keys } from '../look/base.ts';
-import * as line from '../note-line.ts';
+import { sessionLook } from '../look/session.ts';
 import type { Pending } from '../outbox.ts';
-import { takePicture } from '../photos.ts';
-import type { ReadBack } from '../read-back.ts';
-import { reader, readerComes } from '../reader.ts';
 import type { SessionState } from '../session-state.ts';
 import type { SocketController } from '../socket-controller.ts';
+import { showing, timersOf, type Timer } from '../timers.ts';
 import type { LineDid, SoapLine } from './line.ts';
-import { mostText } from './line.ts';
 import type { PadTap } from './pad.ts';
 import './line.ts';
 import './next.ts';
@@ -23,7 +21,9 @@ import './plan.ts';
 import './sheet.ts';
 import './side.ts';
 import './timer.ts';
-import { showing, timersOf, type Timer } from '../timers.ts';
+
+/** A mouse and, most likely, a keyboard; else glass. */
+const hasKeyboard = (): boolean => matchMedia('(hover: hover) and (pointer: fine)').matches;
 
 export class SoapSession extends LitElement {
   static override properties = {
@@ -33,92 +33,13 @@ export class SoapSession extends LitElement {
     by: {},
     wide: { type: Boolean, reflect: true },
     board: { type: Boolean, reflect: true },
-    line: { state: true },
-    pad: { state: true },
-    pictures: { state: true },
     inline: { state: true },
     hearPolite: { state: true },
     hearNow: { state: true },
     trouble: { state: true },
     low: { state: true },
   };
-  static override styles = [
-    base,
-    keys,
-    css`
-      :host {
-        display: grid;
-        grid-template: 'plan' auto 'sheet' minmax(0, 1fr) 'foot' auto / minmax(0, 1fr);
-        min-height: 0;
-        height: 100%;
-      }
-      .plan {
-        grid-area: plan;
-        border-bottom: var(--line) solid var(--edge);
-      }
-      soap-sheet {
-        grid-area: sheet;
-        min-height: 0;
-      }
-      .foot {
-        grid-area: foot;
-        border-top: var(--line) solid var(--edge);
-        background: var(--paper);
-        min-width: 0;
-      }
-      .right {
-        grid-area: sheet;
-        overflow-y: auto;
-        background: var(--paper);
-        z-index: 1;
-      }
-      .trouble {
-        display: flex;
-        justify-content: space-between;
-        gap: 12px;
-        margin: 8px 8px 0;
-        padding: 8px 10px;
-        border: 3px double var(--ink);
-        font-weight: var(--weight);
-      }
-      .foot soap-timer {
-        display: block;
-        padding: 0 8px;
-      }
-      .closed {
-        display: grid;
-        gap: 8px;
-        padding: 10px;
-      }
-      :host([wide]) {
-        grid-template:
-          'left sheet side' minmax(0, 1fr)
-          'left foot side' auto / minmax(18rem, 23rem) minmax(0, 1fr) minmax(17rem, 23rem);
-      }
-      :host([wide]) .plan {
-        grid-area: left;
-        border-bottom: 0;
-        border-right: var(--line) solid var(--edge);
-        overflow-y: auto;
-        padding: 8px;
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        align-content: start;
-        gap: 12px;
-      }
-      :host([wide]) soap-plan {
-        padding: 0;
-      }
-      :host([wide]) .right {
-        grid-area: side;
-        border-left: var(--line) solid var(--edge);
-      }
-      :host([wide]) .foot soap-line,
-      :host([wide]) .foot soap-next {
-        max-width: 52rem;
-      }
-    `,
-  ];
+  static override styles = [base, keys, sessionLook];
 
   declare controller: SocketController;
   declare state: SessionState;
@@ -127,21 +48,18 @@ export class SoapSession extends LitElement {
   declare wide: boolean;
   /** On a phone: where it stands, in place of the sheet. */
   declare board: boolean;
-  declare line: line.LineState;
-  declare pad: boolean;
-  declare pictures: readonly string[];
+  /** Questions asked by a tap, by where their answers stand. */
   declare inline: ReadonlyMap<string, readonly string[]>;
   declare hearPolite: string;
   declare hearNow: string;
   declare trouble: string;
   /** Little height is left: a keyboard is up. */
   declare low: boolean;
-  readonly #line = createRef<SoapLine>();
+  readonly #field = createRef<SoapLine>();
+  readonly #line = new LineController(this);
   #heard = 0;
-  #back: ReadBack | null = null;
   #exchanges: Exchange[] = [];
   #timers: Timer[] = [];
-  #answers: ReadonlyMap<string, readonly (readonly Block[])[]> = new Map();
 
   constructor() {
     super();
@@ -149,30 +67,33 @@ export class SoapSession extends LitElement {
     this.by = '';
     this.wide = false;
     this.board = false;
-    this.line = line.emptyLine;
-    this.pad = false;
-    this.pictures = [];
     this.inline = new Map();
     this.hearPolite = '';
     this.hearNow = '';
     this.trouble = '';
     this.low = false;
-    this.addEventListener('soap-write', (e) => this.#write(e));
+    this.addEventListener('soap-write', (e) => {
+      if (this.#closed) return;
+      this.board = false;
+      this.#line.write(told('write', e), !this.wide || !hasKeyboard());
+    });
     this.addEventListener('soap-ask', (e) => this.#ask(e));
-    this.addEventListener('soap-line', (e) => void this.#did((e as CustomEvent<LineDid>).detail));
-    this.addEventListener('soap-pad', (e) => this.#padTap((e as CustomEvent<PadTap>).detail));
-    this.addEventListener('soap-refused', (e) =>
-      this.#refused((e as CustomEvent<{ key: string; what: 'again' | 'drop' }>).detail),
-    );
+    this.addEventListener('soap-line', (e) => this.#did((e as CustomEvent<LineDid>).detail));
+    this.addEventListener('soap-pad', (e) => {
+      const { tap, text } = (e as CustomEvent<PadTap>).detail;
+      this.#line.tap(tap, text);
+    });
+    this.addEventListener('soap-refused', (e) => {
+      const { key, what } = (e as CustomEvent<{ key: string; what: 'again' | 'drop' }>).detail;
+      const text = this.controller.takeBack(key);
+      if (what === 'again') this.#line.append(text);
+    });
   }
 
   override connectedCallback(): void {
     super.connectedCallback();
     window.visualViewport?.addEventListener('resize', this.#sized);
     this.#sized();
-    void readerComes().then(() => {
-      this.line = { ...this.line };
-    });
   }
 
   override disconnectedCallback(): void {
@@ -185,93 +106,51 @@ export class SoapSession extends LitElement {
   };
 
   protected override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has('state') && changed.get('state')?.session !== this.state.session) {
-      this.#heard = this.state.entries.at(-1)?.seq ?? 0;
-      const draft = keep.get(`draft.${this.state.session}`);
-      this.line = draft === null ? line.emptyLine : line.replaceText(line.emptyLine, draft);
-      this.inline = new Map();
-      this.pictures = [];
+    if (changed.has('state')) {
+      if (changed.get('state')?.session !== this.state.session) {
+        this.#heard = 0;
+        this.inline = new Map();
+      }
+      this.#line.follow(this.state.session);
+      this.#timers = timersOf(this.state.entries, takenBack(this.state.entries).notes);
+      this.#announce();
     }
     if (changed.has('state') || changed.has('pending')) this.#exchanges = exchangesOf(this.state.entries, this.pending);
-    if (changed.has('state')) this.#timers = timersOf(this.state.entries, takenBack(this.state.entries).notes);
-    if (changed.has('line')) {
-      const name = `draft.${this.state.session}`;
-      if (this.line.text === '') keep.drop(name);
-      else keep.set(name, this.line.text.slice(0, 20_000));
-    }
-    if (changed.has('line') || changed.has('state'))
-      this.#back =
-        this.line.text.trim() === '' || this.line.text.length > mostText
-          ? null
-          : (reader()?.readBack(
-              this.line.text,
-              reader()!.contextFor(this.state.board, this.state.entries, Date.now()),
-            ) ?? null);
-    this.#answers = new Map(
-      [...this.inline].map(([at, ids]) => [
-        at,
-        ids.flatMap((id) => this.controller.answers.get(id) ?? nothingYet).map((b) => [b]),
-      ]),
-    );
-    if (changed.has('state')) this.#announce();
+    this.#line.read(this.state.board, this.state.entries);
   }
 
-  /** Reads out what came in since: cautions at once, the rest when the reader pauses. */
+  /** Reads out what came in since; what was there when the session was opened is not news. */
   #announce(): void {
     const last = this.state.entries.at(-1)?.seq ?? 0;
-    if (this.state.loading || this.#heard === 0) {
-      this.#heard = last;
-      return;
-    }
-    if (last <= this.#heard) return;
-    const replies = this.state.entries.filter((e) => e.is === 'reply').filter((e) => e.seq > this.#heard);
+    const news = this.#heard === 0 || this.state.loading ? null : announcement(this.state.entries, this.#heard);
     this.#heard = last;
-    const latest = replies.at(-1);
-    if (!latest) return;
-    const cautions = latest.blocks.filter((b) => b.is === 'caution').map((b) => `${b.words} ${b.more}`);
-    if (cautions.length > 0) this.hearNow = cautions.join(' ');
-    const check = latest.blocks.find((b) => b.is === 'check');
-    this.hearPolite = [cautions.length > 0 ? null : headline(latest), check ? `Next: ${check.words}` : null]
-      .filter((w) => w !== null)
-      .join('. ');
-    this.dispatchEvent(
-      new CustomEvent('soap-said', {
-        detail: [...cautions, this.hearPolite].join('. '),
-        bubbles: true,
-        composed: true,
-      }),
-    );
+    if (news === null) return;
+    if (news.now !== '') this.hearNow = news.now;
+    this.hearPolite = news.polite;
+    const detail = [news.now, news.polite].filter((w) => w !== '').join('. ');
+    this.dispatchEvent(new CustomEvent('soap-said', { detail, bubbles: true, composed: true }));
   }
 
   get #closed(): boolean {
     return this.state.board?.closed ?? false;
   }
 
-  #send(text: string, pictures: readonly string[] = []): void {
+  send(text: string, pictures: readonly string[]): void {
+    if (this.#closed) return;
     this.controller.note(text, this.by, Date.now(), [...pictures]);
     this.trouble = '';
   }
 
-  #write(event: Event): void {
-    const { text, whole, pad, instead } = told('write', event);
-    if (this.#closed) return;
-    this.board = false;
-    if (whole === true && this.line.text.trim() === '') {
-      this.#send(text);
-      return;
-    }
-    if (instead === true) this.line = line.replaceText(this.line, text);
-    else this.line = pad === true ? line.tapPlace(this.line, text) : line.tapWords(this.line, text);
-    if (pad === true) {
-      if (!matchMedia('(hover: hover) and (pointer: fine)').matches || !this.wide) this.pad = true;
-    }
-    void this.#toLine();
+  /** A note that has not left the page is simply taken off; else the last one is undone by a note. */
+  undoSent(): void {
+    const waiting = this.pending.findLast((p) => p.frame.is === 'note' && p.state === 'waiting');
+    if (waiting) this.hearPolite = `taken back: ${this.controller.takeBack(waiting.key)}`;
+    else this.send('undo', []);
   }
 
   /** To the line where a real keyboard is likely; on glass the pad is enough and the keyboard stays down. */
-  async #toLine(): Promise<void> {
-    await this.updateComplete;
-    if (matchMedia('(hover: hover) and (pointer: fine)').matches) this.#line.value?.toLine();
+  toLine(): void {
+    if (hasKeyboard()) void this.updateComplete.then(() => this.#field.value?.toLine());
   }
 
   #ask(event: Event): void {
@@ -281,104 +160,51 @@ export class SoapSession extends LitElement {
     else this.inline = new Map([...this.inline, [at, [...(this.inline.get(at) ?? []), id]]]);
   }
 
-  async #did(d: LineDid): Promise<void> {
+  #did(d: LineDid): void {
     switch (d.did) {
       case 'typed':
-        this.line = line.typed(this.line, d.text);
-        return;
+        return this.#line.type(d.text);
       case 'sent':
-        this.#add();
-        return;
+        return this.#line.add();
       case 'undo':
-        this.#undo();
-        return;
+        return this.#line.undo();
       case 'chip':
-        this.#chip(d.chip);
-        return;
+        return this.#line.chip(d.chip);
       case 'mend':
-        if (this.#back)
-          this.line = line.replaceText(
-            this.line,
-            reader()?.mended(this.line.text, this.#back, d.index, d.key) ?? this.line.text,
-          );
-        return;
+        return this.#line.mend(d.key, d.index);
       case 'pad':
-        this.pad = d.open;
-        if (!d.open) {
-          await this.updateComplete;
-          this.#line.value?.toLine();
-        }
+        this.#line.openPad(d.open);
+        if (!d.open) void this.updateComplete.then(() => this.#field.value?.toLine());
         return;
       case 'photos':
-        for (const file of d.files) {
-          const took = await takePicture(file);
-          if ('words' in took) this.trouble = took.words;
-          else this.pictures = [...this.pictures, took.key];
-        }
+        void this.#line.addPictures(d.files);
         return;
       case 'drop picture':
-        this.pictures = this.pictures.filter((k) => k !== d.key);
-        return;
+        return this.#line.dropPicture(d.key);
     }
   }
 
-  #add(): void {
-    const text = this.line.text.trim();
-    if ((text === '' && this.pictures.length === 0) || text.length > mostText || this.#closed) return;
-    this.#send(text === '' ? 'picture' : text, this.pictures);
-    this.line = line.emptyLine;
-    this.pictures = [];
-    this.pad = false;
-  }
-
-  #chip(chip: Chip): void {
-    if (chip.whole && this.line.text.trim() === '') this.#send(chip.text);
-    else this.line = line.tapWords(this.line, chip.text);
-    void this.#toLine();
-  }
-
-  #padTap({ tap, text }: PadTap): void {
-    switch (tap) {
-      case 'digit':
-        this.line = line.tapDigit(this.line, text);
-        return;
-      case 'fraction':
-        this.line = line.tapFraction(this.line, text);
-        return;
-      case 'word':
-        this.line = line.tapWords(this.line, text);
-        return;
-      case 'rub':
-        this.line = line.rubOut(this.line);
-        return;
+  /** A gate that was talked past: it takes the place of the next check until it is answered. */
+  #openGate(inSight: boolean): Block | null {
+    const open = (this.state.board?.gates ?? []).filter((g) => !g.answered).map((g) => g.what);
+    if (inSight || open.length === 0) return null;
+    for (const x of this.#exchanges.toReversed()) {
+      if (x.is !== 'note' || x.voided) continue;
+      const caution = x.reply?.blocks.find((b) => b.is === 'caution' && b.gate && open.includes(b.gate.what));
+      if (caution) return caution;
     }
+    return null;
   }
 
-  /** First what stands in the line, then a note that has not left the page, then the last note that was kept. */
-  #undo(): void {
-    const back = line.takeBackTap(this.line);
-    if (back !== null) {
-      this.line = back;
-      return;
-    }
-    const waiting = this.pending.findLast((p) => p.frame.is === 'note' && p.state === 'waiting');
-    if (waiting) {
-      const text = this.controller.takeBack(waiting.key);
-      this.hearPolite = `taken back: ${text}`;
-      return;
-    }
-    this.#send('undo');
-  }
-
-  #refused({ key, what }: { key: string; what: 'again' | 'drop' }): void {
-    const text = this.controller.takeBack(key);
-    if (what === 'again') this.line = line.tapWords(this.line, text);
+  #answers(): ReadonlyMap<string, readonly (readonly Block[])[]> {
+    const of = (id: string): readonly Block[] => this.controller.answers.get(id) ?? [];
+    return new Map([...this.inline].map(([at, ids]) => [at, ids.map(of)]));
   }
 
   protected override render(): unknown {
     const board = this.state.board;
-    const composing = this.pad || this.line.text !== '' || this.low;
-    const fold = !this.wide && (this.pad || this.low);
+    const composing = this.#line.pad || this.#line.text !== '' || this.low;
+    const fold = !this.wide && (this.#line.pad || this.low);
     const gates = new Map((board?.gates ?? []).filter((g) => g.answered).map((g) => [g.what, true]));
     const newest = this.#exchanges.findLast((x) => x.is === 'note');
     // nothing goes on before a gate is answered: its keys stand in the sheet, and the next check steps aside
@@ -386,7 +212,8 @@ export class SoapSession extends LitElement {
       newest?.is === 'note' &&
       (newest.reply?.blocks.some((b) => b.is === 'caution' && b.gate !== undefined && !gates.has(b.gate.what)) ??
         false);
-    const inLine = this.line.back.length > 0 || this.line.text !== '';
+    const inLine = this.#line.inLine;
+    const next = this.#openGate(gateWaits) ?? board?.next ?? null;
     const hasNote = this.#exchanges.some((x) => x.is === 'note');
     return html`
       <section class="plan" aria-label="coach">
@@ -404,7 +231,7 @@ export class SoapSession extends LitElement {
         ?brief=${this.wide}
         .zone=${board?.reading.zone}
         .gates=${gates}
-        .answers=${this.#answers}
+        .answers=${this.#answers()}
       ></soap-sheet>
       ${this.wide || this.board ? html`<soap-side class="right" .board=${board} .show=${this.wide ? 'side' : 'all'} .zone=${board?.reading.zone}></soap-side>` : nothing}
       <section class="foot" aria-label="next check and note line">
@@ -420,10 +247,7 @@ export class SoapSession extends LitElement {
         ${
           (!this.wide && composing) || gateWaits
             ? nothing
-            : html`<soap-next
-                .block=${board?.next ?? null}
-                ?timing=${showing(this.#timers, Date.now()).length > 0}
-              ></soap-next>`
+            : html`<soap-next .block=${next} ?timing=${showing(this.#timers, Date.now()).length > 0}></soap-next>`
         }
         ${
           this.#closed
@@ -434,15 +258,15 @@ export class SoapSession extends LitElement {
                 </button>
               </div>`
             : html`<soap-line
-                ${ref(this.#line)}
-                .text=${this.line.text}
+                ${ref(this.#field)}
+                .text=${this.#line.text}
                 .canUndo=${inLine || hasNote}
                 .undoWords=${inLine ? 'undo the last tap' : 'undo the last note'}
-                ?pad=${this.pad}
+                ?pad=${this.#line.pad}
                 ?roomy=${this.wide}
-                .back=${this.#back}
-                .chips=${chipsFor(this.line.text, board)}
-                .pictures=${this.pictures}
+                .back=${this.#line.back}
+                .chips=${chipsFor(this.#line.text, board)}
+                .pictures=${this.#line.pictures}
                 .pressure=${board?.reading.pressureUnit ?? 'psi'}
                 .length=${board?.reading.lengthUnit ?? 'in'}
               ></soap-line>`
@@ -453,5 +277,4 @@ export class SoapSession extends LitElement {
     `;
   }
 }
-const nothingYet: readonly Block[] = [];
 customElements.define('soap-session', SoapSession);

@@ -1,5 +1,5 @@
 /** Where it stands: circuit and readings, suspects, gates, state of the coach, checks done. */
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import { suspectsView } from '../blocks/suspects.ts';
 import type { Board } from '../../server/chat/protocol.ts';
 import { circuit } from '../draw/circuit.ts';
@@ -7,81 +7,14 @@ import { drawing } from '../draw/drawing.ts';
 import { drawings } from '../draw/look.ts';
 import { tell } from '../events.ts';
 import { base, keys } from '../look/base.ts';
+import { sideLook } from '../look/side.ts';
 import { blocks } from '../look/blocks.ts';
 import { readingStrips, seriesCharts } from '../series.ts';
 import { figureOf, verdictMark } from '../show.ts';
 
 export class SoapSide extends LitElement {
   static override properties = { board: { attribute: false }, show: {}, zone: {} };
-  static override styles = [
-    base,
-    keys,
-    blocks,
-    drawings,
-    css`
-      :host {
-        display: block;
-      }
-      .side {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 22px;
-        padding: 12px 14px 24px;
-      }
-      .side.left {
-        padding: 4px 8px 16px;
-      }
-      section {
-        display: grid;
-        grid-template-columns: minmax(0, 1fr);
-        gap: 8px;
-      }
-      h2 {
-        font-size: 1.125rem;
-        font-weight: 800;
-      }
-      .list {
-        display: grid;
-        gap: 5px;
-      }
-      .list li {
-        display: grid;
-        grid-template-columns: 1.25rem minmax(0, 1fr);
-        gap: 6px;
-        line-height: 1.3;
-      }
-      .box {
-        width: 16px;
-        height: 16px;
-        margin-top: 3px;
-        border: 2px solid var(--edge);
-      }
-      .box.full {
-        background: var(--ink);
-      }
-      .box.unsure {
-        border-style: dashed;
-      }
-      .reading {
-        display: grid;
-        gap: 2px;
-        border-top: var(--thin) solid var(--rule);
-        padding-top: 6px;
-      }
-      .reading p {
-        display: flex;
-        justify-content: space-between;
-        gap: 10px;
-        line-height: 1.25;
-      }
-      .reading b {
-        white-space: nowrap;
-      }
-      .also {
-        font-size: 0.9375rem;
-      }
-    `,
-  ];
+  static override styles = [base, keys, blocks, drawings, sideLook];
   declare board: Board | null;
   declare show: 'circuit' | 'side' | 'all';
   declare zone: string | undefined;

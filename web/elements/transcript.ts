@@ -1,7 +1,7 @@
 /** The session read back: what stands at the end first, then every note as typed, taken and answered. Prints as it is. */
 import { LitElement, html, nothing } from 'lit';
 import { blockView } from '../blocks/block.ts';
-import { limitWords } from '../blocks/findings.ts';
+import { tablesView } from '../blocks/tables.ts';
 import { drawings } from '../draw/look.ts';
 import { exchangesOf, type NoteExchange } from '../exchanges.ts';
 import { base, keys } from '../look/base.ts';
@@ -9,7 +9,7 @@ import { blocks } from '../look/blocks.ts';
 import { tables } from '../look/tables.ts';
 import { hashOf } from '../route.ts';
 import type { SessionState } from '../session-state.ts';
-import { clock, date, day, figureOf, verdictMark } from '../show.ts';
+import { clock, date, day } from '../show.ts';
 import type { SocketController } from '../socket-controller.ts';
 import { tablesOf, type Tables } from '../transcript.ts';
 
@@ -85,7 +85,7 @@ export class SoapTranscript extends LitElement {
         </p>
         ${complaint?.is === 'note' ? html`<p class="complaint">“${complaint.text}”</p>` : nothing}
       </header>
-      ${this.#tables(t)}
+      ${tablesView(t, { time: (at) => this.#time(at), to: (seq) => this.#to(seq) })}
       <section>
         <h2>As it went</h2>
         ${list.map((x) =>
@@ -98,134 +98,6 @@ export class SoapTranscript extends LitElement {
         )}
       </section>
     </div>`;
-  }
-
-  #tables(t: Tables): unknown {
-    return html`
-      ${
-        t.findings.length === 0
-          ? nothing
-          : html`<section>
-              <h2>Found</h2>
-              <div class="scroll" tabindex="0" role="region" aria-label="findings">
-                <table>
-                  <thead>
-                    <tr>
-                      <th scope="col">at</th>
-                      <th scope="col">finding</th>
-                      <th scope="col">limit and source</th>
-                      <th scope="col">note</th>
-                    </tr>
-                  </thead>
-                  <tbody>
-                    ${t.findings.map((r) => {
-                      const { mark, words } = verdictMark(r.it.verdict);
-                      return html`<tr class=${r.gone ? 'gone' : ''}>
-                        <td>${this.#time(r.at)}</td>
-                        <td>
-                          <span aria-hidden="true">${mark} </span><b>${r.it.words}</b
-                          ><span class="hear"> ${words}</span>${r.gone ? ' (taken back)' : ''}
-                        </td>
-                        <td>${limitWords(r.it) || r.it.why.source.words}</td>
-                        <td>${this.#to(r.seq)}</td>
-                      </tr>`;
-                    })}
-                  </tbody>
-                </table>
-              </div>
-            </section>`
-      }
-      ${
-        t.readings.length === 0
-          ? nothing
-          : html`<section>
-              <h2>Readings</h2>
-              <div class="scroll" tabindex="0" role="region" aria-label="readings">
-                <table>
-                  <thead>
-                    <tr>
-                      <th scope="col">at</th>
-                      <th scope="col">place</th>
-                      <th scope="col">what</th>
-                      <th scope="col" class="num">reading</th>
-                      <th scope="col">against the limit</th>
-                      <th scope="col">by</th>
-                      <th scope="col">note</th>
-                    </tr>
-                  </thead>
-                  <tbody>
-                    ${t.readings.map((r) => {
-                      const a = r.it.fact.amount.v;
-                      const f = figureOf(a.si, a.unit, a.pm);
-                      return html`<tr class=${r.gone ? 'gone' : ''}>
-                        <td>${this.#time(r.at)}</td>
-                        <td>
-                          ${r.it.fact.where.v}${r.it.fact.where.from === 'assumed' ? html` <i class="soft">assumed</i>` : nothing}
-                        </td>
-                        <td>${r.it.fact.what.v}</td>
-                        <td class="num"><b>${f.figure}</b> ${f.unit}</td>
-                        <td>${r.gone ? 'taken back' : r.it.finding ? verdictMark(r.it.finding.verdict).words : ''}</td>
-                        <td>${r.by}</td>
-                        <td>${this.#to(r.seq)}</td>
-                      </tr>`;
-                    })}
-                  </tbody>
-                </table>
-              </div>
-            </section>`
-      }
-      ${this.#plainList(
-        'Work',
-        t.work.map((r) => ({
-          at: r.at,
-          gone: r.gone,
-          seq: r.seq,
-          words: `${r.it.done ? '' : 'not done: '}${r.it.words}`,
-          more: r.by,
-        })),
-      )}
-      ${this.#plainList(
-        'Cautions',
-        t.cautions.map((c) => ({
-          at: c.at,
-          gone: false,
-          seq: c.seq,
-          words: c.words,
-          more: c.answer
-            ? `answered ${c.answer.words}, ${this.#time(c.answer.at)}, ${c.answer.by}`
-            : c.gated
-              ? 'not answered'
-              : '',
-        })),
-      )}
-      ${this.#plainList(
-        'Corrections',
-        t.corrections.map((r) => ({
-          at: r.at,
-          gone: r.gone,
-          seq: r.seq,
-          words: r.it.words,
-          more: r.it.of === '' ? '' : `of “${r.it.of}”`,
-        })),
-      )}
-    `;
-  }
-
-  #plainList(title: string, list: { at: number; seq: number; words: string; more: string; gone: boolean }[]): unknown {
-    if (list.length === 0) return nothing;
-    return html`<section>
-      <h2>${title}</h2>
-      <ul class="plain-list">
-        ${list.map(
-          (i) =>
-            html`<li class=${i.gone ? 'gone' : ''}>
-              <span class="at">${this.#time(i.at)}</span
-              ><span><b>${i.words}</b> ${i.more === '' ? nothing : html`<span class="soft">${i.more}</span>`}</span
-              >${this.#to(i.seq)}
-            </li>`,
-        )}
-      </ul>
-    </section>`;
   }
 
   #note(x: NoteExchange, t: Tables): unknown {

@@ -1,0 +1,40 @@
+/** What becomes of a frame on its way to the log: pictures first, and by which entry it is known to be kept. */
+import type { Entry, Photo } from '../server/session/entry.ts';
+import { cellar } from './cellar.ts';
+import type { OutFrame, Pending } from './outbox.ts';
+import { upload } from './photos.ts';
+
+/** The frame with its pictures uploaded, since a note names them by their hash; null: not now, try again. */
+export const withPictures = async (p: Pending): Promise<OutFrame | null> => {
+  if (p.frame.is !== 'note' || !p.pictures?.length) return p.frame;
+  const photos: Photo[] = [];
+  for (const key of p.pictures) {
+    const picture = await cellar.picture(key);
+    if (picture === null) continue;
+    const photo = await upload(picture);
+    if (photo === 'later') return null;
+    if (photo !== 'refused') photos.push(photo);
+  }
+  return photos.length > 0 ? { ...p.frame, photos } : p.frame;
+};
+
+/** How far the clocks of page and server may differ when a frame without an id is recognised by its time, ms. */
+const clocks = 60_000;
+
+/** True when `entry` is what `p` asked for. */
+export const keeps = (entry: Entry, p: Pending): boolean => {
+  const f = p.frame;
+  if (f.session !== entry.session) return false;
+  switch (f.is) {
+    case 'note':
+      return entry.is === 'note' && entry.id === f.id;
+    case 'open':
+      return entry.is === 'opened';
+    case 'remark':
+      return entry.is === 'remark' && entry.about === f.about && entry.text === f.text;
+    case 'close':
+      return entry.is === 'closed' && entry.kept >= p.made - clocks;
+    case 'reopen':
+      return entry.is === 'reopened' && entry.kept >= p.made - clocks;
+  }
+};
