@@ -118,8 +118,12 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
       : settles
         ? `${s.place} holds${watched.where}: no fall the tape can show in ${spell(s.span)}`
         : `${s.place}${watched.where}: no fall the tape can show in ${spell(s.span)}, too short to say it stays level a night`;
-  const outcome = sinks ? 'drops' : rises ? 'rises' : s.span >= 1200 ? 'holds' : null;
   const overnight = watched.see?.endsWith('overnight') === true;
+  // a cold night alone takes a little height: less than this is no sign of a leak (as the simulated coach counts it)
+  const coldNight = Math.max(0.013, (range?.high?.si ?? 0) - (range?.low?.si ?? 0));
+  const cold = overnight && sinks && s.rate * s.span < coldNight;
+  if (cold) notes.push('a cold night alone may take this much: no leak is claimed from it');
+  const outcome = cold ? 'holds' : sinks ? 'drops' : rises ? 'rises' : s.span >= 1200 ? 'holds' : null;
   const said = outcome === 'rises' && overnight ? null : overnight && toStops === 0 ? 'on stops' : outcome;
   // As found, the same night is already said by the height itself.
   const see =
