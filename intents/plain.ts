@@ -128,6 +128,7 @@ const readingSaid = (fact: ReadingFact): string => {
   const change = what.endsWith('fall') || what.endsWith('rise') || what === 'camber' || what === 'thrust';
   const amount = amountSaid(fact.amount.v, change);
   const frame = frames[what];
+  if (what === 'run time' && fact.over) return `pump runs ${amount} every ${amountSaid(fact.over.v)}`;
   if (what === 'bubble size') return `${amount} bubble${over} at ${where}`;
   return `${frame ? frame(where, amount) : `${where} ${what} ${amount}`}${over}`;
 };

@@ -209,6 +209,8 @@ const settle = (same: readonly Evidence[]): Evidence[] => {
     like.weight = Math.max(like.weight, e.weight);
     if (again) like.note = 'measured again';
   }
+  // toe and camber of two wheels are several measurements under one name: one that is out says so for all
+  if (out.length > 1 && out[0]!.see.endsWith(' toe camber')) return out.filter((e) => e.outcome !== 'within');
   if (out.length > 1)
     for (const e of out) Object.assign(e, { note: 'contradicts', weight: Math.min(e.weight, trustContradicted) });
   return out;

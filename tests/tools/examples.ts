@@ -13,11 +13,11 @@ const notes = [
   'tank 96, LR 12 1/2 RR 13 3/4 LF 15 1/4 RF 15 1/4',
   'panel shut, left rear 12 1/2 at 9, 12 at 9:30',
   'soaped the left crimp, bubbles',
-  'gonna crack the line loose, 110 in the tank',
   'cut in 88 cut out 117',
   '10.4v at motor 12.5 at batt 22 amps',
   'toe lr front wheel 1/8 out, camber +0.5',
   'what does 95 psi mean',
+  'gonna crack the line loose, 110 in the tank',
 ];
 const words = (block: Block): string | null => {
   switch (block.is) {
@@ -50,7 +50,9 @@ const words = (block: Block): string | null => {
   }
 };
 const sheet = loadSheet(readFileSync(join(root, 'fixtures/sheets/juniper-38.json'), 'utf8'), 'juniper-38');
-let clock = Date.UTC(2026, 9, 6, 15, 45);
+// the tech starts at 8:30 by the coach's clock; the fourth note is typed after its half hour of waiting
+let clock = Date.UTC(2026, 9, 6, 14, 30);
+const pauses: Readonly<Record<number, number>> = { 3: 60 };
 const desk = makeDesk({
   log: memoryLog(),
   sheets: new Map([['juniper-38', sheet]]),
@@ -60,7 +62,7 @@ const desk = makeDesk({
 await desk.open({ session: 'examples', coach: 'juniper-38', by: 'KD' });
 const rows: string[] = ['| note | answer |', '| --- | --- |'];
 for (const [i, text] of notes.entries()) {
-  clock += 120_000;
+  clock += (pauses[i] ?? 2) * 60_000;
   const [, reply] = await desk.note('examples', { id: `example-${i}`, text, at: clock, seen: 9999, by: 'KD' });
   const said = reply?.is === 'reply' ? reply.blocks.flatMap((b) => words(b) ?? []) : [];
   rows.push(`| \`${text}\` | ${said.join('<br>').replaceAll('|', '\\|')} |`);
