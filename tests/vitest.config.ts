@@ -4,8 +4,9 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.ts'],
-    testTimeout: 20_000,
-    pool: 'threads',
+    testTimeout: 60_000,
+    // a process a file: tests that count processor time must not count their neighbours'
+    pool: 'forks',
     maxWorkers: 2,
   },
 });

@@ -1,5 +1,5 @@
 /** Entries and what still waits, as the exchanges that a job sheet shows. Pure. */
-import type { Taken } from '../server/chat/reply.ts';
+import type { Block, Taken } from '../server/chat/reply.ts';
 import type { Entry, NoteEntry, ReplyEntry } from '../server/session/entry.ts';
 import type { Pending } from './outbox.ts';
 
@@ -104,6 +104,20 @@ export const exchangesOf = (entries: readonly Entry[], pending: readonly Pending
   return out;
 };
 
+/** A block in a few words: what is off before what is in order, the first suspect before the rest. */
+const short = (block: Block): string => {
+  if (block.is === 'step') return `${block.title}: ${block.words}`;
+  if (block.is === 'suspects') {
+    const first = block.list[0];
+    return first ? `${first.name}, ${first.rank}` : block.words;
+  }
+  if (block.is === 'findings') {
+    const off = block.list.filter((f) => f.verdict === 'low' || f.verdict === 'high');
+    return (off.length > 0 ? off : block.list.slice(0, 1)).map((f) => f.words).join('; ');
+  }
+  return block.words;
+};
+
 /** The strongest thing a reply said, in a few words, for its folded line; null when it said nothing. */
 export const headline = (reply: ReplyEntry | null): string | null => {
   if (reply === null) return null;
@@ -120,7 +134,7 @@ export const headline = (reply: ReplyEntry | null): string | null => {
   ] as const;
   for (const is of order) {
     const block = reply.blocks.find((b) => b.is === is);
-    if (block) return block.is === 'step' ? `${block.title}: ${block.words}` : block.words;
+    if (block) return short(block);
   }
   const took = reply.blocks.find((b) => b.is === 'took');
   return took ? took.words : null;

@@ -59,12 +59,12 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
         <p class="step-of">step ${block.step + 1} of ${block.of} · ${block.title}</p>
         <p class="step-words">${block.words}</p>
         ${block.expect === '' ? nothing : html`<p class="soft">expect: ${block.expect}</p>`}
-        ${c.live ? keyRow(block.keys, block.title) : nothing}
+        ${c.live && c.at === 'learn' ? keyRow(block.keys, block.title) : nothing}
       </div>`;
     case 'teach':
       return teachView(block, c, from);
     case 'withdrawn':
-      return html`<p class="withdrawn"><span class="hear">withdrawn: </span><s>${block.words}</s></p>`;
+      return html`<p class="withdrawn"><span aria-hidden="true">↶ </span>${block.words}</p>`;
     case 'picture':
       return html`<figure class="picture">
         ${drawing(block.drawing, block.words)}

@@ -29,7 +29,7 @@ export type ChartPlan = {
   y: { at: number; label: string }[];
   points: { x: number; y: number; low: number; high: number }[];
   fit: string;
-  limits: { y: number; label: string; above: boolean }[];
+  limits: { y: number; label: string; above: boolean; side: 'left' | 'right' }[];
   unit: string;
   time: string;
 };
@@ -54,7 +54,10 @@ export const planChart = (d: Chart): ChartPlan => {
   const digits = Math.max(0, Math.ceil(-Math.log10(yStep) - 1e-9));
   const xDigits = Math.max(0, Math.ceil(-Math.log10(xStep) - 1e-9));
   return {
-    x: marks(x.from, x.to, xStep).map((v) => ({ at: x.at(v), label: v.toFixed(xDigits) })),
+    x: marks(x.from, x.to, xStep).map((v, i, all) => ({
+      at: x.at(v),
+      label: `${v.toFixed(xDigits)}${i === all.length - 1 ? ` ${unit.name}` : ''}`,
+    })),
     y: marks(y.from, y.to, yStep).map((v) => ({
       at: y.at(v),
       label: d.unit === 'in' ? tapeInches(v, 32) : v.toFixed(digits),
@@ -70,7 +73,13 @@ export const planChart = (d: Chart): ChartPlan => {
       .join(''),
     limits: d.limits.map((l) => {
       const at = y.at(value(l.si));
-      return { y: at, label: l.label, above: at > top + 18 };
+      const above = at > top + 18;
+      // the name of a limit keeps off the readings
+      const busy = d.points.some(
+        (p) =>
+          x.at(p.t / unit.per) > width - right - 96 && Math.abs(y.at(value(p.si)) - (above ? at - 9 : at + 10)) < 16,
+      );
+      return { y: at, label: l.label, above, side: busy ? ('left' as const) : ('right' as const) };
     }),
     unit: d.unit,
     time: unit.name,
@@ -84,8 +93,7 @@ export const chart = (d: Chart, says: string): SVGTemplateResult => {
     ${p.x.map((t) => svg`<path class="axis" d="M${t.at} ${height - foot}v5" /><text x=${t.at} y=${height - foot + 19} text-anchor="middle">${t.label}</text>`)}
     <path class="axis" d="M${left} ${top - 8}V${height - foot}H${width - right}" />
     <text class="small strong" x="2" y="12">${p.unit}</text>
-    <text class="small strong" x=${width - 2} y=${height - 2} text-anchor="end">${p.time}</text>
-    ${p.limits.map((l) => svg`<path class="limit" d="M${left} ${l.y}H${width - right}" /><text class="small strong halo" x=${width - right - 4} y=${l.above ? l.y - 5 : l.y + 15} text-anchor="end">${l.label}</text>`)}
+    ${p.limits.map((l) => svg`<path class="limit" d="M${left} ${l.y}H${width - right}" /><text class="small strong halo" x=${l.side === 'right' ? width - right - 4 : left + 6} y=${l.above ? l.y - 5 : l.y + 15} text-anchor=${l.side === 'right' ? 'end' : 'start'}>${l.label}</text>`)}
     ${p.fit === '' ? null : svg`<path class="fit" d=${p.fit} />`}
     ${p.points.map((q) => svg`<path class="whisker" d="M${q.x - 4} ${q.high}h8M${q.x} ${q.high}V${q.low}M${q.x - 4} ${q.low}h8" /><circle class="dot" cx=${q.x} cy=${q.y} r="4.5" />`)}
   </svg>`;

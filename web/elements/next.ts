@@ -136,7 +136,7 @@ export class SoapNext extends LitElement {
                 class="link"
                 @click=${() => tell(this, 'write', { text: `start timer ${minutes(c.wait)}`, whole: true })}
               >
-                ${minutes(c.wait)} timer
+                timer<span class="hear"> of ${minutes(c.wait)}</span>
               </button>`
             : nothing
         }

@@ -213,7 +213,9 @@ export class SoapSession extends LitElement {
       (newest.reply?.blocks.some((b) => b.is === 'caution' && b.gate !== undefined && !gates.has(b.gate.what)) ??
         false);
     const inLine = this.#line.inLine;
-    const next = this.#openGate(gateWaits) ?? board?.next ?? null;
+    // a guide goes step by step: its keys stand where the keys of checks stand
+    const step = newest?.is === 'note' ? newest.reply?.blocks.find((b) => b.is === 'step') : undefined;
+    const next = this.#openGate(gateWaits) ?? step ?? board?.next ?? null;
     const hasNote = this.#exchanges.some((x) => x.is === 'note');
     return html`
       <section class="plan" aria-label="coach">

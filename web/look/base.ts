@@ -168,6 +168,11 @@ export const keys = css`
     color: inherit;
     font: inherit;
   }
+  .term {
+    display: inline;
+    min-height: 0;
+    padding: 0;
+  }
   summary {
     cursor: pointer;
     width: fit-content;

@@ -242,9 +242,7 @@ export const blocks = css`
   }
   .question-words,
   .step-words {
-    font-size: 1.1875rem;
-    font-weight: var(--weight);
-    line-height: 1.25;
+    font-weight: 600;
   }
   .step-of {
     color: var(--soft);
@@ -259,11 +257,8 @@ export const blocks = css`
     font-weight: 600;
   }
   .withdrawn {
-    color: var(--soft);
-  }
-  .withdrawn::before {
-    content: 'withdrawn ';
-    font-weight: var(--weight);
+    border-left: var(--line) dotted var(--edge);
+    padding-left: 14px;
   }
   .picture {
     display: grid;

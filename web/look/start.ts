@@ -55,6 +55,10 @@ export const startLook = css`
     padding: 6px 12px;
     font-size: 1.125rem;
   }
+  input::placeholder {
+    color: var(--soft);
+    opacity: 1;
+  }
   .who {
     display: grid;
     gap: 4px;

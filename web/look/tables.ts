@@ -73,6 +73,11 @@ export const tables = css`
   td:first-child {
     white-space: nowrap;
   }
+  @media (max-width: 600px) {
+    td:nth-child(2) {
+      min-width: 9rem;
+    }
+  }
   .num {
     text-align: right;
     white-space: nowrap;
