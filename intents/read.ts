@@ -1,5 +1,5 @@
 /** Reads a note into facts, questions, corrections and hazards. Pure, total, linear in the length of the note. */
-import { toSi, dimensionOf, type Unit } from '../server/core/units.ts';
+import { toSi } from '../server/core/units.ts';
 import { aimAmend } from './amends.ts';
 import { askIn, asideIn, isChatter, plainAsk, sentencesOf, splitTails, type Sentence } from './asks.ts';
 import { readClauses } from './clause.ts';
@@ -50,7 +50,8 @@ const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
   unread: [],
 });
 
-const factTouches = (reading: Reading, text: string, unread: readonly Settled[]): Span[] => {
+/** Spans of the words left over, neighbours joined. */
+const unreadSpans = (text: string, unread: readonly Settled[]): Span[] => {
   const spans = unread.map((i) => i.span).toSorted((a, b) => a[0] - b[0]);
   const out: Span[] = [];
   for (const span of spans) {
@@ -58,7 +59,6 @@ const factTouches = (reading: Reading, text: string, unread: readonly Settled[])
     if (last && /^[\s-]*$/.test(text.slice(last[1], span[0]))) last[1] = Math.max(last[1], span[1]);
     else out.push([span[0], span[1]]);
   }
-  void reading;
   return out;
 };
 
@@ -248,7 +248,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     if (aside?.ask === 'talk' && !dangerous) {
       out.asks.push(plainAsk('talk', sentence.text, [sentence.from, sentence.to]));
       quiet.push([sentence.from, sentence.to]);
-    } else if (aside?.about !== undefined && !dangerous) readAside(sentence, aside.about, text, context, out, quiet);
+    } else if (aside?.about !== undefined && !dangerous) readAside(sentence, aside.about, text, out, quiet);
   }
 
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
@@ -309,7 +309,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       !covered.some((c) => i.span[0] >= c[0] && i.span[1] <= c[1]) &&
       !out.ambiguous.some((a) => a.spans.some((s) => i.span[0] >= s[0] && i.span[1] <= s[1])),
   );
-  out.unread = factTouches(out, text, left);
+  out.unread = unreadSpans(text, left);
   if (
     out.facts.length === 0 &&
     out.asks.length === 0 &&
@@ -351,14 +351,7 @@ const overPressure = (out: Reading, context: Context): void => {
 };
 
 /** A sentence that names another system: no fact comes of the words about it; other clauses of it are still read. */
-const readAside = (
-  sentence: Sentence,
-  about: string,
-  text: string,
-  context: Context,
-  out: Reading,
-  quiet: Span[],
-): void => {
+const readAside = (sentence: Sentence, about: string, text: string, out: Reading, quiet: Span[]): void => {
   const parts = splitClauses(text, sentence);
   let said = false;
   for (const [from, to] of parts) {
@@ -374,7 +367,6 @@ const readAside = (
     quiet.push([sentence.from, sentence.to]);
     out.asks.push(plainAsk('elsewhere', sentence.text, [sentence.from, sentence.to], about));
   }
-  void context;
 };
 const splitClauses = (text: string, sentence: Sentence): Span[] => {
   const out: Span[] = [];
@@ -410,4 +402,3 @@ const safeHazards = (text: string): Reading['hazards'] => {
     return [];
   }
 };
-export const isPressure = (unit: Unit): boolean => dimensionOf(unit) === 'pressure';

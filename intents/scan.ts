@@ -1,6 +1,4 @@
 /** Cuts a note into tokens that partition it, UTF-16 unit for unit. */
-import type { Span } from './shapes.ts';
-
 export type Token = {
   from: number;
   to: number;
@@ -9,7 +7,6 @@ export type Token = {
   low: string;
 };
 
-const wordStart = /[\p{L}]/u;
 const shape =
   /(?<line>[\r\n]+)|(?<space>[^\S\r\n]+)|(?<digits>\d+)|(?<slashed>(?:[a-zA-Z]\/){1,2}[a-zA-Z](?![\p{L}\d])|[nNlLrR]\/[sShH]\/[frFR](?![\p{L}\d])|[cCoO]\/(?:out|heating|heat)(?![\p{L}])|[lLrR]\/[hH]and(?![\p{L}])|o\/heating)|(?<word>[\p{L}]+(?:['’][\p{L}]+)*)|(?<mark>[^])/gu;
 
@@ -44,6 +41,3 @@ export const partitions = (tokens: readonly Token[], text: string): boolean => {
   }
   return at === text.length;
 };
-
-export const spanOf = (from: number, to: number): Span => [from, to];
-export const isWordish = (char: string): boolean => wordStart.test(char) || /\d/.test(char);

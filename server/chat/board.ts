@@ -1,5 +1,4 @@
 /** What stands now, for the page: computed from the folded session, never stored. Pure. */
-import { makePlace, takePlace } from '../../intents/place.ts';
 import type { ReadingFact } from '../../intents/shapes.ts';
 import { showAmount } from '../core/amount.ts';
 import type { Folded } from '../session/fold.ts';
@@ -135,10 +134,3 @@ const gateNames: ReadonlySet<string> = new Set([
   'cribbed',
   'over pit',
 ]);
-
-/** The corner a place belongs to, for the plan's keys: "left rear height" and "left bellows" both are the left rear's. */
-export const cornerOf = (place: string): string => {
-  const p = takePlace(place);
-  if (!p?.side || p.side === 'both') return place;
-  return makePlace({ side: p.side, end: p.end ?? 'rear' });
-};

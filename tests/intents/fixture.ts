@@ -1,6 +1,6 @@
 /** Reads fixtures/notes/*.jsonl (grammar: fixtures/notes/FORMAT.md) and holds a reading against one. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { unitNames, toSi, stepToSi, type Unit } from '../../server/core/units.ts';
+import { unitNames, toSi, type Unit } from '../../server/core/units.ts';
 import { blankContext, read } from '../../intents/read.ts';
 import type { Amend, Context, Fact, Reading } from '../../intents/shapes.ts';
 
@@ -246,13 +246,10 @@ export const differences = (f: Fixture, r: Reading): Differences => {
     if (!ambiguous.some((a) => a.includes(words) || words.includes(a))) out.missing.push(`ambiguous: ${words}`);
   for (const a of ambiguous)
     if (!(f.ambiguous ?? []).some((words) => a.includes(words) || words.includes(a))) out.extra.push(`ambiguous: ${a}`);
-  const unread = r.unread.map((s) => f.note.slice(...s));
   for (const words of f.unread ?? []) {
     const at = f.note.indexOf(words);
     if (!r.unread.some((s) => s[0] < at + words.length && s[1] > at)) out.missing.push(`unread: ${words}`);
   }
-  void unread;
   return out;
 };
 export const right = (d: Differences): boolean => d.missing.length === 0 && d.extra.length === 0;
-export { stepToSi };
