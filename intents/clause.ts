@@ -29,9 +29,19 @@ const asSigns = (items: Settled[]): Settled[] => {
 
 /** How regularly a clause's things are so; "8:30 this morning" is a time and no habit. */
 const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | null => {
-  const often = items.find((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often') ?? null;
+  const all = items.filter((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often');
+  // "every time on restart": the circumstance says more than how often
+  const often = all.find((i) => i.v !== 'always' && i.v !== 'sometimes') ?? all[0] ?? null;
   const timed = items.some((i) => i.k === 'num' && i.clock !== undefined);
   return often?.phrase === 'this morning' && timed ? null : often;
+};
+
+/** "soaped the left bag no bubbles soaped the right one": a second work after the first and its place begins anew. */
+const anotherWork = (items: readonly Settled[]): boolean => {
+  const first = items.findIndex((i) => i.k === 'work');
+  if (first < 0) return false;
+  const placed = items.findIndex((i, j) => j > first && i.k === 'place');
+  return placed > 0 && items.slice(placed).some((i) => i.k === 'sign' || i.k === 'num' || i.k === 'neg');
 };
 
 /** Between separators and joins. */
@@ -57,7 +67,7 @@ const clausesOf = (all: readonly Settled[]): Clause[] => {
     if (item.k === 'sep') close(item.hard, false);
     else if (item.k === 'join') close(false, true);
     else {
-      if (items.length >= longestClause) close(false, false);
+      if (items.length >= longestClause || (item.k === 'work' && anotherWork(items))) close(false, false);
       items.push(item);
     }
   close(true, false);

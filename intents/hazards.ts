@@ -16,6 +16,7 @@ const verbMood = (words: string): Hazard['mode'] | null => {
     if (noVerb.test(word)) continue;
     if (/^\w{2,}ing$/.test(word)) {
       if (/^(?:kept|keeps|keep|keeping|stop|stopped|start|started)$/.test(list[i - 1] ?? '')) continue;
+      if (/^(?:was|were|been)$/.test(list[i - 1] ?? '')) return 'done';
       return 'doing';
     }
     if (/^(?:kept|keeps)$/.test(word)) continue;

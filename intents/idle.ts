@@ -131,6 +131,12 @@ export const idle = (items: readonly Item[], i: number): boolean => {
           before.senses.some((s) => s.k === 'sign' || s.k === 'work' || s.k === 'change' || s.k === 'cond'))
       );
     }
+    case 'stuck':
+    case 'sticks':
+      // "stuck a bigger one in": put
+      return (
+        /^(?:a|an|the|my|in|it in|some|another|#)$/.test(next) && !(next === 'in' && /^(?:is|its|was|got)$/.test(prev))
+      );
     case 'pulled':
     case 'pulls':
       return /^(?:in|into|up|over|away)$/.test(next) && !placed;
@@ -172,8 +178,14 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'okay':
     case 'good':
     case 'fine':
+    case 'great':
+    case 'perfect':
       if (/^(?:were|so were|all set)$/.test(prev)) return true;
-      if (/^(?:evening|morning|afternoon|day|night|job|work|one|luck|man|question|enough|time)$/.test(next))
+      if (
+        /^(?:evening|morning|afternoon|day|night|job|work|one|luck|man|question|enough|time|weekend|week|trip|afternoon|point|idea|thing)$/.test(
+          next,
+        )
+      )
         return true;
       return (
         i === 0 &&

@@ -146,6 +146,10 @@ const tolAt = (tokens: readonly Token[], i: number): number | null => {
 const joinsRange = (t: Token | undefined): boolean =>
   t?.kind === 'mark' && (t.low === '-' || t.low === '–' || t.low === '—');
 
+/** "8.15am": hours and minutes with a stop between. */
+const dotted = (n: { kind: string; value: number; step: number }): boolean =>
+  n.kind === 'decimal' && n.step === 0.01 && n.value < 13 && Math.round((n.value % 1) * 100) < 60;
+
 const numberItem = (
   tokens: readonly Token[],
   start: number,
@@ -171,10 +175,18 @@ const numberItem = (
     return { item: { ...item, span, text: text.slice(...span) }, next: end };
   };
   const half =
-    n.kind === 'clock' || (n.kind === 'whole' && n.value <= 12) || n.kind === 'words' ? clockAfter(tokens, next) : null;
+    n.kind === 'clock' || (n.kind === 'whole' && n.value <= 12) || n.kind === 'words' || dotted(n)
+      ? clockAfter(tokens, next)
+      : null;
   if (half || n.kind === 'clock') {
     let minutes =
-      n.kind === 'clock' ? n.value : n.value > 100 ? Math.floor(n.value / 100) * 60 + (n.value % 100) : n.value * 60;
+      n.kind === 'clock'
+        ? n.value
+        : n.kind === 'decimal'
+          ? Math.floor(n.value) * 60 + Math.round((n.value % 1) * 100)
+          : n.value > 100
+            ? Math.floor(n.value / 100) * 60 + (n.value % 100)
+            : n.value * 60;
     if (half?.half === 'pm' && minutes < 720) minutes += 720;
     if (half?.half === 'am' && minutes >= 720) minutes -= 720;
     item.clock = minutes;

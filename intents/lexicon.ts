@@ -20,6 +20,7 @@ import { placeWords, relativeCorners, relativeSides, wheelWords } from './words/
 import { signWords } from './words/signs.ts';
 import { conditionWords, workWords } from './words/states.ts';
 import { gluedOnly, unitWords } from './words/units.ts';
+import { verbForms } from './words/verbs.ts';
 
 export type Relative = 'driver' | 'kerb' | 'street' | 'passenger';
 export type Often = (typeof regularity)[number][1];
@@ -76,7 +77,8 @@ const allPumps = (phrases: string): string => {
   return [...out].join('|');
 };
 for (const [phrases, v, holds] of conditionWords) add(allPumps(phrases), { k: 'cond', v, holds });
-for (const [name, phrases] of Object.entries(signWords)) add(phrases, { k: 'sign', v: name as Sign });
+const signs = Object.entries(signWords);
+for (const [name, phrases] of signs) add(phrases, { k: 'sign', v: name as Sign });
 for (const [name, phrases] of Object.entries(workWords)) add(phrases, { k: 'work', v: name as Work });
 for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'measure', v: name as Measure });
 for (const [phrases, v] of unitWords)
@@ -93,6 +95,17 @@ for (const [v, phrases] of Object.entries(changeWords))
     if (!table.has(normal(phrase))) add(phrase, { k: 'change', v: v as 'fall' | 'rise' });
 for (const word of prepositions) if (!table.has(word)) add(word, { k: 'prep' });
 for (const word of fillers) if (!table.has(word)) add(word, { k: 'filler' });
+
+// "blows the fuse": also blow, blowing and blew the fuse, where nothing else has that form
+for (const [name, phrases] of signs)
+  for (const raw of phrases.split('|')) {
+    const [first = '', ...rest] = normal(raw).split(' ');
+    if (rest.length === 0) continue;
+    for (const form of verbForms.get(first) ?? []) {
+      const phrase = [form, ...rest].join(' ');
+      if (!table.has(phrase)) add(phrase, { k: 'sign', v: name as Sign });
+    }
+  }
 
 export const lexicon: ReadonlyMap<string, readonly Sense[]> = table;
 export const longestPhrase = longest;

@@ -111,6 +111,8 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const next = follower(c, i, false);
   const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
   const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
+  // "13-1/8 lr 13-3/8 rr": a clause that begins with a number and ends with a place says each place after its number
+  if (next && numbersLead(c)) return after;
   const followed = next ? c.items[nextReal(c, next.index)] : undefined;
   const afterOwned = followed?.k === 'num' && followed.clock === undefined;
   if (!own) return afterOwned && !next!.prep ? null : after;
@@ -126,6 +128,16 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const worked = c.items.slice(0, own.index).some((it) => it.k === 'work' || (it.k === 'sign' && w.used.has(it)));
   if (next!.prep && !afterOwned && (busy || (worked && after.item.p.part !== undefined))) return after;
   return own;
+};
+
+/** Number, place, number, place ..., nothing else that says something. */
+const numbersLead = (c: Clause): boolean => {
+  const real = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
+  return (
+    real.length >= 4 &&
+    real.length % 2 === 0 &&
+    real.every((it, j) => (j % 2 === 0 ? plainNumber(it) : it.k === 'place' && !(it.bare && !it.p.part && !it.p.end)))
+  );
 };
 
 const claim = (w: Walk, c: Clause, hit: Hit | null): Loc | null => {

@@ -45,6 +45,8 @@ export const stateFollows = (words: readonly { low: string }[], n: number): bool
   return next !== undefined && (lexicon.get(`${words[n - 1]!.low} ${next.low}`)?.some((s) => s.k === 'cond') ?? false);
 };
 
+const sided = /^(?:right|left)$/;
+
 /** Longest phrase of the tables at `i`. */
 export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
   if (tokens[i]!.kind !== 'word') return null;
@@ -62,6 +64,14 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
           (senses.every((s) => s.k === 'cond') &&
             (lexicon.has(part.slice(0, -1).join(' ')) || lexicon.has(part[0]!)))) &&
         overtaken(words, n)
+      )
+        continue;
+      // "is right rear": a side and its end, not that it is right
+      if (
+        n > 1 &&
+        sided.test(part[n - 1]!) &&
+        words[n] &&
+        lexicon.get(`${part[n - 1]!} ${words[n].low}`)?.some((s) => s.k === 'place')
       )
         continue;
       // "height valve arm up": the arm belongs to what is said of it

@@ -74,6 +74,8 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
     if (name === 'hot') return 'warm';
   } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;
   if (/^(?:broke|is broke)$/.test(phrase) && part !== undefined && !pumpParts.includes(part)) return 'broken';
+  if (name === 'reads right' && part !== undefined && !['gauge', 'test port', 'tank', 'pressure switch'].includes(part))
+    return 'ok';
   if (part === 'brushes' && name === 'not working') return 'worn';
   if (
     blowers.includes(part ?? '') &&
@@ -94,6 +96,42 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
   return name;
 };
 
+/** Signs that a corner has as such: a side named with one of them is the coach's, not a part's. */
+const ofCorner: ReadonlySet<Sign> = new Set([
+  'low',
+  'high',
+  'leans',
+  'level',
+  'sags',
+  'rises',
+  'on stops',
+  'holds',
+  'drops',
+  'comes up driving',
+  'bounces',
+  'bottoms',
+  'fills',
+  'empties',
+  'does not fill',
+  'does not empty',
+  'pulls',
+  'wanders',
+  'bangs',
+  'noisy',
+  'slow build',
+] as Sign[]);
+/** "lr shock stone cold, rr warm": the same part on the side named now. */
+const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
+  const s = w.subject?.p;
+  if (own.p.part || !own.p.side || own.p.side === 'both' || !s?.part || !s.side || !sideable.has(s.part)) return own;
+  if (s.side === own.p.side || s.side === 'both' || ofCorner.has(name)) return own;
+  return {
+    ...own,
+    p: tidy({ ...own.p, part: s.part, ...(own.p.end === undefined && s.end ? { end: s.end } : {}) }),
+    from: own.from === 'said' ? 'carried' : own.from,
+  };
+};
+
 const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
   // "bag chafed on the shock bolt": what it rubs on is not what is chafed
   if (name === 'chafed') {
@@ -108,7 +146,7 @@ const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null 
     }
   }
   const own = find(w, c, index, placeAfter.has(name));
-  if (own) return own;
+  if (own) return ofTheOther(w, own, name);
   if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks', 'ok'].includes(name)) {
     use(w, c.measure);
     return assumed({ part: 'tank' });
@@ -228,6 +266,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     w.facts.at(-1)?.is === 'reading' &&
     w.lastMeasure === 'water drained' &&
     prev &&
+    !/^(?:was|is|looked|looks|came out)$/.test(phraseOf(prev)) &&
     !neg
   ) {
     use(w, item);
@@ -286,7 +325,19 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     );
     if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);
   }
-  name = atPart(name, loc?.p.part, item.phrase);
+  const prior = w.facts.at(-1);
+  if (
+    name === 'worn' &&
+    prior?.is === 'sign' &&
+    (prior.what.v === 'worn inside' || prior.what.v === 'worn outside') &&
+    prior.there &&
+    items.slice(0, index).some((it) => w.used.has(it) && it.k === 'sign')
+  ) {
+    use(w, item);
+    if (prior.where.v === '' || prior.where.from !== 'said') prior.where = loc ? whereOf(loc) : prior.where;
+    return index + 1;
+  }
+  name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
   if (
     loc?.p.part === 'fuse' &&
     ['burnt', 'blown', 'tripped'].includes(name) &&
@@ -392,6 +443,31 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
     return;
   }
   const rest = c.items.slice(index + 1);
+  // "soaped the crimp, nada": looked for and not found where it was looked for
+  const worked = w.facts.at(-1);
+  if (
+    w.lastWork === 'soaped' &&
+    w.lastSign === null &&
+    worked?.is === 'work' &&
+    worked.done &&
+    /^(?:none|nothing|nil|nope|nada|nowt|zip)$/.test(phrase) &&
+    c.items.every((it) => it === item || skippable(it))
+  ) {
+    for (const f of w.facts.filter((x) => x.is === 'work' && x.what.v === 'soaped'))
+      push(
+        w,
+        {
+          is: 'sign',
+          where: f.where,
+          word: wordOf(w),
+          what: { v: 'bubbles', from: 'assumed', spans: [item.span] },
+          there: false,
+        } as Draft,
+        null,
+        item,
+      );
+    return;
+  }
   if (
     !/^(?:none|nothing|not|no|nil|nope|nada|nowt|zip)$/.test(phrase) ||
     rest.some(isContent) ||

@@ -50,6 +50,11 @@ const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
   unread: [],
 });
 
+const sameThing = (a: Fact, b: Fact): boolean =>
+  a.is === b.is && 'what' in a && 'what' in b && a.what.v === b.what.v && a.where.v === b.where.v;
+const contrary = (a: Fact, b: Fact): boolean =>
+  sameThing(a, b) && a.is === 'condition' && b.is === 'condition' && a.holds !== b.holds;
+
 /** Spans of the words left over, neighbours joined. */
 const unreadSpans = (text: string, unread: readonly Settled[]): Span[] => {
   const spans = unread.map((i) => i.span).toSorted((a, b) => a[0] - b[0]);
@@ -193,6 +198,22 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
 
   if (context.open?.yes !== undefined && yes.test(bare))
     return shift(readSafely(context.open.yes, { ...context, open: null }), 'carried', whole);
+  // "yes is on stand, tank 0": the answer, and what else it says
+  const affirmed = context.open?.yes !== undefined ? /^(?:yes|yeah|yep|yup|aye|affirmative|y)\b[, ]*/.exec(low) : null;
+  if (affirmed && context.open?.yes !== undefined) {
+    const answer = shift(readSafely(context.open.yes, { ...context, open: null }), 'carried', [
+      0,
+      affirmed[0].trimEnd().length,
+    ]);
+    const rest = readSafely(
+      affirmed[0].replace(/[^\n]/g, ' ') + text.slice(affirmed[0].length),
+      { ...context, open: null },
+      false,
+    );
+    const known = rest.facts.filter((f) => !answer.facts.some((a) => sameThing(a, f)));
+    if (answer.facts.every((a) => !rest.facts.some((f) => contrary(a, f))))
+      return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
+  }
   if (context.open?.no !== undefined && no.test(bare))
     return shift(readSafely(context.open.no, { ...context, open: null }), 'carried', whole);
 
@@ -273,6 +294,19 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     if (deed) return false;
     if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
     if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
+    if (
+      f.is === 'reading' &&
+      f.what.v === 'current' &&
+      f.where.from === 'assumed' &&
+      hazards.some((h) => h.hazard === 'fuse enlarged')
+    )
+      return false;
+    if (
+      f.is === 'reading' &&
+      f.what.v === 'distance driven' &&
+      hazards.some((h) => h.mode === 'intended' || h.mode === 'asked')
+    )
+      return false;
     if (f.is === 'reading') return !inHazardClause(f, ['fuse enlarged', 'relief defeated']);
     if (f.is === 'condition')
       return !(

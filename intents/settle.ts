@@ -16,6 +16,8 @@ export type PlaceItem = {
   assumed?: boolean;
   ask?: Relative;
   bare?: 'r' | 'l' | 'rh' | 'l/r' | 'ps';
+  /** "the right one": the part spoken of before, on that side. */
+  one?: boolean;
   phrase: string;
 };
 export type Settled =
@@ -233,6 +235,12 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
     const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
+    // "panel on ROAD": a preposition and the label
+    const led = /^(?:on|in|at|to) (\S+)$/.exec(item.phrase)?.[1];
+    const after = led
+      ? labelled(led, text.slice(item.span[1] - led.length, item.span[1]), lastReal(), context.labels)
+      : null;
+    if (after?.startsWith('panel ')) return void raw.push({ k: 'cond', v: after as Condition, holds: true, ...base });
     // "11.2 at motor running": the pump's motor where volts or amps are told
     if (item.phrase === 'motor running' && electric(items, i)) {
       const cut = item.span[0] + 'motor'.length;
@@ -259,6 +267,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       else p = { ...p, side: sideOf(sense.rel, context.traffic) };
       place.p = p;
     }
+    if (p.side && !p.part && /^ ones?\b(?! (?:and|or) a )/i.test(text.slice(item.span[1], item.span[1] + 6)))
+      place.one = true;
     if (['rh', 'r', 'l', 'l/r', 'ps'].includes(item.phrase)) place.bare = item.phrase as 'r' | 'l' | 'rh';
     raw.push(place);
   });
@@ -335,6 +345,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
             span: [prev.span[0], item.span[1]],
             ...(ask ? { ask } : {}),
             ...(prev.near || item.near ? { near: true } : {}),
+            ...(item.one ? { one: true } : {}),
           };
           delete out[at].bare;
           continue;

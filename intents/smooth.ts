@@ -4,6 +4,7 @@ import type { Token } from './scan.ts';
 import { scan } from './scan.ts';
 import { plainEnglish } from './words/plain.ts';
 import { slang } from './words/slang.ts';
+import { didForms } from './words/verbs.ts';
 
 const ordinals = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
 
@@ -50,6 +51,19 @@ const runsOn = (word: string): boolean => lexicon.get(word)?.some((s) => s.k ===
 const follows =
   /^(?:at|is|was|on|off|in|low|high|rear|front|side|bag|valve|reads|now|leaks|leaking|hissing|level|down|link|line|pressure|runs|running)$/;
 
+/** "i change the relay": done, unless a question or a plan stands before it. */
+const doneBy = (tokens: readonly Token[], i: number): string | null => {
+  const did = Object.hasOwn(didForms, tokens[i]!.low) ? didForms[tokens[i]!.low]! : null;
+  if (did === null || tokens[i - 1]?.kind !== 'space') return null;
+  const who = tokens[i - 2]?.low;
+  if (who !== 'i' && who !== 'we') return null;
+  const before = tokens[i - 3]?.kind === 'space' ? tokens[i - 4]?.low : undefined;
+  return before !== undefined &&
+    /^(?:do|did|can|could|should|shall|must|may|would|will|how|when|if|where|before|until|what|so|then)$/.test(before)
+    ? null
+    : did;
+};
+
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {
   const out: Token[] = [];
@@ -67,9 +81,10 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       out.push({ ...t, to: tokens[i + 2]!.to, low: 'r/r' });
       i += 2;
     } else {
-      const two = t.kind === 'word' ? runOn(t) : null;
+      const did = t.kind === 'word' ? doneBy(tokens, i) : null;
+      const two = t.kind === 'word' && did === null ? runOn(t) : null;
       if (two) out.push(...two);
-      else out.push(t.kind === 'word' ? smoothWord(t) : t);
+      else out.push(did !== null ? { ...t, low: did } : t.kind === 'word' ? smoothWord(t) : t);
     }
   }
   return out;

@@ -128,6 +128,9 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     at: w.context.at,
     ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),
   } as Fact;
+  const drained = w.facts.at(-1);
+  if (full.is === 'reading' && full.what.v === 'water drained' && !full.when && drained?.is === 'work' && drained.when)
+    full.when = { ...drained.when, spans: [] };
   if (full.is === 'reading') {
     const limits = plausible[full.what.v];
     const si = full.amount.v.si;
@@ -232,8 +235,18 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
   }
+  // "the right one": of what was spoken of
+  const kin = item.one && !p.part ? (w.subject?.p.part ?? partBefore(w, item)) : undefined;
+  if (kin && sideable.has(kin)) {
+    p = tidy({ ...p, part: kin, ...(p.end === undefined && w.subject?.p.end ? { end: w.subject.p.end } : {}) });
+    from = from === 'said' ? 'carried' : from;
+    item.p = p;
+  }
   return { p, from, spans: item.spans, item };
 };
+const partBefore = (w: Walk, item: PlaceItem): PlaceParts['part'] =>
+  w.all.slice(0, w.all.indexOf(item)).findLast((it): it is PlaceItem => it.k === 'place' && it.p.part !== undefined)?.p
+    .part;
 
 /** A number that nothing settles: asks, with notes that say it plainly. */
 export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {

@@ -4,7 +4,7 @@
 export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[] = [
   [
     'redo',
-    /^(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|restore(?: (?:it|that))?|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
+    /^(?:(?:no|actually|oops|wait|sorry|ok)[, ]+)*(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|restore(?: (?:it|that))?|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
   ],
   [
     'undo',
@@ -22,7 +22,7 @@ export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[]
 
 /** Changes the side or place of what was said. */
 export const swapForms: readonly RegExp[] = [
-  /^(?:no |oops |sorry |ah |actually |er |wait |oh |damn |my bad |ah sorry |shit )*(?:wrong side|other side|wrong way round|other way round|other way around|swap (?:the |them |those )?(?:sides|round|over|them|those)|swap (?:them|those|that)(?: round| over| around)?|got (?:them|it|the sides|my sides) (?:backwards|mixed up|the wrong way round|swapped|reversed|wrong way round)|mixed up (?:the )?(?:sides|left and right)|sides (?:are |were )?(?:swapped|wrong|mixed|reversed|the wrong way round)|left and right (?:are |were )?(?:swapped|mixed|mixed up|reversed|wrong)|had (?:them|the sides|it) backwards|i mean the other side|meant the other side|it was the other side|i meant other side|mixed left and right|i mix(?:ed)? (?:the )?(?:side|sides|left and right|left right)|i had the sides (?:mixed|backwards|wrong)|change sides?|switch sides?)(?: (?:sorry|please|oops|there|on that|mate|i mean|i meant))*$/,
+  /^(?:no |oops |sorry |ah |actually |er |wait |oh |damn |my bad |ah sorry |shit )*(?:wrong side|other side|wrong way round|other way round|other way around|swap (?:the |them |those )?(?:sides|round|over|them|those)|swap (?:them|those|that)(?: round| over| around)?|got (?:them|it|the sides|my sides) (?:backwards|mixed up|the wrong way round|swapped|reversed|wrong way round)|mixed up (?:the )?(?:sides|left and right)|sides (?:are |were )?(?:swapped|wrong|mixed|reversed|the wrong way round)|left and right (?:are |were )?(?:swapped|mixed|mixed up|reversed|wrong)|had (?:them|the sides|it) backwards|i mean the other side|meant the other side|it was the other side|i meant other side|mixed left and right|i mix(?:ed)? (?:the )?(?:side|sides|left and right|left right)|i had the sides (?:mixed|backwards|wrong)|change sides?|switch sides?)(?:,? (?:sorry|please|oops|there|on that|mate|i mean|i meant))*$/,
 ];
 
 /** Begins a correction of what was said before: what follows is the new value. */

@@ -3,6 +3,10 @@ import type { AskKind } from '../shapes.ts';
 
 /** `topic`: what the question is about, taken from the named group. */
 export const askForms: readonly (readonly [AskKind, RegExp])[] = [
+  [
+    'work out',
+    /^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
+  ],
   ['why not', /^(?:so |and |but )?why (?:not|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/],
   [
     'what if',

@@ -66,7 +66,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   broken:
     'broken|brake in|break in|a break in|snapped|cracked off|sheared|fell off|broken off|come off|came off|fallen off|fractured|broke off|is off',
   disconnected:
-    'disconnected|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
+    'disconnected|is disconnect|is disconected|is disconect|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
   slipped: 'slipped|moved on the shaft|slid|clamp moved|slipping',
   missing: 'missing|not there|not fitted|isnt there',
   kinked: 'kinked|kink|pinched|crushed|kinks|squashed|kinked up|trapped',
