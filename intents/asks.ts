@@ -49,6 +49,17 @@ const starts =
 /** A note that ends in a question ("lr bag 51 rr 66, why"): what comes before it is told, not asked. */
 export const splitTails = (sentences: Sentence[]): Sentence[] =>
   sentences.flatMap((s) => {
+    const pair = / and (?=(?:close|print|stop|start|undo|save|show|give)\b)/.exec(s.low);
+    if (pair && s.text.length === s.low.length && askIn({ ...s, low: s.low.slice(0, pair.index) })?.kind === 'command')
+      return [
+        { from: s.from, to: s.from + pair.index, text: s.text.slice(0, pair.index), low: s.low.slice(0, pair.index) },
+        {
+          from: s.from + pair.index + 5,
+          to: s.to,
+          text: s.text.slice(pair.index + 5),
+          low: s.low.slice(pair.index + 5).replace(/^(\w+) it off\b/, '$1 it'),
+        },
+      ];
     const low = s.low;
     if (starts.test(low.replace(polite, ''))) return [s];
     const m = tail.exec(low);
@@ -104,6 +115,8 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
         span,
         words: sentence.text,
       };
+    const may = /^(?:can|could|should|shall|may|must|would|will)\b(?! (?:it|that|this|they) be\b)(?<topic>.*)/.exec(low);
+    if (may) return { kind: 'safe', topic: may.groups!['topic']!.trim(), span, words: sentence.text };
     const safe = /\b(?:is (?:it |this |that )?(?:ok|safe|normal|bad)|can i|can we|should i|may i)\b(?<topic>.*)/.exec(
       low,
     );

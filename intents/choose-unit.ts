@@ -1,5 +1,5 @@
 /** The unit of a number that has none. */
-import { dimensionOf, type Unit } from '../server/core/units.ts';
+import { dimensionOf, toSi, type Unit } from '../server/core/units.ts';
 import {
   coachSides,
   heightLike,
@@ -12,7 +12,7 @@ import {
 } from './dims.ts';
 import type { Amounting } from './items.ts';
 import { takePlace, type PlaceParts } from './place.ts';
-import type { Measure } from './shapes.ts';
+import type { Context, Measure, ReadingFact } from './shapes.ts';
 import { phraseOf, type Clause, type Loc, type Walk } from './walk.ts';
 
 export type Choice = { measure: Measure | null; unit: Unit; from: 'said' | 'carried' | 'assumed'; loc?: Loc | null };
@@ -78,6 +78,16 @@ export const chooseUnit = (
   )
     return { measure, unit: own, from: 'assumed' };
   const part = place?.part;
+  const lastPart = takePlace(w.lastReading?.where.v ?? '')?.part;
+  if (
+    part &&
+    part === lastPart &&
+    !measure &&
+    w.lastMeasure &&
+    w.lastUnit &&
+    ['delay', 'dead band', 'voltage drop', 'free play', 'temperature', 'resistance', 'torque'].includes(w.lastMeasure)
+  )
+    return { measure: w.lastMeasure, unit: w.lastUnit, from: 'carried' };
   if (part && voltParts.has(part)) return { measure: 'voltage', unit: 'V', from: 'assumed' };
   if (part && w.lastMeasure === 'load' && inNote) return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
   if (part && pressureParts.has(part)) {
@@ -133,11 +143,39 @@ export const chooseUnit = (
       from: 'carried',
     };
   }
+  // "half hour later 115", "07:10 this morning 329": read again what was read before
+  const again = !inNote && (w.pendingWhen !== null || timed(c)) ? lastRead(ctx) : null;
+  if (again && within(n, again))
+    return {
+      measure: again.what.v,
+      unit: again.amount.v.unit,
+      from: 'carried',
+      loc: { p: takePlace(again.where.v) ?? {}, from: 'carried', spans: [] },
+    };
   if (subject?.part && pressureParts.has(subject.part) && subject.part !== 'height valve')
     return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
   if (subject && coachSides(subject) && heightLike(n, ctx))
     return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
   return null;
+};
+
+const timed = (c: Clause): boolean =>
+  c.items.some(
+    (it) => it.k === 'num' && (it.clock !== undefined || (it.unit !== null && dimensionOf(it.unit) === 'duration')),
+  );
+/** The reading of the last note that had one, if it had only one place. */
+const lastRead = (ctx: Context): ReadingFact | null => {
+  const readings = (ctx.recent.findLast((r) => r.facts.some((f) => f.is === 'reading'))?.facts ?? []).filter(
+    (f): f is ReadingFact =>
+      f.is === 'reading' && ['pressure', 'height', 'voltage', 'current', 'temperature'].includes(f.what.v),
+  );
+  const last = readings.at(-1);
+  return last && readings.every((f) => f.where.v === last.where.v && f.what.v === last.what.v) ? last : null;
+};
+/** A number of the same size as that reading: the same thing read again. */
+const within = (n: Amounting, r: ReadingFact): boolean => {
+  const ratio = toSi(n.value, r.amount.v.unit) / r.amount.v.si;
+  return ratio > 0.4 && ratio < 2.5;
 };
 
 export const openPlace = (w: Walk): Loc => ({

@@ -7,7 +7,8 @@ import { readDoubt, readFuse, readNone, readSign } from './read-sign.ts';
 import { readSpec } from './read-spec.ts';
 import { planned, readCondition, readShared, readWork } from './read-state.ts';
 import { dayOf } from './read-time.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import { tidy, type PlaceItem, type Settled } from './settle.ts';
+import { sideable } from './sideable.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
 import { locOf, phraseOf, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
 
@@ -32,7 +33,9 @@ const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | 
   const all = items.filter((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often');
   // "every time on restart": the circumstance says more than how often
   const often = all.find((i) => i.v !== 'always' && i.v !== 'sometimes') ?? all[0] ?? null;
-  const timed = items.some((i) => i.k === 'num' && i.clock !== undefined);
+  const timed = items.some(
+    (i) => i.k === 'num' && (i.clock !== undefined || (i.unit === null && /^[01]\d{3}$/.test(i.text))),
+  );
   return often?.phrase === 'this morning' && timed ? null : often;
 };
 
@@ -157,7 +160,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     last &&
     !last.often &&
     c.places.length === 0 &&
-    !c.items.some((it) => isContent(it) || it.k === 'day') &&
+    !c.items.some((it) => isContent(it) || it.k === 'day' || it.k === 'told' || it.k === 'unknown') &&
     (last.is === 'sign' || last.is === 'reading')
   )
     last.often = c.often.v;
@@ -177,7 +180,13 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
       return;
     }
     if (before?.joined && readShared(w, c)) return;
-    const loc = locOf(w, item);
+    const said = locOf(w, item);
+    const kin = w.subject?.p.part;
+    // "not the right bag, only left": the same part
+    const loc =
+      kin && sideable.has(kin) && w.subject?.p.side && said.p.side && !said.p.part && !said.p.end && kin !== 'tyre'
+        ? { ...said, p: tidy({ ...said.p, part: kin }) }
+        : said;
     // "found the leak, o/s supply fitting": where it was, said after it
     const last = w.facts.at(-1);
     if (last?.is === 'sign' && last.where.v === '' && before && !before.hard) last.where = whereOf(loc);

@@ -80,6 +80,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return leftVerbs.test(next) && !articles.test(prev);
     case 'right':
       if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
+      if (/^(?:leaning|leans|lean|leaned|tilting|tilts|listing|lists|tipped)$/.test(prev)) return false;
       if (
         /^(?:all|ok|okay|just|thats|thats about|not|isnt|looks|seems|about|its|doesnt look|sit|sits|sitting|sat|went)$/.test(
           prev,
@@ -131,6 +132,21 @@ export const idle = (items: readonly Item[], i: number): boolean => {
           before.senses.some((s) => s.k === 'sign' || s.k === 'work' || s.k === 'change' || s.k === 'cond'))
       );
     }
+    case 'aired up':
+    case 'pumped up':
+      return items
+        .slice(Math.max(0, i - 3), i)
+        .some((_, k) => /^(?:while|whilst|with|when|its|shes)$/.test(phraseAt(items, Math.max(0, i - 3) + k)));
+    case 'plugged in':
+      return /^(?:not|isnt|wasnt|was|is|its|were|been|to)$/.test(prev) && !placed;
+    case 'even':
+      return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
+    case 'list':
+    case 'lists':
+      return /^(?:the|on the|to do|your|my)$/.test(prev);
+    case 'new':
+      // "since the new bag": named, not fitted
+      return /^(?:the|this|that|my|our|of|since)$/.test(prev) && placed;
     case 'stuck':
     case 'sticks':
       // "stuck a bigger one in": put

@@ -125,6 +125,8 @@ const clockAfter = (tokens: readonly Token[], i: number): { half: 'am' | 'pm'; n
   const at = spaceAt(tokens, i);
   const low = tokens[at]?.low;
   if (low === 'am' || low === 'pm') return { half: low, next: at + 1 };
+  if ((low === 'a' || low === 'p') && tokens[at + 1]?.kind === 'space' && tokens[at + 2]?.low === 'm')
+    return { half: low === 'a' ? 'am' : 'pm', next: at + 3 };
   if ((low === 'a' || low === 'p') && tokens[at + 1]?.low === '.' && tokens[at + 2]?.low === 'm')
     return { half: low === 'a' ? 'am' : 'pm', next: at + (tokens[at + 3]?.low === '.' ? 4 : 3) };
   return null;
@@ -275,7 +277,13 @@ const numberItem = (
   if (/^ or so\b/i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8))) {
     item.about = 'about';
     next += 4;
-  }
+  } else if (
+    u &&
+    /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(
+      text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 16),
+    )
+  )
+    item.about ??= 'about';
   const tol = tolAt(tokens, next);
   if (tol !== null) {
     const t = numberAt(tokens, spaceAt(tokens, tol));
@@ -316,7 +324,7 @@ const climbs = (tokens: readonly Token[], i: number): boolean =>
     );
 
 const singular =
-  /^(?:cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec)$/;
+  /^(?:mile|cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec)$/;
 /** "a cup", "an inch and a half", "one turn". */
 const oneOf = (tokens: readonly Token[], i: number, text: string): { item: Amounting; next: number } | null => {
   const t = tokens[i]!;
@@ -336,7 +344,24 @@ const oneOf = (tokens: readonly Token[], i: number, text: string): { item: Amoun
     while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
     next += 1;
   }
+  const two = /^ or (?:two|so)\b/i.exec(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
+  if (two) next += 4;
   const span: Span = [t.from, tokens[next - 1]!.to];
+  if (two)
+    return {
+      item: {
+        k: 'num',
+        value,
+        step: 1,
+        whole: true,
+        unit,
+        about: 'about',
+        signed: false,
+        span,
+        text: text.slice(...span),
+      },
+      next,
+    };
   return {
     item: { k: 'num', value, step: more ? 0.25 : 1, whole: true, unit, signed: false, span, text: text.slice(...span) },
     next,

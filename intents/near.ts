@@ -117,6 +117,24 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const afterOwned = followed?.k === 'num' && followed.clock === undefined;
   if (!own) return afterOwned && !next!.prep ? null : after;
   if (!after) return own;
+  // "the bag is 52 left": a part, then its side
+  if (
+    !own.item.p.side &&
+    own.item.p.part &&
+    after.item.p.side &&
+    !after.item.p.part &&
+    !after.item.p.end &&
+    !next!.prep &&
+    !afterOwned
+  ) {
+    const p = joinPlaces(own.item.p, after.item.p);
+    if (p)
+      return {
+        item: { ...after.item, p, spans: [...own.item.spans, ...after.item.spans] },
+        index: after.index,
+        after: true,
+      };
+  }
   // "pop the drain plug w/ 90 in the tank": only one of the two can have a number
   const holds = (hit: Hit): boolean => hit.item.p.part === undefined || measurable.has(hit.item.p.part);
   if (own.item.p.part === 'coach' && (after.item.p.side ?? after.item.p.end) && !afterOwned) return after;

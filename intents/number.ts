@@ -106,6 +106,24 @@ const written = (tokens: readonly Token[], i: number): Num | null => {
     const low = tokens[i + 2]!.low;
     return { value: Number(`${t.low}.${low}`), step: 10 ** -low.length, next: i + 3, kind: 'decimal', signed: false };
   }
+  // 12,4 and 13,25: a comma between figures that nothing else explains
+  const small = tokens[i + 2];
+  if (
+    mark(tokens[i + 1], ',') &&
+    digits(small) &&
+    small.low.length <= 2 &&
+    !(mark(tokens[i + 3], ',') && digits(tokens[i + 4])) &&
+    !(mark(tokens[i - 1], ',') && digits(tokens[i - 2])) &&
+    !mark(tokens[i + 3], '/') &&
+    (small.low.length === 1 || Number(t.low) < 30)
+  )
+    return {
+      value: Number(`${t.low}.${small.low}`),
+      step: 10 ** -small.low.length,
+      next: i + 3,
+      kind: 'decimal',
+      signed: false,
+    };
   if (t.low.length <= 3 && mark(tokens[i + 1], ',') && digits(tokens[i + 2]) && tokens[i + 2]!.low.length === 3)
     return { value: Number(t.low + tokens[i + 2]!.low), step: 1, next: i + 3, kind: 'whole', signed: false };
   return { value: Number(t.low), step: 1, next: i + 1, kind: 'whole', signed: false };

@@ -19,7 +19,9 @@ export type Phrase = { senses: readonly Sense[]; phrase: string; next: number; n
 
 /** Words that may stand inside a phrase without changing it: "pump is still running", "floor not level". */
 export const inner = new Set(
-  'is are was were be been being still the now just its it a has have had back also up really must already'.split(' '),
+  'is are was were be been being still the now just its it a has have had back also up really must already right straight all completely totally fully pretty quite too very'.split(
+    ' ',
+  ),
 );
 
 export const denials = new Set(['not', 'isnt', 'wasnt', 'arent', 'werent']);

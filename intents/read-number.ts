@@ -131,6 +131,10 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     unreadable(w, n);
     return index + 1;
   }
+  if (before === 'at' && n.unit === null && /^[012]\d{3}$/.test(n.text) && clockOf(n) !== null && n.value < 2400) {
+    setClock(w, c, n, clockOf(n)!);
+    return index + 1;
+  }
   if (hourAfter(w, c, n, index)) return index + 1;
   if (n.unit === null && /^0\d{3}$/.test(n.text) && n.value < 2400 && n.value % 100 < 60) {
     setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));

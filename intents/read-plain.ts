@@ -48,7 +48,7 @@ const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
     return m ? (m[1] as 'in' | 'out') : null;
   };
   for (let j = index + 1; j < Math.min(c.items.length, index + 5); j += 1) {
-    if (c.items[j]!.k === 'num') break;
+    if (c.items[j]!.k === 'num' || (c.items[j]!.k === 'measure' && !w.used.has(c.items[j]!) && j > index + 1)) break;
     const dir = at(j);
     const amountNext = c.items[j + 1]?.k === 'num' && c.items[j]?.k === 'filler';
     if (dir && !amountNext) {
@@ -123,6 +123,15 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   ) {
     measure = 'voltage drop';
     use(w, next);
+  }
+  const fell = items.slice(0, index).findLast((it) => !(it.k === 'filler' || it.k === 'prep'));
+  if (
+    dim === 'voltage' &&
+    (fell?.k === 'sign' || fell?.k === 'change') &&
+    /^(?:drop|drops|dropped|dropping|losing|loses|lost)$/.test(phraseOf(fell))
+  ) {
+    measure = 'voltage drop';
+    use(w, fell);
   }
   if (dim === 'length' && (unit === 'mi' || unit === 'km') && measure !== 'odometer')
     measure = n.value > 2500 ? 'odometer' : 'distance driven';
@@ -384,6 +393,7 @@ const placeless = (w: Walk, dim: Dimension, measure: Measure): Loc | null => {
   const part = w.subject?.p.part ?? '';
   switch (dim) {
     case 'pressure':
+      if (w.lastWork === 'soaped' && w.lastReading === null) return assumed({ part: 'tank' });
       return part === 'bellows' || part === 'tyre' || (w.lastMeasure === 'pressure' && pressureParts.has(part))
         ? tankOrCarried(w.subject)
         : assumed({ part: 'tank' });

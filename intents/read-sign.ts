@@ -152,6 +152,12 @@ const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null 
     return assumed({ part: 'tank' });
   }
   const home = signHomes[name];
+  // "that side's creeping up"
+  if (
+    w.subject?.p.side &&
+    /\b(?:that|this|the same|same) side/i.test(w.text.slice(c.items[0]!.span[0], c.items[index]!.span[0]))
+  )
+    return { p: { side: w.subject.p.side }, from: 'carried', spans: [] };
   if (pumpSigns.has(name)) return assumed({ part: 'pump' });
   const s = carried(w.subject);
   const attitude = [
@@ -225,12 +231,14 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
         w.used.has(prevSign) &&
         (item.v === 'ok' || item.v === 'binding')) ||
       (prevSign?.k === 'cond' && item.v === 'ok');
+    const after = item.phrase === 'black' && prevSign?.k === 'sign' && prevSign !== item && w.used.has(prevSign);
     const before =
-      ahead?.k === 'sign' &&
-      nextReal(c, index) === index + 1 &&
-      ['noisy', 'dirty', 'aged', 'stuck'].includes(item.v) &&
-      ahead.v !== item.v &&
-      /^(?:loud|big|bad|stuck|old|dirty|black)$/.test(item.phrase);
+      after ||
+      (ahead?.k === 'sign' &&
+        nextReal(c, index) === index + 1 &&
+        ['noisy', 'dirty', 'aged', 'stuck'].includes(item.v) &&
+        ahead.v !== item.v &&
+        /^(?:loud|big|bad|stuck|old|dirty|black)$/.test(item.phrase));
     const named = item.phrase === 'bad' && ahead?.k === 'place' && items.some((it) => it.k === 'sign' && it !== item);
     if (colours || before || named) {
       use(w, item);
@@ -321,6 +329,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
         i > index &&
         (c.items[i] as PlaceItem).p.side !== undefined &&
         (/ to$/.test(item.phrase) ||
+          (i === index + 1 && (c.items[i] as PlaceItem).p.part === undefined) ||
           /^(?:to|toward|towards|on)$/.test(phraseOf(c.items.slice(index + 1, i).findLast((it) => it.k === 'prep')))),
     );
     if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);

@@ -1,6 +1,6 @@
 /** States of the coach and work on it. */
 import { dimension } from './items.ts';
-import { denied, find, nextReal, placeAt } from './near.ts';
+import { denied, find, isContent, nextReal, placeAt } from './near.ts';
 import type { PlaceItem, Settled } from './settle.ts';
 import { tidy } from './settle.ts';
 import type { When } from './shapes.ts';
@@ -13,6 +13,7 @@ import {
   share,
   use,
   whereOf,
+  wordOf,
   type Clause,
   type Draft,
   type Loc,
@@ -92,7 +93,14 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
   }
   if (item.v === 'parked' && c.items.some((it) => it.k === 'num' && dimension(it) === 'duration')) return index + 1;
   const sided = item.v.startsWith('panel') || item.v.startsWith('arm') || item.v === 'link connected';
-  const loc = sided ? find(w, c, index, false) : null;
+  const near = sided ? placeAt(c, index, false) : null;
+  const spoken =
+    near !== null &&
+    item.v.startsWith('panel') &&
+    c.items
+      .slice(Math.min(near.index, index) + 1, Math.max(near.index, index))
+      .some((it) => isContent(it) || it.k === 'neg');
+  const loc = sided && !spoken ? find(w, c, index, false) : null;
   const side = loc?.p.side === 'left' || loc?.p.side === 'right' ? loc.p.side : undefined;
   const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;
   if (item.v === 'link connected')
@@ -103,7 +111,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     {
       is: 'condition',
       where: whereOf(place),
-      word: 'own',
+      word: wordOf(w) === 'told' ? 'told' : 'own',
       what: said(item.v, item),
       holds: neg ? !item.holds : item.holds,
       ...dayWhen(w, c, index),
@@ -115,7 +123,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
 };
 
 const plans =
-  /^(?:gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
+  /^(?:to be|gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
 /** What is only meant to be done is no state yet. */
 export const planned = (c: Clause, index: number): boolean =>
   c.items

@@ -29,12 +29,19 @@ const clauseHasReading = (c: Clause, index: number): boolean =>
 export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void => {
   const when: When = { text: n.text, clock, spans: [n.span] };
   const at = c.items.indexOf(n);
-  const back = /^(?:last night|yesterday|yesterday evening|last evening)$/.test(
-    phraseOf(c.items[at + 1]) || phraseOf(c.items[at - 1]),
-  );
-  if (back) {
+  // "yesterday at 22:00", "22:00 last night"
+  const lead = /^(?:at|around|about|by)$/.test(phraseOf(c.items[at - 1])) ? c.items[at - 2] : c.items[at - 1];
+  const day = [c.items[at + 1], lead].find((it): it is Extract<Settled, { k: 'day' }> => it?.k === 'day' && it.v === 1);
+  if (day) {
     when.day = 1;
-    for (const it of [c.items[at + 1], c.items[at - 1]]) if (it?.k === 'day') use(w, it);
+    use(w, day);
+    if (w.pendingWhen?.day === 1) w.pendingWhen = null;
+    const taken = w.facts.at(-1);
+    if (taken?.when?.day === 1 && taken.when.clock === undefined && taken.when.spans[0]?.[0] === day.span[0]) {
+      taken.when = { ...when, spans: [...when.spans, day.span] };
+      use(w, n);
+      return;
+    }
   }
   use(w, n);
   const prev = w.lastReading;

@@ -325,7 +325,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       const at = out.findLastIndex(
         (o) =>
           !(o.k === 'filler' && glue.test(o.phrase)) &&
-          !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to'].includes(o.phrase)),
+          !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to', 'near', 'by', 'around'].includes(o.phrase)),
       );
       const prev = out[at];
       const between = out.slice(at + 1);

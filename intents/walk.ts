@@ -155,7 +155,7 @@ export const share = (w: Walk, fact: Fact | null): void => {
     const side = loc.p.side ?? '';
     const part = loc.p.part ?? partTail(own);
     const v = makePlace(tidy({ ...loc.p, part: part as PlaceParts['part'] }));
-    if (v === own || side === '') continue;
+    if (v === own || side === '' || (part !== undefined && !sideable.has(part))) continue;
     w.facts.push({
       ...fact,
       id: `${w.context.note}.${w.facts.length}`,
@@ -230,7 +230,9 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
   const inherits =
     p.part !== undefined &&
     !p.side &&
-    ((sub && s?.part !== undefined && airSide.has(s.part)) || (p.part === s?.part && sideable.has(p.part)));
+    ((sub && s?.part !== undefined && airSide.has(s.part)) ||
+      (joints.has(p.part) && w.subject?.p.part !== undefined && airSide.has(w.subject.p.part)) ||
+      (p.part === s?.part && sideable.has(p.part)));
   if (inherits && s && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
@@ -244,6 +246,8 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
   }
   return { p, from, spans: item.spans, item };
 };
+/** Named bare, they are those of the part spoken of. */
+const joints: ReadonlySet<string> = new Set(['fitting', 'line']);
 const partBefore = (w: Walk, item: PlaceItem): PlaceParts['part'] =>
   w.all.slice(0, w.all.indexOf(item)).findLast((it): it is PlaceItem => it.k === 'place' && it.p.part !== undefined)?.p
     .part;

@@ -7,8 +7,12 @@ export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[]
     /^(?:(?:no|actually|oops|wait|sorry|ok)[, ]+)*(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|restore(?: (?:it|that))?|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
   ],
   [
+    'drop',
+    /^(?:scratch|scrap|ignore|forget|delete|strike|disregard) (?:that|the) last (?:one|reading|note|number|figure|entry)\b[^\d]{0,60}$/,
+  ],
+  [
     'undo',
-    /^(?:undo|oops undo|please undo|undo (?:it|that|this|last|the last|that one|the last one|last one|last note|the last note|my last|my last note)|undo (?:the )?last (?<count>\w+)(?: notes?)?|undo (?<count2>\w+)(?: notes?)?|no undo)(?: please)?$/,
+    /^(?:undo|undo (?:that|the) last (?:one|note|entry|reading)|oops undo|please undo|undo (?:it|that|this|last|the last|that one|the last one|last one|last note|the last note|my last|my last note)|undo (?:the )?last (?<count>\w+)(?: notes?)?|undo (?<count2>\w+)(?: notes?)?|no undo)(?: please)?$/,
   ],
   [
     'drop',
@@ -35,7 +39,7 @@ export const midCorrection =
 
 /** Leads after which a value can only be a correction. */
 export const strongLead =
-  /^(?:(?:oh|ah|er|um|uh|ok|well|and|hey|oops|sorry|damn|boss|mate)[,. ]+)*(?:no|nope|oops|sorry|actually|wait|correction|hang on|my bad|my mistake|typo|i mean|i meant|meant|make (?:that|it|last)|should (?:be|read|have been|of been|say)|it should|that should|change (?:that|it|last)|change to|correct (?:that|it)|last one (?:was|is|should)|it was actually|wrong|misread|i misread|read it wrong|fat fing|hold on|the last (?:one|reading)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|typed wrong|no no|let me correct|excuse|pardon|scratch that|scrap that|i (?:write|wrote|read|typed|put|said) (?:it )?wrong|i said|said|that (?:was|is)|thats|not that|rather|better|put that|it was meant|the \d+ should)\b/;
+  /^(?:(?:oh|ah|er|um|uh|ok|well|and|hey|oops|sorry|damn|boss|mate)[,. ]+)*(?:no|nope|oops|sorry|actually|wait|correction|hang on|my bad|my mistake|typo|i mean|i meant|meant|make (?:that|it|last)|should (?:be|read|have been|of been|say)|it should|that should|change (?:that|it|last)|change to|correct (?:that|it)|last one (?:was|is|should)|it was actually|wrong|misread|i misread|read it wrong|fat fing|hold on|the last (?:one|reading)|tape slipped|looked again|checked again|i mistyped|mistyped|mistake|typed wrong|no no|let me correct|excuse|pardon|scratch that|scrap that|i (?:was )?(?:write|writing|wrote|typed|typing|put|putting) \\S+(?: \\S+)? (?:but|and) (?:it is|its|it was|should be)|i (?:write|wrote|read|typed|put|said) (?:it )?wrong|i said|said|that (?:was|is)|thats|not that|rather|better|put that|it was meant|the \d+ should)\b/;
 /** Says at the end that what stands before it was meant. */
 export const trailMeant =
   /[, ]+(?:i mean|i meant|is what i meant|i meant to (?:say|type)|sorry|my mistake|my bad|oops|typo|not what i said)[.! ]*$/;

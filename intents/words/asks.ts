@@ -10,15 +10,15 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ['why not', /^(?:so |and |but )?why (?:not|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/],
   [
     'what if',
-    /^(?:so |and |but |ok )?(?:what if|what would it mean if|suppose|lets say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
+    /^(?:so |and |but |ok )?(?:what if|what happen if|what happen when|what would happen if|what will happen if|what would happen|what will happen|what would it mean if|suppose|lets say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
   ],
   [
     'how sure',
-    /^(?:so )?how (?:sure|certain|confident)\b(?<topic>.*)|^are you (?:sure|certain)\b|^you sure\b|^how do you know\b/,
+    /^(?:so )?how (?:much )?(?:sure|certain|confident)\b(?<topic>.*)|^(?:you are|are you|you|we are|are we) (?:sure|certain)\b(?<topic2>.*)|^are you (?:sure|certain)\b|^you sure\b|^how do you know\b/,
   ],
   [
     'next',
-    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) i (?:do|check|look at|try|test) (?:next|now|first|then)|what (?:do|should) (?:i|we) (?:do|check|look)|next|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
+    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) i (?:do|check|look at|try|test) (?:next|now|first|then)|what (?:do|should) (?:i|we) (?:do|check|look)|next|next (?:on|up) .*|whats next (?:on|in|for) .*|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
   ],
   [
     'how long',
@@ -26,7 +26,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'limit',
-    /^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
@@ -54,7 +54,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'summary',
-    /^(?:give me |show |show me |can i have )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what have we got|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
+    /^(?:give me |show |show me |can i have )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what (?:all )?have (?:we|you|i) got|what (?:all )?(?:do|did) we have|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
   ],
   [
     'help',
@@ -89,7 +89,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'report',
-    /^(?:print|make|show|give me|write|send|get|do|print out|print me)?(?: me)?(?: the| a| an)? ?(?:owners? |customer )?(?:report|transcript|printout|log|print out|job card|job sheet|write ?up)(?: please)?\.?$|^print(?: (?:it|this|that))?\.?$|^(?:show|print) (?:the |me the )?(?:session|log|transcript|report)\b.*|^(?:write up|make) (?:the |a )?(?:report|job)\b.*/,
+    /^(?:print|make|show|give me|write|send|get|do|print out|print me)?(?: me)?(?: the| a| an)? ?(?:owners? |customer )?(?:report|transcript|printout|log|print out|job card|job sheet|hand ?over(?: sheet)?|sheet|paperwork|copy|write ?up)(?: please)?\.?$|^print(?: (?:it|this|that))?\.?$|^(?:show|print) (?:the |me the )?(?:session|log|transcript|report)\b.*|^(?:write up|make) (?:the |a )?(?:report|job)\b.*/,
   ],
   [
     'show readings',
@@ -114,7 +114,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'water system',
-    /\b(?:bathroom|potable|dump valve handle|water tank|fresh water|fresh tank|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
+    /\b(?:bathroom|potable|dump valve handle|water tank(?! (?:is |was )?(?:full|filled|topped))|(?<!full of |filled the |filled up the |topped up the |full )fresh water(?! (?:is |tank |was )*(?:full|filled|topped))|fresh tank(?! (?:is |was )?full)|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
   ],
   [
     'engine',
@@ -135,7 +135,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'lights',
-    /\b(?:head ?lights?|tail ?lights?|indicators?|turn signals?|horn|radio|wipers?|windscreen|windshield|mirrors?|door|doors|seat|seats|tv|window|brake light|marker lights?|air horn|speedo|camera|stereo|satnav|gps|furnace|heater|microwave|stove|gas bottle|lpg|inverter|solar|carpet|curtains?|sofa|roof leak|roof|blinds?|air door|passenger door|seat belt|wifi|cruise control|cabin heater|stop lamp|wiper motor)\b/,
+    /\b(?:head ?lights?|tail ?lights?|indicators?|turn signals?|horn|radio|wipers?|windscreen|windshield|mirrors?|door|doors|(?<!exhaust |inlet |valve |unloader |check |intake )seats?|tv|window|brake light|marker lights?|air horn|speedo|camera|stereo|satnav|gps|furnace|heater|microwave|stove|gas bottle|lpg|inverter|solar|carpet|curtains?|sofa|roof leak|roof|blinds?|air door|passenger door|seat belt|wifi|cruise control|cabin heater|stop lamp|wiper motor)\b/,
   ],
 ];
 

@@ -20,7 +20,7 @@ export const regularity: readonly (readonly [
     'standing',
   ],
   [
-    'when driving|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
+    'when driving|over a bump|when i go over a bump|when we go over a bump|when i hit a bump|when it hits a bump|over a pothole|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
     'driving',
   ],
   [

@@ -139,7 +139,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ['loaded|fully loaded|with a load|fully laden|laden|loaded up|full load|loaded for a trip|with gear', 'loaded', true],
   ['empty coach|unloaded|unladen|no load|not loaded|empty load|coach empty|coach is empty', 'loaded', false],
   [
-    'water tank full|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank',
+    'water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank',
     'water tank full',
     true,
   ],
@@ -241,7 +241,8 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   connected:
     'connected|reconnected|hooked up|hooked back up|plugged in|plugged back in|reconected|hooked the|re-connected',
   tripped: 'tripped the|reset the breaker',
-  tapped: 'tapped|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
+  tapped:
+    'tapped|a tap with|gave the relay a tap|gave the switch a tap|gave the pump a tap|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
   'road tested':
     'road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|road-tested|been for a drive|took it round the block',
   'overnight tested':
