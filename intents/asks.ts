@@ -115,7 +115,9 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
         span,
         words: sentence.text,
       };
-    const may = /^(?:can|could|should|shall|may|must|would|will)\b(?! (?:it|that|this|they) be\b)(?<topic>.*)/.exec(low);
+    const may = /^(?:can|could|should|shall|may|must|would|will)\b(?! (?:it|that|this|they) be\b)(?<topic>.*)/.exec(
+      low,
+    );
     if (may) return { kind: 'safe', topic: may.groups!['topic']!.trim(), span, words: sentence.text };
     const safe = /\b(?:is (?:it |this |that )?(?:ok|safe|normal|bad)|can i|can we|should i|may i)\b(?<topic>.*)/.exec(
       low,

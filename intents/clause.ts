@@ -10,7 +10,9 @@ import { dayOf } from './read-time.ts';
 import { tidy, type PlaceItem, type Settled } from './settle.ts';
 import { sideable } from './sideable.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
-import { locOf, phraseOf, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
+import { dimensionOf } from '../server/core/units.ts';
+import { measureDims } from './dims.ts';
+import { locOf, phraseOf, skippable, startWalk, use, whereOf, type Clause, type Measured, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
@@ -148,6 +150,14 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
   }
 };
 
+/** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
+const lists = (w: Walk, c: Clause, before: Clause | undefined): boolean =>
+  before !== undefined &&
+  !before.hard &&
+  c.joined &&
+  w.facts.at(-1)?.is === 'work' &&
+  before.items.some((it) => it.k === 'work');
+
 const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   if (speaksHimself(c)) w.told = false;
   if (c.items.some((i) => i.k === 'told')) w.told = true;
@@ -164,6 +174,20 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     (last.is === 'sign' || last.is === 'reading')
   )
     last.often = c.often.v;
+  // "much play, 2 mm": a measure that found no number in its clause takes the one that opens the next
+  const head = c.items.find((it) => !skippable(it));
+  if (
+    w.waiting &&
+    before &&
+    !before.hard &&
+    head?.k === 'num' &&
+    head.unit !== null &&
+    (measureDims[w.waiting.v] ?? []).includes(dimensionOf(head.unit)) &&
+    !c.items.some((it) => it.k === 'measure' || it.k === 'place')
+  )
+    c.measure = w.waiting;
+  const idle = c.items.findLast((it): it is Measured => it.k === 'measure');
+  w.waiting = idle && !c.items.some((it) => it.k === 'num') ? idle : null;
   askSides(w, c);
   for (const i of c.places) w.lastEnd = (c.items[i] as PlaceItem).p.end ?? w.lastEnd;
   readFuse(w, c);
@@ -179,7 +203,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
       use(w, item);
       return;
     }
-    if (before?.joined && readShared(w, c)) return;
+    if ((before?.joined || lists(w, c, before)) && readShared(w, c)) return;
     const said = locOf(w, item);
     const kin = w.subject?.p.part;
     // "not the right bag, only left": the same part

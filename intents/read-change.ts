@@ -12,7 +12,8 @@ import {
 } from './dims.ts';
 import { dimension, type Amounting } from './items.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
-import type { Settled } from './settle.ts';
+import { makePlace } from './place.ts';
+import { tidy, type Settled } from './settle.ts';
 import type { Measure } from './shapes.ts';
 import {
   amountOf,
@@ -159,6 +160,26 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   use(w, ahead, over);
   if (loc) w.subject = loc;
   return over ? Math.max(at, c.items.indexOf(over)) + 1 : at + 1;
+};
+
+/** "tank 7.8 bar, fell to 7.4 in 20 mins": from the reading before to this one; null when there is none. */
+export const readFellTo = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
+  const by = c.items.slice(0, index).findLastIndex((it) => changeOf(it) !== null);
+  if (by < 0 || !/^(?:to|now at)$/.test(phraseOf(c.items[index - 1])) || index - by > 3) return null;
+  const last = w.lastReading;
+  if (!last || last.from || last.when || !['pressure', 'height'].includes(last.what.v) || w.facts.at(-1) !== last)
+    return null;
+  const unit = n.unit ?? last.amount.v.unit;
+  if (dimensionOf(unit) !== dimensionOf(last.amount.v.unit) || c.items.slice(0, by).some((it) => it.k === 'num'))
+    return null;
+  const place = placesNear(w, c, index);
+  if (place && makePlace(tidy(place)) !== last.where.v) return null;
+  const over = durationAfter(c, index) ?? durationBefore(w, c, by);
+  last.from = last.amount;
+  last.amount = said(amountOf(n, unit), n);
+  if (over) last.over = said(amountOf(over, over.unit!), over);
+  use(w, n, over, c.items[by]);
+  return over ? Math.max(index, c.items.indexOf(over)) + 1 : index + 1;
 };
 
 /** "3/8 low", "1/2 in lower than the right": number, then the word. */

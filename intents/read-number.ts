@@ -1,7 +1,7 @@
 /** What a number in a clause is: a time, a switch point, two ends of a change, a difference, or plainly a reading. */
 import { dimension, type Amounting } from './items.ts';
 import { nextReal, placesNear } from './near.ts';
-import { readFromEmpty, readFromTo, readOff } from './read-change.ts';
+import { readFellTo, readFromEmpty, readFromTo, readOff } from './read-change.ts';
 import { readPlain } from './read-plain.ts';
 import { clockOf, hourAfter, leadsAsClock, readDuration, setClock } from './read-time.ts';
 import { pressureUnit } from './dims.ts';
@@ -147,6 +147,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
   return (
     readSwitch(w, c, n, index) ??
     readFromEmpty(w, c, n, index) ??
+    readFellTo(w, c, n, index) ??
     readFromTo(w, c, n, index) ??
     readOff(w, c, n, index) ??
     readPlain(w, c, n, index)

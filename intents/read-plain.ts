@@ -48,7 +48,13 @@ const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
     return m ? (m[1] as 'in' | 'out') : null;
   };
   for (let j = index + 1; j < Math.min(c.items.length, index + 5); j += 1) {
-    if (c.items[j]!.k === 'num' || (c.items[j]!.k === 'measure' && !w.used.has(c.items[j]!) && j > index + 1)) break;
+    if (
+      c.items[j]!.k === 'num' ||
+      (c.items[j]!.k === 'measure' &&
+        !w.used.has(c.items[j]!) &&
+        (j > index + 1 || (c.measure !== null && c.items.slice(j + 1).some((it) => it.k === 'num'))))
+    )
+      break;
     const dir = at(j);
     const amountNext = c.items[j + 1]?.k === 'num' && c.items[j]?.k === 'filler';
     if (dir && !amountNext) {
@@ -85,6 +91,8 @@ const pressurePlace = (w: Walk, loc: Loc): Loc => {
 
 export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   const hit = placeOfNumber(w, c, index);
+  // "left one's 11": the part spoken of
+  if (hit?.item.one) locOf(w, hit.item);
   const m = c.measure;
   let measure: Measure | null = m?.v ?? null;
   let unit = n.unit;

@@ -76,6 +76,7 @@ const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
   if (/^(?:broke|is broke)$/.test(phrase) && part !== undefined && !pumpParts.includes(part)) return 'broken';
   if (name === 'reads right' && part !== undefined && !['gauge', 'test port', 'tank', 'pressure switch'].includes(part))
     return 'ok';
+  if (name === 'no air' && (part === 'bellows' || part === 'tyre') && phrase === 'no air') return 'flat';
   if (part === 'brushes' && name === 'not working') return 'worn';
   if (
     blowers.includes(part ?? '') &&
@@ -346,6 +347,13 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     if (prior.where.v === '' || prior.where.from !== 'said') prior.where = loc ? whereOf(loc) : prior.where;
     return index + 1;
   }
+  if (
+    wordOf(w) === 'told' &&
+    loc?.from !== 'said' &&
+    (name === 'ok' || name === 'not working') &&
+    /^(?:good|ok|fine|bad|no good)$/.test(item.phrase)
+  )
+    return index + 1;
   name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
   if (
     loc?.p.part === 'fuse' &&
@@ -375,6 +383,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   if (name === 'leans' && loc && !loc.p.side && !loc.p.end && loc.p.part !== 'coach') loc = assumed({ part: 'coach' });
+  if (
+    name === 'level' &&
+    loc?.from !== 'said' &&
+    ['link', 'arm', 'height valve', 'bellows line'].includes(loc?.p.part ?? '')
+  )
+    loc = assumed({ part: 'coach' });
   if (['level', 'sags', 'bounces'].includes(name) && loc && !loc.p.part && !loc.p.side && !loc.p.end)
     loc = assumed({ part: 'coach' });
   if (name === 'drops' && c.often?.v === 'standing' && loc && (loc.p.part === 'coach' || !loc.p.part)) name = 'sags';
@@ -404,7 +418,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     ...dayWhen(w, c, index),
   } as Draft;
   const alone =
-    loc !== null && loc.from !== 'said' && w.group.length > 1 && w.subject !== null && !c.places.some((i) => i < index);
+    loc !== null &&
+    loc.from !== 'said' &&
+    loc.spans.length === 0 &&
+    w.group.length > 1 &&
+    w.subject !== null &&
+    !c.places.some((i) => i < index);
   if (alone) for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
   else share(w, push(w, draft, loc, item));
   if (neg) use(w, neg);

@@ -86,6 +86,33 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   const neg = denied(c, index);
+  // "found n/s link disconnected": seen, not done
+  if (
+    item.v === 'link connected' &&
+    !item.holds &&
+    /disconnected|unhooked|undone|off$/.test(item.phrase) &&
+    c.items
+      .slice(0, index)
+      .some((it) =>
+        /^(?:found|find|noticed|see|saw|discovered|came across)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
+      )
+  ) {
+    const at = find(w, c, index, false);
+    const loc: Loc = {
+      p: { ...(at?.p.side ? { side: at.p.side } : {}), part: 'link' },
+      from: at?.from ?? 'assumed',
+      spans: at?.spans ?? [],
+    };
+    use(w, item);
+    push(
+      w,
+      { is: 'sign', where: whereOf(loc), word: wordOf(w), what: said('disconnected', item), there: true } as Draft,
+      loc,
+      item,
+    );
+    w.subject = loc;
+    return index + 1;
+  }
   if (bare) {
     const near = placeAt(c, index, false);
     if (near && !['pump', 'motor'].includes(near.item.p.part ?? '')) return index + 1;

@@ -42,6 +42,8 @@ export type Walk = {
   /** A limit is being given: numbers are limits until the sentence ends. */
   spec: boolean;
   lastEnd: PlaceParts['end'];
+  /** A measure named in the clause before without a number. */
+  waiting: Measured | null;
   /** A plan goes on past a join: "gonna jack it up and put stands under". */
   planned: boolean;
 };
@@ -79,6 +81,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   spec: false,
   lastEnd: undefined,
   planned: false,
+  waiting: null,
 });
 
 export const phraseOf = (item: Settled | undefined): string => (item && 'phrase' in item ? item.phrase : '');

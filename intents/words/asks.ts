@@ -26,7 +26,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'limit',
-    /^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
@@ -114,7 +114,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'water system',
-    /\b(?:bathroom|potable|dump valve handle|water tank(?! (?:is |was )?(?:full|filled|topped))|(?<!full of |filled the |filled up the |topped up the |full )fresh water(?! (?:is |tank |was )*(?:full|filled|topped))|fresh tank(?! (?:is |was )?full)|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
+    /\b(?:bathroom|potable|dump valve handle|(?<!filled the |filled the fresh |filled up the |topped up the |full fresh |fresh )water tank(?! (?:is |was )?(?:full|filled|topped))|(?<!full of |filled the |filled up the |topped up the |full )fresh water(?! (?:is |tank |was )*(?:full|filled|topped))|fresh tank(?! (?:is |was )?full)|gr[ae]y (?:tank|water)|black (?:tank|water)|water pump|holding tank|waste tank|tap|faucet|sink|toilet|shower|water heater|plumbing|boiler|hot water|sewer|waste water|black water tank)\b/,
   ],
   [
     'engine',

@@ -107,7 +107,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'bottoms|bottoming|bottoms out|bottoming out|hits the stops|bottom out|hits bump stops|hitting the stops|hitting the bump stops|hits the bump stops|crashes over bumps',
   wanders: 'wanders|wander|wandering|drifts|walks all over|wanders all over|wanders on the road|all over the road',
   pulls:
-    'pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
+    'pull|pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
   'worn inside':
     'wearing on inside edges|wearing on the inside edges|inside edges|inner edges|worn on inside edges|inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
   'worn outside':

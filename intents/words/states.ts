@@ -223,7 +223,8 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
-  removed: 'removed|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
+  removed:
+    'removed|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
   refitted:
     'refitted|reinstalled|put back|bolted back|refit|back on|put it back|back in|reassembled|re-fitted|reseated|remade|re-made',
   rerouted:

@@ -153,7 +153,7 @@ export const fractionWords: Readonly<Record<string, number>> = {
 
 /** Units said in words after a number: beside one of these "to" may be two, "for" four. */
 export const spokenUnits: ReadonlySet<string> = new Set(
-  'psi pounds lbs volts volt amps amp inches inch minutes minute mins min bar kpa degrees degree hours hour hrs feet foot turns turn millimetres millimeters mm seconds secs percent miles gallons litres cups ounces days weeks months years ohms hundred kilometres km sixteenths eighths quarters'.split(
+  'psi pounds lbs volts volt amps amp inches inch minutes minute mins min bar kpa degrees degree hours hour hrs feet foot turns turn millimetres millimeters mm seconds secs percent miles gallons litres liters litre liter quart quarts pint pints cup cups ounces days weeks months years ohms hundred kilometres km sixteenths eighths quarters'.split(
     ' ',
   ),
 );
