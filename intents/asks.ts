@@ -119,6 +119,12 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
       low,
     );
     if (may) return { kind: 'safe', topic: may.groups!['topic']!.trim(), span, words: sentence.text };
+    const is =
+      /^(?:is|are|was|were|does|do|did|has|have)\b(?! (?:it|that|this) safe\b)(?! ?(?:ok|okay)\b)(?<topic>.*)/.exec(
+        low,
+      );
+    if (is && !/^is (?:it|this|that) (?:ok|safe|alright|fine)\b/.test(low))
+      return { kind: 'meaning', topic: is.groups!['topic']!.trim(), span, words: sentence.text };
     const safe = /\b(?:is (?:it |this |that )?(?:ok|safe|normal|bad)|can i|can we|should i|may i)\b(?<topic>.*)/.exec(
       low,
     );

@@ -220,7 +220,15 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     return;
   }
   let i = 0;
-  while (i < c.items.length) i = Math.max(i + 1, readItem(w, c, i));
+  const hedges = c.items.flatMap((it, j) => (it.k === 'hedge' ? [j] : []));
+  const hedged = hedges.at(-1) ?? -1;
+  const leads = hedged > 0 && c.items.slice(hedged + 1).some((it) => it.k === 'sign' || it.k === 'place');
+  while (i < c.items.length) {
+    // "humming but i think the rings are seized": seen before it, thought after it
+    if (leads) w.hunch = i > hedges[0]!;
+    i = Math.max(i + 1, readItem(w, c, i));
+  }
+  w.hunch = hedges.length > 0;
   readDoubt(w, c);
   w.planned = c.joined && (w.planned || planned(c, c.items.length));
   if (!c.joined) w.pending = [];

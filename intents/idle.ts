@@ -139,6 +139,13 @@ export const idle = (items: readonly Item[], i: number): boolean => {
         .some((_, k) => /^(?:while|whilst|with|when|its|shes)$/.test(phraseAt(items, Math.max(0, i - 3) + k)));
     case 'plugged in':
       return /^(?:not|isnt|wasnt|was|is|its|were|been|to)$/.test(prev) && !placed;
+    case 'old':
+      return /^(?:one|ones)$/.test(next) && items.some((o) => only(o, 'work') || (only(o, 'sign') && o !== it));
+    case 'cut out':
+    case 'cutout':
+    case 'cut-out':
+    case 'cut off':
+      return prev === 'past' || prev === 'beyond' || prev === 'above' || prev === 'over';
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
     case 'list':
@@ -208,7 +215,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
         items.length > 1 &&
         it.phrase.startsWith('ok') &&
         !placed &&
-        !/^(?:on|at|in|now|both|all|again)$/.test(next)
+        !/^(?:on|at|in|both|all|again)$/.test(next) &&
+        !(next === 'now' && items.length <= 2)
       );
     case 'working':
     case 'works':

@@ -159,6 +159,21 @@ const numberItem = (
 ): { item: Amounting; next: number } | null => {
   const n = numberAt(tokens, start);
   if (!n) return null;
+  // "half the morning", "quarter of the shims": no number
+  if (
+    n.kind === 'fraction' &&
+    tokens[start]!.kind === 'word' &&
+    /^ (?:of )?the /i.test(text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 8))
+  )
+    return null;
+  // "two by sixes", "2 by 4": timber
+  if (
+    /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(
+      text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 10),
+    ) &&
+    n.value <= 4
+  )
+    return null;
   let next = n.next;
   const item: Amounting = {
     k: 'num',
@@ -228,11 +243,18 @@ const numberItem = (
       item.about = 'about';
       next += 1;
     }
-    // 5' 3", 6 min 40, 6 min 40 s, 1 hr 20
-    const more = numberAt(tokens, spaceAt(tokens, next));
+    // 5' 3", 6 min 40, 6 min 40 s, 1 hr 20, 11 minutes and 30 seconds
+    const and =
+      (u.unit === 'min' || u.unit === 'h') && tokens[spaceAt(tokens, next)]?.low === 'and'
+        ? spaceAt(tokens, spaceAt(tokens, next) + 1)
+        : -1;
+    const tail = and > 0 ? numberAt(tokens, and) : null;
+    const tailUnit = tail ? unitAt(tokens, spaceAt(tokens, tail.next), false)?.unit : undefined;
+    const joined = tail !== null && ((u.unit === 'min' && tailUnit === 's') || (u.unit === 'h' && tailUnit === 'min'));
+    const more = joined ? tail : numberAt(tokens, spaceAt(tokens, next));
     if (
       more &&
-      (more.kind === 'whole' || more.kind === 'fraction') &&
+      (more.kind === 'whole' || more.kind === 'fraction' || joined) &&
       tokens[more.next]?.low !== '/' &&
       tokens[more.next]?.low !== ':'
     ) {

@@ -12,6 +12,8 @@ import {
   regularity,
   specWords,
   tellers,
+  tellingPeople,
+  tellingVerbs,
 } from './words/cues.ts';
 import { changeWords } from './words/changes.ts';
 import { measureWords } from './words/measures.ts';
@@ -89,6 +91,11 @@ for (const [phrases, v] of directions) add(phrases, { k: 'dir', v });
 add(specWords, { k: 'spec' });
 for (const word of hedges) add(word, { k: 'hedge' });
 for (const word of tellers) add(word, { k: 'told' });
+for (const who of tellingPeople)
+  for (const verb of tellingVerbs) {
+    const phrase = `${who} ${verb}`;
+    if (!table.has(phrase)) add(phrase, { k: 'told' });
+  }
 for (const word of negations) add(word, { k: 'neg' });
 for (const [v, phrases] of Object.entries(changeWords))
   for (const phrase of phrases.split('|'))

@@ -307,16 +307,26 @@ const spokenClock = (tokens: readonly Token[], start: number): Num | null => {
   if (
     low === 'past' ||
     (low === 'to' &&
-      (t.low === 'quarter' || (lead % 5 === 0 && t.kind === 'word' && lead < 30 && leads(tokens, start))))
+      (t.low === 'quarter' ||
+        (lead % 5 === 0 && t.kind === 'word' && lead < 30 && (leads(tokens, start) || startsNote(tokens, start)))))
   ) {
     const hour = hourAt(skip(tokens, after + 1));
     if (hour) return clock(hour.value * 60 + (low === 'past' ? lead : -lead), hour.next);
   }
   if (t.low === 'half' && after === start + 2) {
     const hour = hourAt(after);
-    if (hour && leads(tokens, start)) return clock(hour.value * 60 + 30, hour.next);
+    if (hour && (leads(tokens, start) || (startsNote(tokens, start) && tokens[hour.next]?.kind === 'space')))
+      return clock(hour.value * 60 + 30, hour.next);
   }
   return null;
+};
+
+/** At the head of a note or after a comma: "half 7 tank 8.1", ", ten to 8 7.6 bar". */
+const startsNote = (tokens: readonly Token[], i: number): boolean => {
+  const before = tokens[i - 1]?.kind === 'space' ? tokens[i - 2] : tokens[i - 1];
+  return (
+    before === undefined || before.kind === 'line' || before.low === ',' || before.low === ';' || before.low === '.'
+  );
 };
 
 const leads = (tokens: readonly Token[], i: number): boolean => {

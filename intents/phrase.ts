@@ -55,6 +55,7 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
   const reach = longestFrom(tokens[i]!.low);
   // words that change nothing may stand inside: "pump is still running"
   const words = wordsFrom(tokens, i, Math.max(5, Math.min(longestPhrase, reach + 3)));
+  const before = tokens[i - 1]?.kind === 'space' ? (tokens[i - 2]?.low ?? '') : '';
   for (let n = reach === 0 ? 0 : Math.min(words.length, reach + 3); n > 0; n -= 1) {
     const part = words.slice(0, n).map((w) => w.low);
     const phrase = part.join(' ');
@@ -68,12 +69,14 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
         overtaken(words, n)
       )
         continue;
+      // "sags on the left overnight": the side, not that it was left
+      if (n > 1 && part[0] === 'left' && /^(?:the|on the)$/.test(before) && senses.every((s) => s.k === 'work'))
+        continue;
       // "is right rear": a side and its end, not that it is right
       if (
         n > 1 &&
         sided.test(part[n - 1]!) &&
-        words[n] &&
-        lexicon.get(`${part[n - 1]!} ${words[n].low}`)?.some((s) => s.k === 'place')
+        lexicon.get(`${part[n - 1]!} ${words[n]?.low ?? ''}`)?.some((s) => s.k === 'place')
       )
         continue;
       // "height valve arm up": the arm belongs to what is said of it

@@ -21,6 +21,8 @@ import {
   type Walk,
 } from './walk.ts';
 
+const resting = /^(?:rests?|rested|resting|idle|idles|quiet|sits|stops|stopped|waits)$/;
+
 const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Measure, by: number): number => {
   const unit = n.unit === 'lb' || n.unit === null ? pressureUnit(w.context, n, w.lastUnit) : n.unit;
   push(
@@ -112,7 +114,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
   const rest = phraseOf(c.items[index - 1]);
   if (
     n.unit === null &&
-    (rest === 'off' || rest === 'on') &&
+    (rest === 'off' || rest === 'on' || resting.test(rest)) &&
     w.lastUnit &&
     ['run time', 'on time', 'off time'].includes(w.lastMeasure ?? '')
   )
@@ -135,6 +137,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
+  if (before === 'within' && n.value < 1) return index + 1;
   if (hourAfter(w, c, n, index)) return index + 1;
   if (n.unit === null && /^0\d{3}$/.test(n.text) && n.value < 2400 && n.value % 100 < 60) {
     setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));

@@ -269,6 +269,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     const s = w.subject?.p;
     let p: PlaceParts | null =
       own?.p ?? (s && (s.part === 'wheel' || coachSides(s) || s.part === 'tyre' || s.part === 'axle') ? s : null);
+    if (p && p.wheel && !p.side && s?.side) p = { ...p, side: s.side };
     if (p) {
       const one = p.side === 'left' || p.side === 'right';
       p = p.part === 'tyre' || (one && p.part === undefined) ? { ...p, part: 'wheel' } : p;

@@ -262,6 +262,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   // "dropped from 120 to 85": the numbers say it
   const toAt = items.findIndex((it, j) => j > index && phraseOf(it) === 'to' && items[nextReal(c, j)]?.k === 'num');
   const toNumber = toAt > 0 && (toAt <= index + 2 || items.slice(index, toAt).some((it) => it.k === 'num'));
+  const volts = items[nextReal(c, index)];
+  if (item.v === 'drops' && volts?.k === 'num' && (volts.unit === 'V' || volts.unit === 'mV')) return index + 1;
   if (
     changeOf(item) &&
     (toNumber || (items.slice(index, index + 3).some((it) => phraseOf(it) === 'from') && ahead?.k === 'num'))
@@ -404,6 +406,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, neg);
     neg = null;
   }
+  if (!c.often && /overnight|over night/.test(item.phrase) && ['sags', 'drops', 'low'].includes(name) && w.told)
+    c.often = { k: 'often', v: 'standing', span: item.span, phrase: item.phrase };
   const often =
     c.often && name !== 'comes up driving' && !(name === 'runs constantly' && c.often.v === 'always')
       ? c.often.v
@@ -469,6 +473,34 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
     );
     use(w, dead);
     return;
+  }
+  // "the right one not": what was seen on the other side, denied here
+  const led = c.items.slice(0, index).findLast((it): it is PlaceItem => it.k === 'place');
+  if (
+    led &&
+    /^(?:not|none|nothing|no|isnt|doesnt|wasnt)$/.test(phrase) &&
+    c.items[next] === undefined &&
+    !c.items.some(isContent)
+  ) {
+    const seen = w.context.recent.at(-1)?.facts.findLast((f) => f.is === 'sign');
+    const sign = w.lastSign ?? (seen?.is === 'sign' ? seen.what.v : null);
+    if (sign) {
+      const loc = ofTheOther(w, locOf(w, led), sign);
+      push(
+        w,
+        {
+          is: 'sign',
+          where: whereOf(loc),
+          word: wordOf(w),
+          what: { v: sign, from: 'carried', spans: [item.span] },
+          there: false,
+        } as Draft,
+        loc,
+        item,
+      );
+      w.subject = loc;
+      return;
+    }
   }
   const rest = c.items.slice(index + 1);
   // "soaped the crimp, nada": looked for and not found where it was looked for

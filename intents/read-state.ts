@@ -64,7 +64,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
   if (
     item.v === 'pump running' &&
     item.holds &&
-    /\bruns?$|^ran$/.test(item.phrase) &&
+    /\bruns?$|^ran$| on$/.test(item.phrase) &&
     next?.k === 'num' &&
     dimension(next) === 'duration'
   )
@@ -171,6 +171,16 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
   return null;
 };
 
+/** "soaped the grommets": what it was done on was said, and is not known. */
+const unknownObject = (c: Clause, index: number): boolean => {
+  const lead = c.items[index + 1];
+  const thing = c.items.slice(index + 1).find((it) => !(it.k === 'filler' || it.k === 'prep'));
+  return (
+    (lead?.k === 'filler' && /^(?:the|a|an|all|both|my|his|her|every)$/.test(lead.phrase) && thing?.k === 'unknown') ||
+    (lead?.k === 'unknown' && /^[a-z]{3,}s$/.test(lead.low))
+  );
+};
+
 /** Reads the work at `index`; the index after what it took. */
 export const readWork = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as WorkItem;
@@ -199,6 +209,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  if (!place && !road && unknownObject(c, index)) return index + 1;
   const neg = denied(c, index);
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
   if (
@@ -214,6 +225,14 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     );
     if (bracket) loc = locOf(w, bracket);
     else if (loc.p.part === 'shim') loc = carried(w.subject) ?? loc;
+  }
+  if (
+    /\b(?:no|dont|didnt|wont|not) (?:need|have) to\s*$|\bno need (?:to|for)\s*$/i.test(
+      w.text.slice(Math.max(0, item.span[0] - 24), item.span[0]).replace(/['’]/g, ''),
+    )
+  ) {
+    use(w, item, neg);
+    return index + 1;
   }
   const plan = items
     .slice(0, index)

@@ -213,7 +213,16 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
   }
   // on 20 s off 3 min; 20 s on, 3 min off; 1 min every 20
   if (pumpNear(w, c) || cycling(w)) {
-    const way = word === 'on' || word === 'off' ? word : before === 'on' || before === 'off' ? before : null;
+    const led = /(?:^| )(on|off)$/.exec(before)?.[1];
+    const way =
+      word === 'on' || word === 'off'
+        ? word
+        : led !== undefined
+          ? led
+          : /^(?:rests?|rested|resting|idle|idles|quiet|waits)$/.test(before) &&
+              ['run time', 'on time'].includes(w.lastMeasure ?? '')
+            ? 'off'
+            : null;
     if (way) {
       pushTime(w, c, way === 'on' ? 'on time' : 'off time', (word === way ? after : items[index - 1])!, n, pumpPlace);
       return index + 1;

@@ -161,6 +161,7 @@ const deedWorks: ReadonlySet<string> = new Set([
   'refitted',
   'checked',
   'tightened',
+  'connected',
 ]);
 /** From the comma or stop before a danger to the one after it. */
 const clauseAround = (text: string, [from, to]: Span): Span => {
@@ -192,7 +193,7 @@ const deedFree: ReadonlySet<string> = new Set([
 const readSafely = (text: string, context: Context, corrects = true): Reading => {
   const out = empty();
   if (text.trim() === '') return out;
-  const { low } = flatten(text);
+  const { low, at } = flatten(text);
   const bare = low.trim().replace(/[.!, ]+$/, '');
   const whole: Span = [0, text.length];
 
@@ -272,6 +273,11 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     } else if (aside?.about !== undefined && !dangerous) readAside(sentence, aside.about, text, out, quiet);
   }
 
+  // "you are sure it is the check valve? how sure": asked once
+  out.asks = out.asks.filter(
+    (a, i) =>
+      !(a.about === undefined && i > 0 && out.asks[i - 1]!.ask === a.ask && a.ask !== 'talk' && a.ask !== 'command'),
+  );
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
   const tokens = smooth(scan(text));
   const settled = settle(itemsOf(tokens, text), text, context);
@@ -292,6 +298,12 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   out.facts = read.facts.filter((f) => {
     const deed = (f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards);
     if (deed) return false;
+    if (
+      f.is === 'work' &&
+      f.what.v === 'road tested' &&
+      hazards.some((h) => h.hazard === 'cords driven' || h.hazard === 'drive disabled')
+    )
+      return false;
     if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
     if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
     if (
@@ -325,7 +337,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       ),
   );
   setMoments(out.facts, context);
-  repeats(low, items, out.facts, context);
+  repeats(low, at, items, out.facts, context, text);
   overPressure(out, context);
   // frame on stands or over a pit, and said so: not unsupported
   const held = out.facts.some(
@@ -344,6 +356,13 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       !out.ambiguous.some((a) => a.spans.some((s) => i.span[0] >= s[0] && i.span[1] <= s[1])),
   );
   out.unread = unreadSpans(text, left);
+  // "thank you, you help good": thanks, and nothing else
+  if (
+    /^(?:thanks?|thank you|cheers|thx|ta|many thanks)\b/.test(low) &&
+    !/\d/.test(low) &&
+    out.facts.every((f) => f.is === 'sign' && f.what.v === 'ok' && f.where.from !== 'said')
+  )
+    out.facts = [];
   if (
     out.facts.length === 0 &&
     out.asks.length === 0 &&

@@ -10,7 +10,14 @@ const compare =
 
 const flip = (place: string): string => place.replace(/^(left|right)\b/, (s) => (s === 'left' ? 'right' : 'left'));
 
-export const repeats = (low: string, items: readonly Settled[], facts: Fact[], context: Context): void => {
+export const repeats = (
+  low: string,
+  at: readonly number[],
+  items: readonly Settled[],
+  facts: Fact[],
+  context: Context,
+  text: string,
+): void => {
   const m = again.exec(low);
   if (!m || compare.test(low)) return;
   const from = m.index;
@@ -24,7 +31,14 @@ export const repeats = (low: string, items: readonly Settled[], facts: Fact[], c
   const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach');
   const other = /other side|other one/.test(low);
   const after = places.find((i) => i.span[0] >= from);
-  const place = after ?? (last || other ? undefined : places.at(-1));
+  // "nearside the same": the place stands before it
+  const led = places.findLast(
+    (i) =>
+      i.span[1] <= at[from]! &&
+      /^[\s,]*(?:(?:is|are|was|does|the|just|about|also|reads|its)\s+)*$/i.test(text.slice(i.span[1], at[from])),
+  );
+  const lead = led && last && !sources.some((f) => f.where.spans.some((s) => s[0] === led.span[0])) ? led : undefined;
+  const place = after ?? lead ?? (last || other ? undefined : places.at(-1));
   const target = (v: string): string | null => {
     if (place) {
       const p: PlaceParts = {

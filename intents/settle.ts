@@ -220,6 +220,37 @@ const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
   items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
 
+/** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
+const dottedTimes = (raw: Settled[], text: string): void => {
+  const like = (it: Settled | undefined): it is Amounting =>
+    it?.k === 'num' &&
+    it.unit === null &&
+    it.clock === undefined &&
+    /^\d{1,2}\.[0-5]\d$/.test(it.text) &&
+    it.value < 24;
+  const take = (n: Amounting): void => {
+    n.clock = Math.floor(n.value) * 60 + Math.round((n.value % 1) * 100);
+  };
+  const leads = raw.filter((it, i): it is Amounting => {
+    if (!like(it)) return false;
+    const before = raw[i - 1];
+    return (before === undefined || (before.k === 'sep' && before.hard)) && raw[i + 1]?.k === 'num';
+  });
+  if (leads.length >= 2) leads.forEach(take);
+  raw.forEach((it, i) => {
+    if (!like(it)) return;
+    const at = raw[i - 1];
+    const colon = raw[i + 1];
+    const number = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
+    if (
+      number &&
+      ((text[it.span[1]] === ':' && colon?.k === 'sep') ||
+        (at !== undefined && 'phrase' in at && at.phrase === 'at' && colon?.k === 'sep' && text[it.span[1]] === ':'))
+    )
+      take(it);
+  });
+};
+
 export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
@@ -272,6 +303,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     if (['rh', 'r', 'l', 'l/r', 'ps'].includes(item.phrase)) place.bare = item.phrase as 'r' | 'l' | 'rh';
     raw.push(place);
   });
+  dottedTimes(raw, text);
   // merge neighbouring places
   const out: Settled[] = [];
   for (const item of raw) {
@@ -334,7 +366,12 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         const merged = compatible(prev.p, item.p);
         const same = merged && makePlace(merged) === makePlace(prev.p) && !prep;
         const joinsParts = Boolean(prev.p.part && item.p.part && prev.p.part !== item.p.part);
-        const fits = merged && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
+        // "left bag leaks at the crimp right bag is fine": a new thing on the other side
+        const anew =
+          Boolean(item.p.side && item.p.part && prev.p.part && !prev.p.side && !prep) &&
+          out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side);
+        const fits =
+          merged && !anew && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
         if (merged && fits && !(same && !item.near && prev.phrase === item.phrase)) {
           const ask = prev.ask ?? item.ask;
           out.length = at + 1;
@@ -350,6 +387,19 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
           delete out[at].bare;
           continue;
         }
+      }
+      // "the fuse for the pump": the first is the thing
+      const forAt = out.findLastIndex((o) => o.k === 'filler' && o.phrase === 'for');
+      const head = out.slice(0, forAt).findLast((o) => o.k !== 'filler');
+      if (
+        forAt > 0 &&
+        out.slice(forAt + 1).every((o) => o.k === 'filler') &&
+        head?.k === 'place' &&
+        head.p.part !== undefined &&
+        item.p.part !== undefined
+      ) {
+        head.spans.push(item.span);
+        continue;
       }
       // "forward lr wheel": a wheel word left standing before its place
       if (prev?.k === 'wheel' && item.p.side) {

@@ -2,7 +2,7 @@
 import { dimensionOf, stepToSi, toSi, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './items.ts';
 import { plausible } from './limits.ts';
-import { makePlace, type PlaceParts } from './place.ts';
+import { makePlace, takePlace, type PlaceParts } from './place.ts';
 import { tidy, type PlaceItem, type Settled } from './settle.ts';
 import type { Ambiguity, Context, Fact, Measure, ReadingFact, Said, Sign, When, Work } from './shapes.ts';
 import { sideable } from './sideable.ts';
@@ -234,14 +234,17 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     p.part !== undefined &&
     !p.side &&
     ((sub && s?.part !== undefined && airSide.has(s.part)) ||
-      (joints.has(p.part) && w.subject?.p.part !== undefined && airSide.has(w.subject.p.part)) ||
+      (joints.has(p.part) &&
+        !/s$/.test(item.phrase) &&
+        w.subject?.p.part !== undefined &&
+        airSide.has(w.subject.p.part)) ||
       (p.part === s?.part && sideable.has(p.part)));
   if (inherits && s && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
   }
   // "the right one": of what was spoken of
-  const kin = item.one && !p.part ? (w.subject?.p.part ?? partBefore(w, item)) : undefined;
+  const kin = item.one && !p.part ? (w.subject?.p.part ?? partBefore(w, item) ?? partOfLast(w)) : undefined;
   if (kin && sideable.has(kin)) {
     p = tidy({ ...p, part: kin, ...(p.end === undefined && w.subject?.p.end ? { end: w.subject.p.end } : {}) });
     from = from === 'said' ? 'carried' : from;
@@ -251,6 +254,10 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
 };
 /** Named bare, they are those of the part spoken of. */
 const joints: ReadonlySet<string> = new Set(['fitting', 'line']);
+const partOfLast = (w: Walk): PlaceParts['part'] => {
+  const last = w.context.recent.at(-1)?.facts.findLast((f) => (takePlace(f.where.v)?.part ?? 'coach') !== 'coach');
+  return last ? takePlace(last.where.v)?.part : undefined;
+};
 const partBefore = (w: Walk, item: PlaceItem): PlaceParts['part'] =>
   w.all.slice(0, w.all.indexOf(item)).findLast((it): it is PlaceItem => it.k === 'place' && it.p.part !== undefined)?.p
     .part;

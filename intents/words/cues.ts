@@ -11,6 +11,15 @@ export const tellers =
   'driver says|boss say|driver say|chief say|owner say|customer say|man say|he say|she say|guy say|mechanic say|chief says|chief said|gaffer says|foreman said|office says|office said|neighbor said|neighbour said|wife said|husband said|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
     '|',
   );
+/** Who tells, and how: each with each. */
+export const tellingPeople =
+  'driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|son|brother|dad'.split(
+    '|',
+  );
+export const tellingVerbs =
+  'says|said|say|reports|reported|hears|heard|saw|sees|noticed|notices|claims|claimed|told me|tells me|complains|complained|mentioned|mentions|swears|states|stated|describes|can hear|could hear|says she can hear|says he can hear|was saying|keeps saying'.split(
+    '|',
+  );
 export const regularity: readonly (readonly [
   string,
   'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded',
@@ -20,7 +29,7 @@ export const regularity: readonly (readonly [
     'standing',
   ],
   [
-    'when driving|when he drives|when he drives it|when she drives it|when they drive it|after he drives it|when hes driving|over a bump|when i go over a bump|when we go over a bump|when i hit a bump|when it hits a bump|over a pothole|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
+    'when driving|once i drive|once i drive it|once driven|once its driven|when he drives|when he drives it|when she drives it|when they drive it|after he drives it|when hes driving|over a bump|when i go over a bump|when we go over a bump|when i hit a bump|when it hits a bump|over a pothole|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
     'driving',
   ],
   [

@@ -64,7 +64,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'eyes bare',
-    /\b(?:no|without|forgot(?:ten)?(?: my)?|havent got|left my|dont need|skip(?:ping)?|lost my|not wearing|aint got)\b[^.;]{0,14}\b(?:glasses|goggles|safety glasses|eye protection|specs|safety specs|eyewear|face shield|visor|ppe)\b|\b(?:got|blew|in|something in|dirt in|grit in|soap in|air in) (?:my|his|the) eyes?\b/,
+    /\b(?:glasses|goggles|specs|eye protection)\b[^.;]{0,50}\b(?:took|take|taken|taking|pulled|pushed) (?:them|it|my|the|his|her)? ?(?:off|up)\b|\b(?:no|without|forgot(?:ten)?(?: my)?|havent got|left my|dont need|skip(?:ping)?|lost my|not wearing|aint got)\b[^.;]{0,14}\b(?:glasses|goggles|safety glasses|eye protection|specs|safety specs|eyewear|face shield|visor|ppe)\b|\b(?:got|blew|in|something in|dirt in|grit in|soap in|air in) (?:my|his|the) eyes?\b/,
   ],
   [
     'spark at battery',
@@ -76,7 +76,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'heat on line',
-    /\b(?:heat gun|heatgun|torch|blow ?torch|blow ?lamp|flame|gas torch|propane|butane|hair ?dryer|boiling water|hot water|kettle|antifreeze|methanol|alcohol|meths|brake cleaner|de ?icer|starting fluid|blowlamp|rosebud|lighter|salamander)\b[^.;]{0,54}\b(?:line|lines|valve|tank|drain|frozen|ice|iced|froze|hose|pipe|bag|dryer|fitting|thaw|bellows|petcock|nylon|unfreeze|it|system)\b|\b(?:frozen|froze|ice|iced|thaw|thawing|unfreeze|defrost)\b[^.;]{0,54}\b(?:heat gun|heatgun|torch|blow ?torch|blow ?lamp|flame|propane|lighter|boiling|kettle|antifreeze|methanol|alcohol|meths|de ?icer|blowlamp)\b|\bheat(?:ing|ed)? (?:up )?(?:the |a |that )?(?:line|frozen line|valve|fitting|pipe|nylon|air line)\b/,
+    /\b(?:fire|torch|blow ?torch|blow ?lamp|flame|lighter|heat ?gun|burner)\b[^.;]{0,30}\b(?:make (?:it )?warm|warm|thaw|defrost|melt|unfreeze|free)\b|\b(?:thaw|defrost|melt|warm|heat)\w*\b[^.;]{0,30}\b(?:with|using) (?:a |the |my )?(?:fire|torch|blow ?torch|blow ?lamp|flame|lighter|heat ?gun|burner)\b|\b(?:heat gun|heatgun|torch|blow ?torch|blow ?lamp|flame|gas torch|propane|butane|hair ?dryer|boiling water|hot water|kettle|antifreeze|methanol|alcohol|meths|brake cleaner|de ?icer|starting fluid|blowlamp|rosebud|lighter|salamander)\b[^.;]{0,54}\b(?:line|lines|valve|tank|drain|frozen|ice|iced|froze|hose|pipe|bag|dryer|fitting|thaw|bellows|petcock|nylon|unfreeze|it|system)\b|\b(?:frozen|froze|ice|iced|thaw|thawing|unfreeze|defrost)\b[^.;]{0,54}\b(?:heat gun|heatgun|torch|blow ?torch|blow ?lamp|flame|propane|lighter|boiling|kettle|antifreeze|methanol|alcohol|meths|de ?icer|blowlamp)\b|\bheat(?:ing|ed)? (?:up )?(?:the |a |that )?(?:line|frozen line|valve|fitting|pipe|nylon|air line)\b/,
   ],
   [
     'relay tapped',
@@ -88,7 +88,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'pump may start',
-    /\b(?:hand|hands|finger|fingers|arm|work|working|take|taking|pull|pulling|strip|stripping|remove|removing|unbolt|unbolting|spin|spinning|turn|turning|feel|feeling|clean|cleaning|touch|touching|check|checking|reach|reaching|open|opening|poke|undo|change|changing|grab)\b[^.;]{0,26}\b(?:pump|comp|compressor|fan|motor|flywheel|head|crank|belt)\b[^.;]{0,44}\b(?:power on|fuse in|key on|still (?:on|live|powered|connected|hooked)|live|plugged in|not isolated|without (?:pulling|isolating|cutting|taking|killing|disconnecting)|with the (?:power|key|fuse)|may start|could start|powered|breaker on|breaker in|while it rests|its resting|while (?:its )?(?:resting|stopped|running)|its off anyway|not running anyway|running)\b|\b(?:power|key|fuse|breaker)\b[^.;]{0,12}\b(?:still )?(?:on|in|live)\b[^.;]{0,30}\b(?:hand|hands|finger|fingers|strip|stripping|working on|unbolt|take|taking|pull|pulling|remove|removing)\b[^.;]{0,20}\b(?:pump|comp|compressor|motor|head)\b/,
+    /\b(?:hands?|fingers?|arm|touch|touching|touched|reach|reaching|reached|turn|turning)\b[^.;]{0,30}\b(?:inside|in|into|on|at|it|pump|compressor|comp|belt|fan)\b[^.;]{0,50}\b(?:key (?:is )?(?:still )?on|power (?:is )?(?:still )?on|still (?:live|on|powered)|fuse (?:is )?(?:still )?in|it can (?:kick|start|come)|can kick in|can start)\b|\b(?:hand|hands|finger|fingers|arm|work|working|take|taking|pull|pulling|strip|stripping|remove|removing|unbolt|unbolting|spin|spinning|turn|turning|feel|feeling|clean|cleaning|touch|touching|check|checking|reach|reaching|open|opening|poke|undo|change|changing|grab)\b[^.;]{0,26}\b(?:pump|comp|compressor|fan|motor|flywheel|head|crank|belt)\b[^.;]{0,44}\b(?:power on|fuse in|key on|still (?:on|live|powered|connected|hooked)|live|plugged in|not isolated|without (?:pulling|isolating|cutting|taking|killing|disconnecting)|with the (?:power|key|fuse)|may start|could start|powered|breaker on|breaker in|while it rests|its resting|while (?:its )?(?:resting|stopped|running)|its off anyway|not running anyway|running)\b|\b(?:power|key|fuse|breaker)\b[^.;]{0,12}\b(?:still )?(?:on|in|live)\b[^.;]{0,30}\b(?:hand|hands|finger|fingers|strip|stripping|working on|unbolt|take|taking|pull|pulling|remove|removing)\b[^.;]{0,20}\b(?:pump|comp|compressor|motor|head)\b/,
   ],
   [
     'hot parts',

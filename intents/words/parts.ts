@@ -15,7 +15,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'supply line':
     'supply line|supply|supply hose|supply pipe|feed line|air supply|main line|supply tube|supply tubing|tank line|line from tank|line off the tank|inlet line|supply fitting|supply fittings',
   'height valve':
-    'height valve|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|leveling valves|levelling valves|height valves|valves|level valves|hcvs|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
+    'valve of height|height valve|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|leveling valves|levelling valves|height valves|valves|level valves|hcvs|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
   'valve cover': 'valve cover|at the cover|the cover|cover gasket|valve gasket|valve body gasket|height valve cover',
   'inlet seat': 'inlet seat|intake seat|supply seat|feed seat',
   'inlet check': 'inlet check|inlet check valve|inlet chk|check in the valve|inlet nrv|height valve check',

@@ -242,8 +242,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   connected:
     'connected|reconnected|hooked up|hooked back up|plugged in|plugged back in|reconected|hooked the|re-connected',
   tripped: 'tripped the|reset the breaker',
-  tapped:
-    'tapped|a tap with|gave the relay a tap|gave the switch a tap|gave the pump a tap|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
+  tapped: 'tapped|a tap with|a tap|a whack|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
   'road tested':
     'road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|road-tested|been for a drive|took it round the block',
   'overnight tested':
