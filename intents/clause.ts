@@ -159,6 +159,7 @@ const lists = (w: Walk, c: Clause, before: Clause | undefined): boolean =>
   before.items.some((it) => it.k === 'work');
 
 const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
+  w.lineWhen = null;
   if (speaksHimself(c)) w.told = false;
   if (c.items.some((i) => i.k === 'told')) w.told = true;
   w.hunch = c.items.some((i) => i.k === 'hedge');

@@ -83,7 +83,7 @@ const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: bo
     } else if (/^should/.test(phrase) && now.nums.length === 1 && was.nums.length === 0) {
       was.nums.push(now.nums.pop()!);
       into = now;
-    } else if (/^(?:said|wrote|typed|told|entered)$/.test(phrase)) into = was;
+    } else if (/^(?:said|wrote|typed|told|entered|writing|typing|putting|saying)$/.test(phrase)) into = was;
     else if (/^(?:meant|mean|meaning|should|actually|but|correct|make|real|really)$/.test(phrase)) into = now;
     else if (item.k === 'sep' || item.k === 'join') {
       if (
@@ -290,6 +290,24 @@ export const midway = (items: Settled[], text: string): { items: Settled[]; cove
       ),
     );
     drop.add(old);
+    // "right rear is 3/8 low i mean left rear is 3/8 low": all of it said again
+    const until = out.findIndex((i) => i.span[0] >= to && (i.k === 'sep' || i.k === 'join'));
+    const again = out.slice(out.indexOf(next), until < 0 ? undefined : until);
+    const since = out.findLastIndex((i) => i.span[1] <= from && (i.k === 'sep' || i.k === 'join'));
+    const told = out.slice(since + 1).filter((i) => i.span[1] <= from);
+    const kinds = (list: readonly Settled[]): string[] =>
+      list.map((i) => i.k).filter((k) => k === 'place' || k === 'num' || k === 'sign');
+    if (
+      next.k === 'place' &&
+      kinds(told).includes('place') &&
+      new Set(kinds(told)).size >= 2 &&
+      [...new Set(kinds(told))].every((k) => kinds(again).includes(k))
+    ) {
+      covered.push(...told.map((i) => i.span));
+      const gone = new Set<Settled>(told);
+      out = out.filter((i) => !gone.has(i) && !(i.span[0] >= from && i.span[1] <= to));
+      continue;
+    }
     // the new value moves to the old one's place, so that its subject stays; its own neighbours come along
     if (next.k === 'place' && old.k === 'place') {
       const merged: Settled = {

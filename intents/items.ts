@@ -226,6 +226,17 @@ const numberItem = (
     !glued &&
     /^ (?:of )?an? /i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
   let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
+  // "amps 22.5 volts at the motor 11.6": the unit stands before its number
+  const led = tokens[start - 1]?.kind === 'space' ? unitTable.get(tokens[start - 2]?.low ?? '') : undefined;
+  if (
+    u &&
+    led &&
+    !glued &&
+    dimensionOf(led) !== dimensionOf(u.unit) &&
+    /^(?:amps|volts|amperes|psi)$/.test(tokens[start - 2]!.low) &&
+    /^ (?:at|on|to) /.test(text.slice(tokens[u.next - 1]!.to, tokens[u.next - 1]!.to + 5))
+  )
+    u = null;
   if (!u && joinsRange(tokens[next]) && tokens[next + 1]?.kind === 'word') u = unitAt(tokens, next + 1, true);
   // "half an hour", "quarter of an inch"
   if (!u && n.kind === 'fraction') {
@@ -304,8 +315,12 @@ const numberItem = (
     /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(
       text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 16),
     )
-  )
+  ) {
     item.about ??= 'about';
+    while (tokens[next] && !/^(?:maybe|approx|approximately|roughly|about|ish|less|take)$/.test(tokens[next]!.low))
+      next += 1;
+    next += 1;
+  }
   const tol = tolAt(tokens, next);
   if (tol !== null) {
     const t = numberAt(tokens, spaceAt(tokens, tol));

@@ -137,7 +137,22 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
-  if (before === 'within' && n.value < 1) return index + 1;
+  const lead = c.items[index - 1];
+  // "2000 coach level. 2300 leaning right": the watchman's hours
+  const heads = c.items.slice(0, index).every((it) => it.k === 'filler');
+  const said = c.items[nextReal(c, index)];
+  if (
+    heads &&
+    n.unit === null &&
+    /^[012]\d{3}$/.test(n.text) &&
+    clockOf(n) !== null &&
+    (said?.k === 'place' || said?.k === 'sign' || said?.k === 'cond') &&
+    !c.items.some((it) => it.k === 'num' && it !== n)
+  ) {
+    setClock(w, c, n, clockOf(n)!);
+    return index + 1;
+  }
+  if ((before === 'within' || (lead?.k === 'unknown' && lead.low === 'within')) && n.value < 1) return index + 1;
   if (hourAfter(w, c, n, index)) return index + 1;
   if (n.unit === null && /^0\d{3}$/.test(n.text) && n.value < 2400 && n.value % 100 < 60) {
     setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));

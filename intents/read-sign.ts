@@ -125,7 +125,7 @@ const ofCorner: ReadonlySet<Sign> = new Set([
 const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
   const s = w.subject?.p;
   if (own.p.part || !own.p.side || own.p.side === 'both' || !s?.part || !s.side || !sideable.has(s.part)) return own;
-  if (s.side === own.p.side || s.side === 'both' || ofCorner.has(name)) return own;
+  if (s.side === 'both' || ofCorner.has(name)) return own;
   return {
     ...own,
     p: tidy({ ...own.p, part: s.part, ...(own.p.end === undefined && s.end ? { end: s.end } : {}) }),
@@ -146,6 +146,7 @@ const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null 
       return locOf(w, c.items[before] as PlaceItem);
     }
   }
+  if (/^(?:pump|comp|compressor) /.test(phraseOf(c.items[index]))) return assumed({ part: 'pump' });
   const own = find(w, c, index, placeAfter.has(name));
   if (own) return ofTheOther(w, own, name);
   if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks', 'ok'].includes(name)) {

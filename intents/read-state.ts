@@ -209,7 +209,11 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
-  if (!place && !road && unknownObject(c, index)) return index + 1;
+  if (!place && !road && unknownObject(c, index)) {
+    w.subject = null;
+    w.group = [];
+    return index + 1;
+  }
   const neg = denied(c, index);
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
   if (

@@ -58,6 +58,9 @@ export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void 
     lastFact.when = when;
     return;
   }
+  // "on LOCK at 8.15: nsr 292": of the state and of what was read then
+  if (lastFact?.is === 'condition' && !lastFact.when && told && c.items.slice(0, at).every((it) => it.k !== 'num'))
+    lastFact.when = when;
   w.pendingWhen = when;
 };
 

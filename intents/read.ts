@@ -305,6 +305,12 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     )
       return false;
     if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
+    if (
+      f.is === 'sign' &&
+      f.what.v === 'works' &&
+      /^works? now|\bworks$/i.test(text.slice(f.what.spans[0]?.[0] ?? 0, (f.what.spans[0]?.[0] ?? 0) + 9).trim())
+    )
+      return true;
     if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
     if (
       f.is === 'reading' &&

@@ -220,6 +220,17 @@ const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
   items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
 
+const unitNext = (item: Item | undefined): Amounting['unit'] => {
+  const sense = item?.k === 'senses' ? item.senses.find((s) => s.k === 'unit') : undefined;
+  return sense?.k === 'unit' ? sense.v : null;
+};
+
+/** A part follows a side at once: "right bag". */
+const partFollows = (raw: readonly Settled[], item: Settled): boolean => {
+  const next = raw[raw.indexOf(item) + 1];
+  return next?.k === 'place' && next.p.part !== undefined;
+};
+
 /** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
 const dottedTimes = (raw: Settled[], text: string): void => {
   const like = (it: Settled | undefined): it is Amounting =>
@@ -266,6 +277,28 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
     const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
+    // "tank at 0 psi": read off a gauge
+    if (/^tank (?:is |was )?at (?:0|zero)$/.test(item.phrase) && unitNext(items[i + 1])) {
+      const cut = item.span[1] - /(?:0|zero)$/i.exec(text.slice(...item.span))![0].length;
+      raw.push({
+        k: 'place',
+        p: { part: 'tank' },
+        spans: [[item.span[0], item.span[0] + 4]],
+        ...base,
+        span: [item.span[0], item.span[0] + 4],
+        phrase: 'tank',
+      });
+      return void raw.push({
+        k: 'num',
+        value: 0,
+        step: 1,
+        whole: true,
+        unit: unitNext(items[i + 1]),
+        signed: false,
+        span: [cut, item.span[1]],
+        text: text.slice(cut, item.span[1]),
+      });
+    }
     // "panel on ROAD": a preposition and the label
     const led = /^(?:on|in|at|to) (\S+)$/.exec(item.phrase)?.[1];
     const after = led
@@ -327,6 +360,26 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         };
         continue;
       }
+      // "rear aft plus 1": the other wheel, its end said again
+      const before = out.findLast((o): o is PlaceItem => o.k === 'place' && o.p.wheel !== undefined);
+      if (
+        prev?.k === 'place' &&
+        before &&
+        prev.p.end === 'rear' &&
+        !prev.p.side &&
+        !prev.p.part &&
+        before.p.wheel !== item.v
+      ) {
+        out[at] = {
+          ...prev,
+          p: { ...before.p, wheel: item.v },
+          spans: [...prev.spans, item.span],
+          span: [prev.span[0], item.span[1]],
+          assumed: true,
+        };
+        out.length = at + 1;
+        continue;
+      }
       // "aft ok": the other wheel of the place spoken of before
       const twin = out.findLast((o): o is PlaceItem => o.k === 'place' && o.p.wheel !== undefined);
       if (twin && prev?.k !== 'place') {
@@ -368,7 +421,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         const joinsParts = Boolean(prev.p.part && item.p.part && prev.p.part !== item.p.part);
         // "left bag leaks at the crimp right bag is fine": a new thing on the other side
         const anew =
-          Boolean(item.p.side && item.p.part && prev.p.part && !prev.p.side && !prep) &&
+          Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
+          (item.p.part !== undefined || partFollows(raw, item)) &&
           out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side);
         const fits =
           merged && !anew && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);

@@ -23,6 +23,14 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   )
     return measure.v;
   const unit = items.find((i) => i.k === 'unit');
+  // "5 psi in 10 min": how fast it falls
+  if (
+    ask === 'limit' &&
+    items.some((i) => i.k === 'num' && i.unit !== null && dimensionOf(i.unit) === 'duration') &&
+    (items.some((i) => i.k === 'num' && i.unit !== null && dimensionOf(i.unit) === 'pressure') ||
+      (unit?.k === 'unit' && dimensionOf(unit.v) === 'pressure'))
+  )
+    return 'pressure fall';
   if (ask === 'limit' && unit?.k === 'unit' && measure === undefined) {
     const of = byDimension[dimensionOf(unit.v)];
     if (of) return of;

@@ -37,6 +37,8 @@ export type Walk = {
   lastWork: Work | null;
   lastReading: ReadingFact | null;
   pendingWhen: When | null;
+  /** The clock time that led this clause: of every reading in it. */
+  lineWhen: When | null;
   told: boolean;
   hunch: boolean;
   /** A limit is being given: numbers are limits until the sentence ends. */
@@ -76,6 +78,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   lastWork: null,
   lastReading: null,
   pendingWhen: null,
+  lineWhen: null,
   told: false,
   hunch: false,
   spec: false,
@@ -124,7 +127,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
   }
   const twin = draft.is === 'reading' ? undefined : w.facts.slice(-4).find((f) => isTwin(f, draft));
   if (twin) return twin;
-  const when = w.pendingWhen;
+  const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
   const full = {
     ...draft,
     id: `${w.context.note}.${w.facts.length}`,
@@ -141,6 +144,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     w.lastReading = full;
     w.lastUnit = full.amount.v.unit;
     w.lastMeasure = full.what.v;
+    w.lineWhen = w.pendingWhen ?? w.lineWhen;
     w.pendingWhen = null;
   }
   w.facts.push(full);

@@ -32,7 +32,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'bellows line':
     'bellows line|bag line|delivery line|delivery|line to the bag|line to bag|bag hose|delivery pipe|line to the bellows|line to bellows|airbag line|line to the airbag|air bag line|bag supply line|spring line|bellows pipe|bag pipe|delivery hose|delivery tube|hose to the bag|hose to bag|pipe to the bag|pipe to bellows|bag line fitting|bag fitting|bellows fitting|delivery fitting|airbag fitting|air bag fitting|spring fitting|airbag pipe',
   fitting:
-    'fitting|fittings|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
+    'fttg|fttgs|ftgs|fttngs|fitting|fittings|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
   line: 'line|lines|hose|tube|tubing|nylon|nylon line|air line|airline|pipe|air pipe|air hose|air lines|airlines|hoses|pipes|nylon tube|nylon tubing|poly line|plastic line',
   'gauge line': 'gauge line|gage line|dash line|cab line|line to the gauge|gauge pipe|line to gauge|gauge tube',
   bellows:

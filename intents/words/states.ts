@@ -14,7 +14,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'engine running|engine on|eng running|eng on|motor running|idling|at idle|engine idling|engine run|engine started|running engine|with engine running|started the engine|eng idle|engine is running|engine at idle',
+    'engine ticking over|engine idling|engine at idle|engine is idling|motor ticking over|idling|engine running|engine on|eng running|eng on|motor running|idling|at idle|engine idling|engine run|engine started|running engine|with engine running|started the engine|eng idle|engine is running|engine at idle',
     'engine running',
     true,
   ],
@@ -29,7 +29,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'pump off|comp off|compressor off|pump stopped|comp stopped|compressor stopped|pump not running|comp not running|compressor not running|pump is off|comp is off|compressor is off|pump at rest|pump resting|pump shut off|comp shut off|compressor shut off|pump stops|pump is stopped|pump switched off|pump cut out|pump is quiet|comp quiet|comp shut down|pump is not running|compressor is not running|pump isnt running',
+    'pump off|pump was stop|pump is stop|pump stop|comp off|compressor off|pump stopped|comp stopped|compressor stopped|pump not running|comp not running|compressor not running|pump is off|comp is off|compressor is off|pump at rest|pump resting|pump shut off|comp shut off|compressor shut off|pump stops|pump is stopped|pump switched off|pump cut out|pump is quiet|comp quiet|comp shut down|pump is not running|compressor is not running|pump isnt running',
     'pump running',
     false,
   ],
