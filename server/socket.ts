@@ -4,7 +4,7 @@ import type { Duplex } from 'node:stream';
 import { WebSocket, WebSocketServer } from 'ws';
 import { mayFrame, type Who } from './auth/roles.ts';
 import type { Boards } from './boards.ts';
-import { FromPage, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
+import { FromPage, pageOfEntries, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
 import { type Desk, Refused } from './desk.ts';
 import { type Door, sameHouse } from './house.ts';
 import { LogRefused } from './log/refused.ts';
@@ -39,8 +39,6 @@ export const usualLimits: SocketLimits = {
   follows: 8,
   silence: 30_000,
 };
-
-const pageOfEntries = 500;
 
 export type SocketOptions = {
   desk: Desk;
@@ -128,7 +126,7 @@ export const attachSocket = (
     const refused = (why: Refusal, words: string, id?: string): void =>
       send({ is: 'refused', code: refusals[why], why, words, ...(id === undefined ? {} : { id }) });
 
-    const follow = async (session: string, from: number): Promise<void> => {
+    const follow = async (session: string, from: number, most?: number): Promise<void> => {
       follows.get(session)?.stop();
       follows.delete(session);
       if (follows.size >= limits.follows)
@@ -153,11 +151,14 @@ export const attachSocket = (
       };
       follows.set(session, held);
       try {
-        await desk.standing(session);
+        const { seq } = await desk.standing(session);
+        let skipped = most !== undefined && seq - from > most;
+        if (skipped) held.last = seq - (most ?? 0);
         for (;;) {
           const entries = await desk.read(session, held.last, pageOfEntries);
           const more = entries.length === pageOfEntries;
-          send({ is: 'entries', session, entries, more });
+          send({ is: 'entries', session, entries, more, ...(skipped ? { skipped } : {}) });
+          skipped = false;
           held.last = entries.at(-1)?.seq ?? held.last;
           if (!more) break;
         }
@@ -211,7 +212,14 @@ export const attachSocket = (
           return;
         }
         case 'follow':
-          return follow(frame.session, frame.after);
+          return follow(frame.session, frame.after, frame.last);
+        case 'earlier': {
+          await desk.standing(frame.session);
+          const after = Math.max(0, frame.before - 1 - frame.most);
+          const entries = await desk.read(frame.session, after, frame.before - 1 - after);
+          send({ is: 'earlier', session: frame.session, entries });
+          return;
+        }
         case 'note': {
           const { session, is: _is, photos, ...note } = frame;
           const before = follows.get(session)?.last;

@@ -5,8 +5,8 @@ import type { Entry } from '../server/session/entry.ts';
 export type Kept = { session: string; entries: readonly Entry[]; board: Board | null; at: number };
 export type Picture = { key: string; blob: Blob; width: number; height: number; words: string };
 
-/** More entries than this are asked for again rather than kept. */
-const most = 3000;
+/** The newest so many are kept; earlier ones are asked for again. */
+const most = 1000;
 
 let opening: Promise<IDBDatabase | null> | null = null;
 const open = (): Promise<IDBDatabase | null> => {
@@ -47,7 +47,7 @@ const run = async <T>(
 
 export const cellar = {
   async keepSession(kept: Kept): Promise<void> {
-    if (kept.entries.length <= most) await run('sessions', 'readwrite', (s) => s.put(kept));
+    await run('sessions', 'readwrite', (s) => s.put({ ...kept, entries: kept.entries.slice(-most) }));
   },
   session: (session: string): Promise<Kept | null> =>
     run<Kept | undefined>('sessions', 'readonly', (s) => s.get(session) as IDBRequest<Kept | undefined>).then(

@@ -10,7 +10,6 @@ import type { Chip } from './chips.ts';
 import type { PageEvents } from './events.ts';
 import { keep } from './keep.ts';
 import * as line from './note-line.ts';
-import { takePicture } from './photos.ts';
 import type { ReadBack } from './read-back.ts';
 import { reader, readerComes } from './reader.ts';
 
@@ -146,6 +145,7 @@ export class LineController implements ReactiveController {
   }
 
   async addPictures(files: readonly File[]): Promise<void> {
+    const { takePicture } = await import('./photos.ts');
     for (const file of files) {
       const took = await takePicture(file);
       if ('words' in took) this.#host.trouble = took.words;

@@ -1,5 +1,6 @@
 /** The connection: opens, opens again with growing pauses, notices a dead one. Knows frames, not what they mean. */
-import { ToPage, type FromPage } from '../server/chat/protocol.ts';
+import type { FromPage, ToPage } from '../server/chat/protocol.ts';
+import { readFrame } from './frame.ts';
 
 export type Link = 'connecting' | 'live' | 'away';
 
@@ -126,15 +127,3 @@ export class Line {
     this.#again = setTimeout(() => this.#open(), pause);
   }
 }
-
-/** null: no frame of this protocol; an unknown word from a newer server must not stop the page. */
-const readFrame = (data: unknown): ToPage | null => {
-  if (typeof data !== 'string') return null;
-  try {
-    const parsed = ToPage.safeParse(JSON.parse(data));
-    if (!parsed.success) console.warn('a frame that this page does not know', parsed.error.issues.slice(0, 2));
-    return parsed.success ? parsed.data : null;
-  } catch {
-    return null;
-  }
-};

@@ -2,7 +2,7 @@
  * What was typed and is not yet known to be kept by the server. Each frame stands under a key of its own, so that two
  * pages in one browser cannot overwrite each other's; sent again with the same id it is harmless.
  */
-import { FromPage } from '../server/chat/protocol.ts';
+import type { FromPage } from '../server/chat/protocol.ts';
 import { keep } from './keep.ts';
 
 export type OutFrame = Extract<FromPage, { is: 'note' | 'open' | 'remark' | 'close' | 'reopen' }>;
@@ -19,18 +19,27 @@ export type Pending = {
 
 export const idOf = (frame: OutFrame): string => (frame.is === 'note' ? frame.id : `${frame.is}:${frame.session}`);
 
+const kinds: ReadonlySet<unknown> = new Set(['note', 'open', 'remark', 'close', 'reopen'] satisfies OutFrame['is'][]);
+/** What this page wrote itself, perhaps an older one; a field gone astray is the server's to refuse, in words. */
+const isOut = (f: Partial<OutFrame> | null | undefined): f is OutFrame =>
+  typeof f === 'object' &&
+  f !== null &&
+  kinds.has(f.is) &&
+  typeof f.session === 'string' &&
+  (f.is !== 'note' || (typeof f.id === 'string' && typeof f.text === 'string' && typeof f.at === 'number'));
+
 const stored = (key: string): Pending | null => {
-  const text = keep.get(key);
-  if (text === null) return null;
   try {
-    const raw = JSON.parse(text) as { frame: unknown; made: number; words?: string; pictures?: string[] };
-    const frame = FromPage.safeParse(raw.frame);
-    if (!frame.success) return null;
-    const out = frame.data;
-    if (out.is === 'hello' || out.is === 'follow' || out.is === 'ask' || out.is === 'list') return null;
+    const raw = JSON.parse(keep.get(key) ?? '') as {
+      frame?: Partial<OutFrame>;
+      made: number;
+      words?: string;
+      pictures?: string[];
+    };
+    if (!isOut(raw.frame)) return null;
     return {
       key,
-      frame: out,
+      frame: raw.frame,
       made: raw.made,
       state: raw.words === undefined ? 'waiting' : 'refused',
       words: raw.words,

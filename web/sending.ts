@@ -2,11 +2,11 @@
 import type { Entry, Photo } from '../server/session/entry.ts';
 import { cellar } from './cellar.ts';
 import type { OutFrame, Pending } from './outbox.ts';
-import { upload } from './photos.ts';
 
 /** The frame with its pictures uploaded, since a note names them by their hash; null: not now, try again. */
 export const withPictures = async (p: Pending): Promise<OutFrame | null> => {
   if (p.frame.is !== 'note' || !p.pictures?.length) return p.frame;
+  const { upload } = await import('./photos.ts');
   const photos: Photo[] = [];
   for (const key of p.pictures) {
     const picture = await cellar.picture(key);

@@ -5,52 +5,44 @@
 import type { ReactiveController, ReactiveControllerHost } from 'lit';
 import type { ToPage } from '../server/chat/protocol.ts';
 import type { Block } from '../server/chat/reply.ts';
-import type { Entry } from '../server/session/entry.ts';
-import { cellar } from './cellar.ts';
+import { Followed, tail } from './followed.ts';
 import { newId } from './ids.ts';
-import { Line, type Link, type Patience } from './line.ts';
-import { idOf, Outbox, type OutFrame, type Pending } from './outbox.ts';
-import { addBoard, addEntries, freshState, lastSeq, type SessionState } from './session-state.ts';
 import { keep } from './keep.ts';
-import { keeps, withPictures } from './sending.ts';
+import { Line, type Link, type Patience } from './line.ts';
+import { Outbox, type OutFrame, type Pending } from './outbox.ts';
+import { Sender } from './sender.ts';
+import { lastSeq, type SessionState } from './session-state.ts';
 
 export type Welcome = Extract<ToPage, { is: 'welcome' }>;
 export type Refused = Extract<ToPage, { is: 'refused' }>;
 
-/** A refusal after which the same frame is tried again; every other one is for good. */
-const passing = new Set(['too fast', 'log failed', 'no hello']);
-/** Refusals of one frame rather than of what the page asked to see. */
-const aboutFrame = new Set([
-  'no such coach',
-  'session exists',
-  'session closed',
-  'bad frame',
-  'too big',
-  'not allowed',
-]);
-/** Frames handed over and not yet answered, at most: the server slows a flood, and order must hold. */
-const inFlight = 8;
 /** The server lets a page follow eight. */
 const mostFollows = 7;
+
+/** What the server said last time, until it says it again. */
+const keptWelcome = (): Welcome | null => {
+  try {
+    return JSON.parse(keep.get('welcome') ?? 'null') as Welcome | null;
+  } catch {
+    keep.drop('welcome');
+    return null;
+  }
+};
 
 export class SocketController implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   readonly #line: Line;
+  readonly #sender: Sender;
+  readonly #followed = new Followed((frame) => this.#line.send(frame));
   readonly outbox = new Outbox();
   link: Link = 'connecting';
-  welcome: Welcome | null = null;
-  state: SessionState | null = null;
+  welcome: Welcome | null = keptWelcome();
   sessions: Extract<ToPage, { is: 'sessions' }>['list'] | null = null;
   /** Answers to questions that are not logged, by the id of the question. */
   answers: ReadonlyMap<string, readonly Block[]> = new Map();
   refused: Refused | null = null;
-  #keeping: ReturnType<typeof setTimeout> | undefined;
   #search = '';
-  #sending = false;
-  #later: ReturnType<typeof setTimeout> | undefined;
   #follows = new Set<string>();
-  /** Pages of entries until the last of them. */
-  #coming: Entry[] = [];
 
   constructor(host: ReactiveControllerHost, url: string, patience?: Patience) {
     this.#host = host;
@@ -60,14 +52,12 @@ export class SocketController implements ReactiveController {
       (link) => this.#linked(link),
       patience,
     );
+    this.#sender = new Sender(this.outbox, {
+      live: () => this.link === 'live',
+      hand: (frame) => this.#hand(frame),
+      changed: () => this.#changed(),
+    });
     host.addController(this);
-    const kept = keep.get('welcome');
-    if (kept !== null)
-      try {
-        this.welcome = JSON.parse(kept) as Welcome;
-      } catch {
-        keep.drop('welcome');
-      }
   }
 
   hostConnected(): void {
@@ -78,25 +68,36 @@ export class SocketController implements ReactiveController {
     this.#line.stop();
   }
 
-  /** Goes to a session: first what this browser kept of it, then what the server has. */
-  async follow(session: string): Promise<void> {
-    if (this.state?.session === session) return;
-    this.state = freshState(session);
-    this.#coming = [];
+  /** The followed session as this page knows it; null: none is followed. */
+  get state(): SessionState | null {
+    return this.#followed.state;
+  }
+
+  /** Goes to a session: first what this browser kept of it, then what the server has. `whole`: all of it, to be read back. */
+  async follow(session: string, whole = false): Promise<void> {
+    this.#followed.want(whole);
+    if (this.#followed.is(session)) return;
+    this.#followed.begin(session);
     this.answers = new Map();
     this.refused = null;
     this.#changed();
-    const kept = await cellar.session(session);
-    if (this.state?.session !== session) return;
-    if (kept && lastSeq(this.state) === 0) {
-      this.state = { session, entries: kept.entries, board: kept.board, loading: false, stale: true };
-      this.#changed();
-    }
-    this.#ask();
+    if (await this.#followed.recall(session)) this.#changed();
+    if (this.#followed.is(session)) this.#ask();
+  }
+
+  /** Earlier entries are on their way. */
+  get fetching(): boolean {
+    return this.#followed.fetching;
   }
 
   leave(): void {
-    this.state = null;
+    this.#followed.end();
+    this.#changed();
+  }
+
+  /** Asks for the entries before the first one here. */
+  earlier(): void {
+    this.#followed.earlier();
     this.#changed();
   }
 
@@ -109,21 +110,21 @@ export class SocketController implements ReactiveController {
 
   note(text: string, by: string, at = Date.now(), pictures: string[] = []): string {
     const id = newId();
-    const { session } = this.#followed();
+    const session = this.#session();
     this.#queue({ is: 'note', session, id, text, at, seen: lastSeq(this.state), by }, pictures);
     return id;
   }
 
   remark(about: number, text: string, by: string): void {
-    this.#queue({ is: 'remark', session: this.#followed().session, about, text, by });
+    this.#queue({ is: 'remark', session: this.#session(), about, text, by });
   }
 
   close(signed: string, words: string): void {
-    this.#queue({ is: 'close', session: this.#followed().session, signed, words });
+    this.#queue({ is: 'close', session: this.#session(), signed, words });
   }
 
   reopen(words: string, by: string): void {
-    this.#queue({ is: 'reopen', session: this.#followed().session, words, by });
+    this.#queue({ is: 'reopen', session: this.#session(), words, by });
   }
 
   /** Asked and answered in place, never logged. The id is where the answer will stand; null while not connected. */
@@ -156,9 +157,9 @@ export class SocketController implements ReactiveController {
     this.#changed();
   }
 
-  #followed(): SessionState {
+  #session(): string {
     if (this.state === null) throw new Error('no session is followed');
-    return this.state;
+    return this.state.session;
   }
 
   #changed(): void {
@@ -168,17 +169,17 @@ export class SocketController implements ReactiveController {
   #queue(frame: OutFrame, pictures: string[] = []): void {
     this.outbox.add(frame, Date.now(), pictures.length > 0 ? pictures : undefined);
     this.#changed();
-    void this.#flush();
+    this.#sender.flush();
   }
 
   #linked(link: Link): void {
     this.link = link;
     this.#follows.clear();
-    this.#coming = [];
+    this.#followed.lost();
     if (link === 'live') {
       this.#ask();
       this.list(this.#search);
-      void this.#flush();
+      this.#sender.flush();
     } else this.outbox.unsend();
     this.#changed();
   }
@@ -195,33 +196,17 @@ export class SocketController implements ReactiveController {
     // a page may follow so many sessions on one connection; a fresh one forgets the old ones
     if (!this.#follows.has(session) && this.#follows.size >= mostFollows) return this.#line.again();
     this.#follows.add(session);
-    this.#line.send({ is: 'follow', session, after });
+    this.#line.send({ is: 'follow', session, after, last: tail });
   }
 
-  /** Hands over what waits, in order. Pictures go first, since a note names them by their hash. */
-  async #flush(): Promise<void> {
-    if (this.#sending || this.link !== 'live') return;
-    this.#sending = true;
-    try {
-      for (const p of this.outbox.list) {
-        if (p.state !== 'waiting') continue;
-        if (this.outbox.list.filter((x) => x.state === 'sent').length >= inFlight) break;
-        const frame = await withPictures(p);
-        if (frame === null || !this.#line.send(frame)) break;
-        this.outbox.mark(p.key, { state: 'sent' });
-        if (frame.is === 'open' && this.state?.session === frame.session) this.#follow(frame.session);
-        // a note is answered to who sent it; of the rest only those who follow the session hear
-        else if (frame.is !== 'note' && frame.is !== 'open' && !this.#follows.has(frame.session))
-          this.#follow(frame.session, Number.MAX_SAFE_INTEGER);
-      }
-    } finally {
-      this.#sending = false;
-    }
-    this.#changed();
-    if (this.link === 'live' && this.outbox.list.some((p) => p.state === 'waiting')) {
-      clearTimeout(this.#later);
-      this.#later = setTimeout(() => void this.#flush(), 400);
-    }
+  /** To the connection; false: not now. A note is answered to who sent it; of the rest only those who follow hear. */
+  #hand(frame: OutFrame): boolean {
+    if (!this.#line.send(frame)) return false;
+    if (frame.is === 'open') {
+      if (this.#followed.is(frame.session)) this.#follow(frame.session);
+    } else if (frame.is !== 'note' && !this.#follows.has(frame.session))
+      this.#follow(frame.session, Number.MAX_SAFE_INTEGER);
+    return true;
   }
 
   #frame(frame: ToPage): void {
@@ -231,13 +216,23 @@ export class SocketController implements ReactiveController {
         keep.set('welcome', JSON.stringify(frame));
         break;
       case 'entries':
-        this.#entries(frame);
+        this.#sender.settle(frame.entries);
+        switch (this.#followed.entries(frame)) {
+          case 'gap':
+            this.#ask();
+            break;
+          case 'in order':
+            this.#sender.flush();
+            break;
+          case null:
+            break;
+        }
+        break;
+      case 'earlier':
+        this.#followed.cameEarlier(frame);
         break;
       case 'board':
-        if (this.state?.session === frame.board.session) {
-          this.state = addBoard(this.state, frame.board);
-          this.#keepSoon();
-        }
+        this.#followed.board(frame);
         break;
       case 'answer':
         this.answers = new Map([...this.answers, [frame.id, frame.blocks]]);
@@ -252,56 +247,11 @@ export class SocketController implements ReactiveController {
     this.#changed();
   }
 
-  #entries(frame: Extract<ToPage, { is: 'entries' }>): void {
-    for (const entry of frame.entries)
-      for (const p of this.outbox.list) {
-        if (p.state !== 'refused' && keeps(entry, p)) {
-          this.outbox.remove(p.key);
-          for (const key of p.pictures ?? []) void cellar.dropPicture(key);
-        }
-      }
-    if (this.state?.session !== frame.session) return;
-    // a long session comes in pages: drawn once, when all of it is here
-    this.#coming.push(...frame.entries);
-    if (frame.more) return;
-    const { state, gap } = addEntries(this.state, this.#coming, false);
-    this.#coming = [];
-    this.state = state;
-    if (this.outbox.list.some((p) => p.state === 'waiting')) void this.#flush();
-    if (gap) this.#ask();
-    this.#keepSoon();
-  }
-
   #refusal(frame: Refused): void {
-    const mine = this.outbox.list.find(
-      (p) =>
-        p.state === 'sent' &&
-        (frame.id === undefined ? p.frame.is !== 'note' && aboutFrame.has(frame.why) : idOf(p.frame) === frame.id),
-    );
-    if (passing.has(frame.why)) {
-      if (mine) this.outbox.mark(mine.key, { state: 'waiting' });
-      else this.outbox.unsend();
-      setTimeout(() => void this.#flush(), 1500);
-      return;
-    }
-    if (mine) {
-      // an 'open' that came twice is no fault: the session stands
-      if (frame.why === 'session exists') {
-        this.outbox.remove(mine.key);
-        this.#ask();
-        return;
-      }
-      this.outbox.mark(mine.key, { state: 'refused', words: frame.words });
-    } else this.refused = frame;
-    if (this.state && frame.why === 'no such session') this.state = { ...this.state, loading: false };
-  }
-
-  #keepSoon(): void {
-    clearTimeout(this.#keeping);
-    this.#keeping = setTimeout(() => {
-      const s = this.state;
-      if (s && s.entries.length > 0)
-        void cellar.keepSession({ session: s.session, entries: s.entries, board: s.board, at: Date.now() });
-    }, 400);
+    const fate = this.#sender.refusal(frame);
+    // an 'open' that came twice is no fault: the session stands
+    if (fate === 'stands') this.#ask();
+    if (fate === 'not ours') this.refused = frame;
+    if (frame.why === 'no such session') this.#followed.unknown();
   }
 }

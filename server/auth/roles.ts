@@ -14,6 +14,7 @@ type May = 'yes' | 'in practice' | 'no';
 const frames: Readonly<Record<FromPage['is'], Readonly<Record<Role, May>>>> = {
   hello: { works: 'yes', reviews: 'yes', learns: 'yes' },
   follow: { works: 'yes', reviews: 'yes', learns: 'yes' },
+  earlier: { works: 'yes', reviews: 'yes', learns: 'yes' },
   list: { works: 'yes', reviews: 'yes', learns: 'yes' },
   ask: { works: 'yes', reviews: 'yes', learns: 'yes' },
   open: { works: 'yes', reviews: 'no', learns: 'in practice' },

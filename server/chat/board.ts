@@ -64,7 +64,8 @@ const joined = (state: CoachState): string[] => {
   }
 };
 
-const most = 500;
+/** Points of one line of the charts: the newest so many. */
+const most = 200;
 
 /** `now`: ms since the epoch, for minutes since pumped. */
 export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
@@ -91,7 +92,7 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
       ...(limit?.high ? { high: limit.high.si } : {}),
     });
     const line = series.get(key) ?? { key, unit: amount.unit, points: [] };
-    if (line.points.length < most) line.points.push({ at: fact.at, si: amount.si, pm: amount.pm });
+    line.points.push({ at: fact.at, si: amount.si, pm: amount.pm });
     series.set(key, line);
   }
   const lit = standing.suspects.flatMap((s) => (s.where === undefined ? [] : [{ part: s.where, p: s.p }]));
@@ -103,7 +104,9 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
     practice: standing.practice !== null,
     closed: standing.closed,
     latest: [...latest.values()],
-    series: [...series.values()].filter((s) => s.points.length > 1),
+    series: [...series.values()]
+      .filter((s) => s.points.length > 1)
+      .map((s) => ({ ...s, points: s.points.slice(-most) })),
     state: stateLines(standing.state, now),
     gates: [
       ...standing.pending.map((g) => ({ what: g.what as string, words: g.words, answered: false })),

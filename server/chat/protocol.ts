@@ -8,6 +8,8 @@ import { Block, Suspect } from './reply.ts';
 const SessionId = z.string().check(z.regex(/^[a-z0-9-]{6,40}$/));
 const Initials = z.string().check(z.trim(), z.minLength(1), z.maxLength(20));
 const limitText = 4000;
+/** Entries in one frame, at most. */
+export const pageOfEntries = 500;
 
 export const FromPage = z.discriminatedUnion('is', [
   /** First frame. Answered by 'welcome'. */
@@ -21,7 +23,20 @@ export const FromPage = z.discriminatedUnion('is', [
     practice: z.optional(z.int().check(z.minimum(1), z.maximum(5))),
   }),
   /** Sends entries after `after` and everything that comes. Answered by 'entries' (in pages of at most 500) and 'board'. */
-  z.strictObject({ is: z.literal('follow'), session: SessionId, after: z.int().check(z.minimum(0)) }),
+  z.strictObject({
+    is: z.literal('follow'),
+    session: SessionId,
+    after: z.int().check(z.minimum(0)),
+    /** Of a longer past only so many: a page shows the newest of a long session first. */
+    last: z.optional(z.int().check(z.minimum(1), z.maximum(pageOfEntries))),
+  }),
+  /** The entries just before `before`. Answered by 'earlier'. */
+  z.strictObject({
+    is: z.literal('earlier'),
+    session: SessionId,
+    before: z.int().check(z.minimum(2)),
+    most: z.int().check(z.minimum(1), z.maximum(pageOfEntries)),
+  }),
   z.strictObject({
     is: z.literal('note'),
     session: SessionId,
@@ -167,7 +182,15 @@ export const ToPage = z.discriminatedUnion('is', [
     /** Sheets in the data folder that could not be used: the file, and what is wrong where. */
     refusedSheets: z.optional(z.array(z.object({ file: z.string(), words: z.string() }))),
   }),
-  z.object({ is: z.literal('entries'), session: z.string(), entries: z.array(Entry), more: z.boolean() }),
+  z.object({
+    is: z.literal('entries'),
+    session: z.string(),
+    entries: z.array(Entry),
+    more: z.boolean(),
+    /** What stands between `after` and these was left out, as `last` asked for. */
+    skipped: z.optional(z.boolean()),
+  }),
+  z.object({ is: z.literal('earlier'), session: z.string(), entries: z.array(Entry) }),
   z.object({ is: z.literal('board'), board: Board }),
   z.object({ is: z.literal('answer'), id: NoteId, blocks: z.array(Block) }),
   z.object({ is: z.literal('sessions'), list: z.array(SessionLine) }),

@@ -31,6 +31,46 @@ const status = (headers: Record<string, string>, path = '/socket'): Promise<numb
     ws.on('error', () => undefined);
   });
 
+describe('a long session', () => {
+  it('gives the newest first when asked so, says what was left out, and the rest on asking', async () => {
+    const page = await new Page(running.url).opened();
+    page.send({ is: 'open', session: 'long-one', coach: 'juniper-38', by: 'KD' });
+    await page.until((f) => f.is === 'entries');
+    for (let i = 0; i < 5; i += 1) {
+      page.send({
+        is: 'note',
+        session: 'long-one',
+        id: `long-note-${i}`,
+        text: `tank ${90 + i} psi`,
+        at: Date.now(),
+        seen: 0,
+        by: 'KD',
+      });
+      await page.until(
+        (f) => f.is === 'entries' && f.entries.some((e) => e.is === 'note' && e.id === `long-note-${i}`),
+      );
+    }
+    const other = await new Page(running.url).opened();
+    other.send({ is: 'follow', session: 'long-one', after: 0, last: 4 });
+    const tail = await other.until((f) => f.is === 'entries');
+    expect(tail).toMatchObject({ skipped: true, more: false });
+    expect(tail.is === 'entries' && tail.entries.map((e) => e.seq)).toEqual([8, 9, 10, 11]);
+    other.send({ is: 'earlier', session: 'long-one', before: 8, most: 5 });
+    const before = await other.until((f) => f.is === 'earlier');
+    expect(before.is === 'earlier' && before.entries.map((e) => e.seq)).toEqual([3, 4, 5, 6, 7]);
+    other.send({ is: 'earlier', session: 'long-one', before: 3, most: 500 });
+    const from = other.frames.length;
+    const first = await other.until((f) => f.is === 'earlier', from);
+    expect(first.is === 'earlier' && first.entries.map((e) => e.seq)).toEqual([1, 2]);
+    // one that has nearly all of it is not sent past the gap
+    const near = await new Page(running.url).opened();
+    near.send({ is: 'follow', session: 'long-one', after: 9, last: 4 });
+    const rest = await near.until((f) => f.is === 'entries');
+    expect(rest.is === 'entries' && [rest.skipped, rest.entries.map((e) => e.seq)]).toEqual([undefined, [10, 11]]);
+    for (const p of [page, other, near]) p.close();
+  });
+});
+
 describe('frames the socket refuses', () => {
   it.each(rows)('$name: $why', async ({ frame, why, hello }) => {
     const page = new Page(running.url);

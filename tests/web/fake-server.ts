@@ -212,12 +212,19 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
         const list = sessions.get(frame.session);
         if (!list) return refuse(ws, 'no such session', 'I know no session of that name.');
         followers.get(ws)?.add(frame.session);
-        for (let from = frame.after; ; from += 500) {
+        const skipped = frame.last !== undefined && list.length - frame.after > frame.last;
+        const start = skipped ? list.length - (frame.last ?? 0) : frame.after;
+        for (let from = start; ; from += 500) {
           const page = list.slice(from, from + 500);
-          send(ws, { is: 'entries', session: frame.session, entries: page, more: page.length === 500 });
+          send(ws, { is: 'entries', session: frame.session, entries: page, more: page.length === 500, skipped });
           if (page.length < 500) break;
         }
         return send(ws, { is: 'board', board: boardOf(frame.session, list) });
+      }
+      case 'earlier': {
+        const list = sessions.get(frame.session) ?? [];
+        const entries = list.slice(Math.max(0, frame.before - 1 - frame.most), frame.before - 1);
+        return send(ws, { is: 'earlier', session: frame.session, entries });
       }
       case 'note': {
         const list = sessions.get(frame.session);

@@ -11,9 +11,10 @@ import { circuitParts, litPlace } from '../../web/draw/circuit.ts';
 import { marks, stepFor } from '../../web/draw/scale.ts';
 import { planStrip } from '../../web/draw/strip.ts';
 import { exchangesOf, headline } from '../../web/exchanges.ts';
+import { readFrame } from '../../web/frame.ts';
 import * as line from '../../web/note-line.ts';
 import { hashOf, routeOf } from '../../web/route.ts';
-import { addBoard, addEntries, freshState } from '../../web/session-state.ts';
+import { addBoard, addEarlier, addEntries, freshState, missing, type SessionState } from '../../web/session-state.ts';
 import { left, timersOf } from '../../web/timers.ts';
 
 const numbered = (drafts: readonly Draft[]): Entry[] =>
@@ -75,6 +76,38 @@ describe('the note line', () => {
   });
 });
 
+describe('a frame', () => {
+  const entry = { v: 1, session: 'session1', seq: 1, kept: 5, by: 'MK' };
+  test.each([
+    { is: 'entries', session: 'session1', entries: [{ ...entry, is: 'opened', coach: 'c' }], more: false },
+    { is: 'earlier', session: 'session1', entries: [] },
+    { is: 'refused', code: 4001, why: 'bad json', words: 'no' },
+    { is: 'answer', id: 'x', blocks: [{ is: 'teach', words: 'w', lines: [], terms: [] }] },
+    { is: 'sessions', list: [] },
+  ])('of the protocol is taken: $is', (frame) => {
+    expect(readFrame(JSON.stringify(frame))).toEqual(frame);
+  });
+  test.each([
+    ['no JSON', '{"is":'],
+    ['not text', new Uint8Array(3)],
+    ['a list', '[]'],
+    ['null', 'null'],
+    ['a kind nobody knows', '{"is":"constructor"}'],
+    ['entries that are none', '{"is":"entries","session":"s","entries":[null],"more":false}'],
+    [
+      'a note without text',
+      JSON.stringify({ is: 'entries', session: 's', entries: [{ ...entry, is: 'note', id: 'n' }] }),
+    ],
+    [
+      'a reply without blocks',
+      JSON.stringify({ is: 'entries', session: 's', entries: [{ ...entry, is: 'reply', to: 'n' }] }),
+    ],
+    ['a board without its readings', '{"is":"board","board":{"session":"s","seq":1}}'],
+  ])('that is none does not stop the page: %s', (_name, data) => {
+    expect(readFrame(data)).toBeNull();
+  });
+});
+
 describe('entries as they come', () => {
   const entries = numbered([
     { is: 'opened', by: 'MK', coach: 'c', sheet: 's', zone: 'UTC' },
@@ -90,8 +123,25 @@ describe('entries as they come', () => {
         expect(s.entries.map((e) => e.seq)).toEqual([1, 2, 3]);
       }),
     );
-    const gapped = addEntries(freshState('session1'), entries.slice(1), false);
-    expect(gapped).toMatchObject({ gap: true, state: { entries: [] } });
+    const gapped = addEntries(
+      addEntries(freshState('session1'), entries.slice(0, 1), false).state,
+      entries.slice(2),
+      false,
+    );
+    expect(gapped).toMatchObject({ gap: true, state: { entries: [{ seq: 1 }] } });
+  });
+
+  test('of a long session the newest stand alone, and earlier ones join them only where they meet', () => {
+    const seqs = (s: SessionState): number[] => s.entries.map((e) => e.seq);
+    const kept = addEntries(freshState('session1'), entries.slice(0, 1), false).state;
+    const jumped = addEntries(kept, entries.slice(2), false, true);
+    expect(jumped.gap).toBe(false);
+    expect(seqs(jumped.state)).toEqual([3]);
+    expect(missing(jumped.state)).toBe(2);
+    expect(seqs(addEarlier(jumped.state, entries.slice(0, 1)))).toEqual([3]);
+    const whole = addEarlier(jumped.state, entries.slice(0, 2));
+    expect(seqs(whole)).toEqual([1, 2, 3]);
+    expect(missing(whole)).toBe(0);
   });
 
   test('an older board never replaces a newer one', () => {

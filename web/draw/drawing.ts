@@ -1,28 +1,35 @@
-/** A drawing of a reply by its kind. `says`: the same in words, for who cannot see it. */
+/** A drawing of a reply by its kind: the strip is here from the start, the rest comes when the first is wanted. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { until } from 'lit/directives/until.js';
 import type { Drawing } from '../../server/findings/finding.ts';
-import { bracket } from './bracket.ts';
-import { chart } from './chart.ts';
-import { circuit } from './circuit.ts';
-import { coachPlan } from './coach-plan.ts';
-import { legs } from './legs.ts';
 import { strip } from './strip.ts';
 
+type More = typeof import('./more.ts');
+let here: More | null = null;
+let coming: Promise<More | null> | null = null;
+
+const more = (): Promise<More | null> => {
+  coming ??= import('./more.ts').then(
+    (m) => {
+      here = m;
+      return m;
+    },
+    () => {
+      // not reached: asked for again with the next drawing
+      coming = null;
+      return null;
+    },
+  );
+  return coming;
+};
+
+/** `says`: the same in words, for who cannot see it and while the drawing is not here. */
 export const drawing = (d: Drawing, says: string): TemplateResult | typeof nothing => {
-  switch (d.is) {
-    case 'strip':
-      return d.pins.length === 0 && d.low === undefined && d.high === undefined ? nothing : html`${strip(d, says)}`;
-    case 'chart':
-      return d.points.length === 0 ? nothing : html`${chart(d, says)}`;
-    case 'plan':
-      return html`${coachPlan(d, says)}`;
-    case 'bracket':
-      return html`${bracket(d, says)}`;
-    case 'legs':
-      return html`${legs(d, says)}`;
-    case 'circuit': {
-      const panel = [...d.lit, ...d.joined].some((p) => p.includes('panel'));
-      return html`${circuit({ lit: d.lit.map((part) => ({ part, p: 1 })), joined: d.joined, panel, texts: new Map(), tap: null }, says)}`;
-    }
-  }
+  if (d.is === 'strip')
+    return d.pins.length === 0 && d.low === undefined && d.high === undefined ? nothing : html`${strip(d, says)}`;
+  if (here) return here.drawMore(d, says);
+  return html`${until(
+    more().then((m) => m?.drawMore(d, says) ?? html`<p class="soft">${says}</p>`),
+    nothing,
+  )}`;
 };

@@ -9,7 +9,7 @@ import { lineLook } from '../look/line.ts';
 import { blocks } from '../look/blocks.ts';
 import { mostText } from '../line-controller.ts';
 import type { ReadBack } from '../read-back.ts';
-import './pad.ts';
+import { fetchRoom } from '../rooms.ts';
 
 export type LineDid =
   | { did: 'typed'; text: string }
@@ -71,6 +71,10 @@ export class SoapLine extends LitElement {
     const field = this.#field.value;
     field?.focus();
     field?.setSelectionRange(field.value.length, field.value.length);
+  }
+
+  protected override willUpdate(): void {
+    if (this.pad) fetchRoom('pad');
   }
 
   protected override updated(changed: PropertyValues<this>): void {

@@ -6,12 +6,9 @@ import { pageLook } from '../look/page.ts';
 import { routeOf, type Route } from '../route.ts';
 import { SocketController } from '../socket-controller.ts';
 import './session.ts';
-import './start.ts';
-import './transcript.ts';
 import { hush, speak } from '../aloud.ts';
+import { Rooms, type Room } from '../rooms.ts';
 import { dress, theme } from '../theme.ts';
-import './learn.ts';
-import './menu.ts';
 
 const socketUrl = (): string => `${location.protocol === 'https:' ? 'wss' : 'ws'}://${location.host}/socket`;
 
@@ -31,6 +28,7 @@ export class SoapPage extends LitElement {
   declare board: boolean;
   declare menu: boolean;
   readonly #controller: SocketController;
+  readonly #rooms = new Rooms(this);
   readonly #wideMedia = matchMedia('(min-width: 1100px)');
 
   constructor() {
@@ -69,7 +67,8 @@ export class SoapPage extends LitElement {
     this.menu = false;
     this.board = false;
     hush();
-    if (this.route.at === 'session' || this.route.at === 'transcript') void this.#controller.follow(this.route.session);
+    if (this.route.at === 'session' || this.route.at === 'transcript')
+      void this.#controller.follow(this.route.session, this.route.at === 'transcript');
     else {
       this.#controller.leave();
       this.#controller.list();
@@ -83,10 +82,32 @@ export class SoapPage extends LitElement {
   protected override render(): unknown {
     const route = this.route;
     if (route.at === 'learn')
-      return html`<soap-learn .controller=${this.#controller} .term=${route.term} .tick=${{}}></soap-learn>`;
+      return this.#room(
+        'learn',
+        () => html`<soap-learn .controller=${this.#controller} .term=${route.term} .tick=${{}}></soap-learn>`,
+      );
     if (route.at === 'start')
-      return html`<soap-start .controller=${this.#controller} .by=${this.by} .tick=${{}}></soap-start>`;
+      return this.#room(
+        'start',
+        () => html`<soap-start .controller=${this.#controller} .by=${this.by} .tick=${{}}></soap-start>`,
+      );
     return this.#session(route.session);
+  }
+
+  /** A part that is fetched when it is wanted; words in its place until it is here. */
+  #room(room: Room, view: () => unknown): unknown {
+    switch (this.#rooms.look(room)) {
+      case 'here':
+        return view();
+      case 'coming':
+        return nothing;
+      case 'failed':
+        return html`<main class="gone" role="alert">
+          <p>This part of the page is not in this browser yet. It comes with the connection.</p>
+          <button type="button" class="key" @click=${this.#rooms.again}>try again</button>
+          <a href="#/">all sessions</a>
+        </main>`;
+    }
   }
 
   #linkWords(): { words: string; away: boolean } {
@@ -135,15 +156,19 @@ export class SoapPage extends LitElement {
       </header>
       ${
         this.menu
-          ? html`<soap-menu
-              .controller=${c}
-              .session=${session}
-              .by=${this.by}
-              .who=${this.#who}
-              ?closed=${state?.board?.closed ?? false}
-              ?transcript=${this.route.at === 'transcript'}
-              @soap-shut=${() => (this.menu = false)}
-            ></soap-menu>`
+          ? this.#room(
+              'menu',
+              () =>
+                html`<soap-menu
+                  .controller=${c}
+                  .session=${session}
+                  .by=${this.by}
+                  .who=${this.#who}
+                  ?closed=${state?.board?.closed ?? false}
+                  ?transcript=${this.route.at === 'transcript'}
+                  @soap-shut=${() => (this.menu = false)}
+                ></soap-menu>`,
+            )
           : nothing
       }
       <main>
@@ -156,12 +181,16 @@ export class SoapPage extends LitElement {
                   <a href="#/">all sessions</a>
                 </main>`
               : this.route.at === 'transcript'
-                ? html`<soap-transcript
-                    .controller=${c}
-                    .state=${state}
-                    .coach=${name}
-                    .by=${this.#who}
-                  ></soap-transcript>`
+                ? this.#room(
+                    'transcript',
+                    () =>
+                      html`<soap-transcript
+                        .controller=${c}
+                        .state=${state}
+                        .coach=${name}
+                        .by=${this.#who}
+                      ></soap-transcript>`,
+                  )
                 : html`<soap-session
                     .controller=${c}
                     .state=${state}

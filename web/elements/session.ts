@@ -9,9 +9,11 @@ import { exchangesOf, takenBack, type Exchange } from '../exchanges.ts';
 import { LineController } from '../line-controller.ts';
 import { base, keys } from '../look/base.ts';
 import { sessionLook } from '../look/session.ts';
+import { readerComes } from '../reader.ts';
 import type { Pending } from '../outbox.ts';
-import type { SessionState } from '../session-state.ts';
+import { missing, type SessionState } from '../session-state.ts';
 import type { SocketController } from '../socket-controller.ts';
+import { fetchRoom } from '../rooms.ts';
 import { showing, timersOf, type Timer } from '../timers.ts';
 import type { LineDid, SoapLine } from './line.ts';
 import type { PadTap } from './pad.ts';
@@ -19,7 +21,6 @@ import './line.ts';
 import './next.ts';
 import './plan.ts';
 import './sheet.ts';
-import './side.ts';
 import './timer.ts';
 
 /** A mouse and, most likely, a keyboard; else glass. */
@@ -83,6 +84,7 @@ export class SoapSession extends LitElement {
       const { tap, text } = (e as CustomEvent<PadTap>).detail;
       this.#line.tap(tap, text);
     });
+    this.addEventListener('soap-earlier', () => this.controller.earlier());
     this.addEventListener('soap-refused', (e) => {
       const { key, what } = (e as CustomEvent<{ key: string; what: 'again' | 'drop' }>).detail;
       const text = this.controller.takeBack(key);
@@ -94,6 +96,8 @@ export class SoapSession extends LitElement {
     super.connectedCallback();
     window.visualViewport?.addEventListener('resize', this.#sized);
     this.#sized();
+    // behind the first tap on them, and not before the sheet stands
+    void readerComes().then(() => (['menu', 'pad', 'side'] as const).forEach(fetchRoom));
   }
 
   override disconnectedCallback(): void {
@@ -106,6 +110,7 @@ export class SoapSession extends LitElement {
   };
 
   protected override willUpdate(changed: PropertyValues<this>): void {
+    if (this.wide || this.board) fetchRoom('side');
     if (changed.has('state')) {
       if (changed.get('state')?.session !== this.state.session) {
         this.#heard = 0;
@@ -230,6 +235,8 @@ export class SoapSession extends LitElement {
         .list=${this.#exchanges}
         ?loading=${this.state.loading}
         ?stale=${this.state.stale}
+        .missing=${missing(this.state)}
+        ?fetching=${this.controller.fetching}
         ?brief=${this.wide}
         .zone=${board?.reading.zone}
         .gates=${gates}

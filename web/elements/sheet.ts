@@ -7,8 +7,16 @@ import { base, keys } from '../look/base.ts';
 import { day } from '../show.ts';
 import './exchange.ts';
 
-/** How many exchanges stand in the page at first, and come with each "earlier": find and print still work on them. */
+/** Exchanges drawn before anything else is, so that the newest stand at once. */
+const atOnce = 30;
+/** How many stand in the page soon after, and come with each "earlier": find and print still work on them. */
 const page = 200;
+
+/** When the browser has nothing better to do; Safari has no such word. */
+const whenIdle = (work: () => void): void => {
+  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 500 });
+  else setTimeout(work, 60);
+};
 
 export class SoapSheet extends LitElement {
   static override properties = {
@@ -19,6 +27,8 @@ export class SoapSheet extends LitElement {
     zone: {},
     gates: { attribute: false },
     answers: { attribute: false },
+    missing: { attribute: false },
+    fetching: { type: Boolean },
     shown: { state: true },
   };
   static override styles = [
@@ -67,8 +77,14 @@ export class SoapSheet extends LitElement {
   declare gates: ReadonlyMap<string, boolean>;
   /** Answers to taps, by exchange. */
   declare answers: ReadonlyMap<string, readonly (readonly Block[])[]>;
+  /** Entries that have not been asked for yet, before the first one here. */
+  declare missing: number;
+  declare fetching: boolean;
   declare shown: number;
   #lastKey = '';
+  #lastTop = '';
+  /** Pixels from the top edge of what is seen to the foot, before the update. */
+  #below = 0;
   /** Where the sheet was last put by itself: while it stands there it follows, once moved by hand it stays. */
   #put = -1;
   readonly #resize = new ResizeObserver(() => {
@@ -83,7 +99,9 @@ export class SoapSheet extends LitElement {
     this.brief = false;
     this.gates = new Map();
     this.answers = new Map();
-    this.shown = page;
+    this.missing = 0;
+    this.fetching = false;
+    this.shown = atOnce;
   }
 
   override connectedCallback(): void {
@@ -96,13 +114,43 @@ export class SoapSheet extends LitElement {
     this.#resize.disconnect();
   }
 
+  /** Key of the first exchange drawn. */
+  get #top(): string {
+    return this.list.at(Math.max(0, this.list.length - this.shown))?.key ?? '';
+  }
+
+  protected override willUpdate(changed: PropertyValues<this>): void {
+    // another session begins small again
+    if (this.list.length === 0) this.shown = atOnce;
+    this.#below = changed.has('list') || changed.has('shown') ? this.scrollHeight - this.scrollTop : 0;
+  }
+
   protected override updated(changed: PropertyValues<this>): void {
+    if (this.list.length > this.shown && this.shown < page)
+      whenIdle(() => {
+        this.shown = Math.max(this.shown, page);
+      });
+    const top = this.#top;
+    if (this.#lastTop !== '' && top !== this.#lastTop && this.#below > 0) {
+      // more came in above what is read: what is in view stays where it is
+      const follows = Math.abs(this.scrollTop - this.#put) < 3;
+      this.scrollTop = this.scrollHeight - this.#below;
+      if (follows) this.#put = this.scrollTop;
+    }
+    this.#lastTop = top;
     if (!changed.has('list') || this.list.length === 0) return;
     const last = this.list.at(-1);
     const sign = last ? `${last.key} ${last.is === 'note' && last.reply !== null ? 'answered' : ''}` : '';
     if (sign === this.#lastKey) return;
     this.#lastKey = sign;
     void this.#toNewest();
+  }
+
+  #earlier(): void {
+    const drawn = Math.min(this.shown, this.list.length);
+    if (this.list.length - drawn < page)
+      this.dispatchEvent(new CustomEvent('soap-earlier', { bubbles: true, composed: true }));
+    this.shown = drawn + page;
   }
 
   /** Puts the foot of the sheet in view; where the newest exchange is taller than that, its head. */
@@ -124,10 +172,15 @@ export class SoapSheet extends LitElement {
     let before = list.every((x) => day(x.at, this.zone) === today) ? today : '';
     return html`
       ${
-        from > 0
+        from > 0 || this.missing > 0
           ? html`<div class="earlier">
-              <button type="button" class="key small" @click=${() => (this.shown += page)}>
-                earlier (${from} more)
+              <button
+                type="button"
+                class="key small"
+                ?disabled=${from === 0 && this.fetching}
+                @click=${() => this.#earlier()}
+              >
+                ${from === 0 && this.fetching ? 'fetching earlier notes…' : 'earlier notes'}
               </button>
             </div>`
           : nothing
