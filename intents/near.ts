@@ -2,6 +2,7 @@
 import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
 import { joinPlaces, type PlaceItem, type Settled } from './settle.ts';
+import { sideable } from './sideable.ts';
 import { locOf, phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
 type Hit = { item: PlaceItem; index: number; after: boolean };
@@ -75,7 +76,15 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
       item.p.part !== undefined &&
       prior.p.part !== undefined &&
       !prior.p.side;
-    if (!owned && (sideOnly || partOnly || partBoth)) {
+    // "the left one bubbles at the exhaust port": whose port it is
+    const sideLeads =
+      next.prep &&
+      !prior.p.part &&
+      prior.p.side !== undefined &&
+      item.p.part !== undefined &&
+      !item.p.side &&
+      sideable.has(item.p.part);
+    if (!owned && (sideOnly || partOnly || partBoth || sideLeads)) {
       const p = joinPlaces(prior.p, item.p);
       if (p) {
         c.taken.add(before);

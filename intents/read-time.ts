@@ -56,6 +56,7 @@ export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void 
     .some((it) => w.used.has(it) && (it.k === 'cond' || it.k === 'work' || it.k === 'sign'));
   if (lastFact && !lastFact.when && told && !c.items.slice(at + 1).some((it) => it.k === 'num')) {
     lastFact.when = when;
+    if (lastFact.is === 'condition' && w.text[n.span[1]] === ':') w.pendingWhen = when;
     return;
   }
   // "on LOCK at 8.15: nsr 292": of the state and of what was read then
@@ -210,6 +211,8 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       (it) => it.k === 'often' && it.v === 'standing' && /stood|parked|sat|standing|sitting|sits/.test(it.phrase),
     );
   if (parked && before !== 'in' && !/^(?:every|each)$/.test(before)) {
+    for (const f of w.facts)
+      if (f.often === 'standing' && parked.k === 'often' && c.often === parked && f.at === w.context.at) delete f.often;
     c.often = null;
     pushTime(w, c, 'standing time', parked, n, null);
     return index + 1;

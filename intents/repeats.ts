@@ -28,7 +28,7 @@ export const repeats = (
     ? here.filter((f) => f.where.v === last.where.v)
     : (before?.facts ?? []).filter((f) => f.is !== 'condition' && f.is !== 'spec');
   if (sources.length === 0) return;
-  const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach');
+  const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach' && !i.other);
   const other = /other side|other one/.test(low);
   const after = places.find((i) => i.span[0] >= from);
   // "nearside the same": the place stands before it

@@ -18,6 +18,8 @@ export type PlaceItem = {
   bare?: 'r' | 'l' | 'rh' | 'l/r' | 'ps';
   /** "the right one": the part spoken of before, on that side. */
   one?: boolean;
+  /** "the other one": of the side across. */
+  other?: boolean;
   phrase: string;
 };
 export type Settled =
@@ -225,6 +227,20 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
   return sense?.k === 'unit' ? sense.v : null;
 };
 
+const otherOne = (items: readonly Item[], i: number, text: string): boolean => {
+  const item = items[i]!;
+  if (item.k === 'num' || item.k === 'sep' || item.k === 'join' || !/^(?:the )?other$/.test(phraseAt(items, i)))
+    return false;
+  const rest = text.slice(item.span[1], item.span[1] + 40).toLowerCase();
+  return (
+    /^ (?:one|side|bag|air bag|bellows|valve|shock|damper|corner|tyre|tire)\b/.test(rest) &&
+    !/^ \w+ (?:side )?(?:is |does |was )?(?:too|also|as well|the same|same|likewise|identical|just the same|gauge)\b/.test(
+      rest,
+    ) &&
+    !/\bthan the $/i.test(text.slice(Math.max(0, item.span[0] - 9), item.span[0]))
+  );
+};
+
 /** A part follows a side at once: "right bag". */
 const partFollows = (raw: readonly Settled[], item: Settled): boolean => {
   const next = raw[raw.indexOf(item) + 1];
@@ -299,6 +315,8 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         text: text.slice(cut, item.span[1]),
       });
     }
+    // "the other one holds": across from what was spoken of
+    if (otherOne(items, i, text)) return void raw.push({ k: 'place', p: {}, spans: [item.span], other: true, ...base });
     // "panel on ROAD": a preposition and the label
     const led = /^(?:on|in|at|to) (\S+)$/.exec(item.phrase)?.[1];
     const after = led
@@ -322,6 +340,10 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const corner = slashedCorner(items, i, text.slice(...item.span).toLowerCase());
     if (corner) return void raw.push({ k: 'place', p: corner, spans: [item.span], ...base });
     if (item.phrase === 'rh') return void raw.push(rightHand(items, i, base));
+    // "settled 2 inches": sank
+    const by = items[i + 1];
+    if (/^settled(?: down)?$/.test(item.phrase) && by?.k === 'num' && ['in', 'mm', 'cm'].includes(by.unit ?? ''))
+      return void raw.push({ k: 'change', v: 'fall', ...base });
     const sense = pick(items, i, item.senses);
     if (sense.k !== 'place') return void raw.push({ ...sense, ...base });
     let p = sense.p;
@@ -437,6 +459,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
             ...(ask ? { ask } : {}),
             ...(prev.near || item.near ? { near: true } : {}),
             ...(item.one ? { one: true } : {}),
+            ...(prev.other ? { other: true } : {}),
           };
           delete out[at].bare;
           continue;

@@ -240,12 +240,20 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     ((sub && s?.part !== undefined && airSide.has(s.part)) ||
       (joints.has(p.part) &&
         !/s$/.test(item.phrase) &&
+        !/\ball (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])) &&
         w.subject?.p.part !== undefined &&
         airSide.has(w.subject.p.part)) ||
       (p.part === s?.part && sideable.has(p.part)));
   if (inherits && s && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
+  }
+  if (item.other) {
+    const s = w.subject?.p.side ? w.subject.p : sidedBefore(w, item);
+    if (s?.side === 'left' || s?.side === 'right')
+      p = tidy({ ...s, ...p, part: p.part ?? s.part, side: s.side === 'left' ? 'right' : 'left' });
+    from = 'carried';
+    item.p = p;
   }
   // "the right one": of what was spoken of
   const kin = item.one && !p.part ? (w.subject?.p.part ?? partBefore(w, item) ?? partOfLast(w)) : undefined;
@@ -258,6 +266,13 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
 };
 /** Named bare, they are those of the part spoken of. */
 const joints: ReadonlySet<string> = new Set(['fitting', 'line']);
+const sidedBefore = (w: Walk, item: PlaceItem): PlaceParts | undefined => {
+  const before = w.all
+    .slice(0, w.all.indexOf(item))
+    .findLast((it): it is PlaceItem => it.k === 'place' && it.p.side !== undefined);
+  const last = w.context.recent.at(-1)?.facts.findLast((f) => takePlace(f.where.v)?.side !== undefined);
+  return before?.p ?? (last ? (takePlace(last.where.v) ?? undefined) : undefined);
+};
 const partOfLast = (w: Walk): PlaceParts['part'] => {
   const last = w.context.recent.at(-1)?.facts.findLast((f) => (takePlace(f.where.v)?.part ?? 'coach') !== 'coach');
   return last ? takePlace(last.where.v)?.part : undefined;
