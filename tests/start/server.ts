@@ -19,16 +19,18 @@ export type Running = {
   said: () => string;
 };
 
-export const startServer = (
+/** `script`: what Node runs; the server as it starts for everybody unless a test has one of its own. */
+export const launch = (
   data = mkdtempSync(join(tmpdir(), 'soapwater-data-')),
   env: Record<string, string> = {},
-): Promise<Running> =>
-  new Promise((resolve, reject) => {
-    const child = spawn(process.execPath, [join(root, 'server', 'start.mjs')], {
-      cwd: root,
-      env: { ...process.env, PORT: '0', DATA: data, ...env },
-      stdio: ['ignore', 'pipe', 'pipe'],
-    });
+  script = join(root, 'server', 'start.mjs'),
+): { child: ChildProcess; ready: Promise<Running> } => {
+  const child = spawn(process.execPath, [script], {
+    cwd: root,
+    env: { ...process.env, PORT: '0', DATA: data, SOAPWATER_ROOT: root, ...env },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  const ready = new Promise<Running>((resolve, reject) => {
     let out = '';
     let errors = '';
     const exited = new Promise<number | null>((done) => child.on('exit', (code) => done(code)));
@@ -51,6 +53,10 @@ export const startServer = (
     });
     void exited.then((code) => reject(new Error(`exit ${code}: ${errors}`)));
   });
+  return { child, ready };
+};
+export const startServer = (data?: string, env?: Record<string, string>, script?: string): Promise<Running> =>
+  launch(data, env, script).ready;
 
 export const cleanUp = (data: string): void => rmSync(data, { recursive: true, force: true });
 
