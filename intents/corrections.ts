@@ -3,10 +3,9 @@ import { dimensionOf, fromSi, toSi, type Unit } from '../server/core/units.ts';
 import { blankAmend, countOf } from './amends.ts';
 import { dimension, itemsOf, type Amounting } from './items.ts';
 import { makePlace, type PlaceParts } from './place.ts';
-import { scan } from './scan.ts';
 import { settle, type PlaceItem, type Settled } from './settle.ts';
 import type { Amend, Context, Fact, Span } from './shapes.ts';
-import { flatten, smooth } from './smooth.ts';
+import { flatten, tokensOf } from './smooth.ts';
 import {
   midCorrection,
   putLead,
@@ -151,8 +150,7 @@ const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit 
   return hit?.amount.v.unit ?? over?.over?.v.unit ?? readings.at(-1)?.amount.v.unit ?? context.pressureUnit;
 };
 
-const itemsFor = (text: string, context: Context): Settled[] =>
-  settle(itemsOf(smooth(scan(text)), text), text, context);
+const itemsFor = (text: string, context: Context): Settled[] => settle(itemsOf(tokensOf(text), text), text, context);
 
 /** "make that 105", "no, right side", "98 not 89": what the note changes of what was said before; null when it does not. */
 export const putCorrection = (text: string, context: Context): Amend | null => {

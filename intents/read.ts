@@ -8,8 +8,7 @@ import { findHazards } from './hazards.ts';
 import { itemsOf, type Amounting } from './items.ts';
 import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
-import { scan } from './scan.ts';
-import { flatten, smooth } from './smooth.ts';
+import { flatten, tokensOf } from './smooth.ts';
 import { settle, type Settled } from './settle.ts';
 import type { Amend, Ask, Context, Fact, Reading, Span } from './shapes.ts';
 import { topicOf } from './topic.ts';
@@ -88,8 +87,8 @@ const askFacts = (
 ): Ask => {
   const at = sentence.low.indexOf(found.topic);
   const topicText = found.topic !== '' && at >= 0 ? found.topic : sentence.low;
-  const items = settle(itemsOf(smooth(scan(topicText)), topicText), topicText, context);
-  const whole = settle(itemsOf(smooth(scan(sentence.low)), sentence.low), sentence.low, context);
+  const items = settle(itemsOf(tokensOf(topicText), topicText), topicText, context);
+  const whole = settle(itemsOf(tokensOf(sentence.low), sentence.low), sentence.low, context);
   const supposes =
     found.kind === 'what if' ||
     found.kind === 'meaning' ||
@@ -279,7 +278,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       !(a.about === undefined && i > 0 && out.asks[i - 1]!.ask === a.ask && a.ask !== 'talk' && a.ask !== 'command'),
   );
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
-  const tokens = smooth(scan(text));
+  const tokens = tokensOf(text);
   const settled = settle(itemsOf(tokens, text), text, context);
   const { items, covered } = midway(
     settled.filter((i) => !inQuiet(i.span)),

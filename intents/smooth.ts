@@ -90,15 +90,31 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
   return out;
 };
 
+/** What was cut last: one note is looked at as a whole, by sentence and by clause, and each is cut once. Bounded. */
+const kept = new Map<string, { tokens: Token[]; flat?: { low: string; at: number[] } }>();
+const entryOf = (text: string): { tokens: Token[]; flat?: { low: string; at: number[] } } => {
+  const known = kept.get(text);
+  if (known) return known;
+  if (kept.size >= 64) kept.clear();
+  const entry = { tokens: smooth(scan(text)) };
+  kept.set(text, entry);
+  return entry;
+};
+
+/** The note's tokens, evened out. */
+export const tokensOf = (text: string): readonly Token[] => entryOf(text).tokens;
+
 /** Lower case without apostrophes, short forms said the long way; `at` leads each unit back to the raw text. */
-export const flatten = (text: string): { low: string; at: number[] } => {
+export const flatten = (text: string): { readonly low: string; readonly at: readonly number[] } => {
+  const entry = entryOf(text);
+  if (entry.flat) return entry.flat;
   let low = '';
   const at: number[] = [];
-  for (const t of smooth(scan(text))) {
+  for (const t of entry.tokens) {
     const same = t.low.length === t.to - t.from;
     for (let k = 0; k < t.low.length; k += 1) at.push(same ? t.from + k : t.from);
     low += t.low;
   }
   at.push(text.length);
-  return { low, at };
+  return (entry.flat = { low, at });
 };
