@@ -235,10 +235,33 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   if (!c.joined) w.pending = [];
 };
 
+/** "soaped the bag and the valve no bubbles": the place is the work's, the rest a clause of its own. */
+const soapedToo = (c: Clause, before: Clause | undefined): Clause[] => {
+  const cut = (items: readonly Settled[], joined: boolean, hard: boolean): Clause => ({
+    ...c,
+    items,
+    joined,
+    hard,
+    places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
+    taken: new Set(),
+    often: oftenOf(items),
+  });
+  const at = c.items.findIndex((it) => !skippable(it));
+  const neg = c.items[at + 1];
+  if (
+    !before?.joined ||
+    !before.items.some((it) => it.k === 'work' && it.v === 'soaped') ||
+    c.items[at]?.k !== 'place' ||
+    neg?.k !== 'neg'
+  )
+    return [c];
+  return [cut(c.items.slice(0, at + 1), false, false), cut(c.items.slice(at + 1), c.joined, c.hard)];
+};
+
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
   const w = startWalk(all, text, context);
-  const clauses = clausesOf(all);
+  const clauses = clausesOf(all).flatMap((c, i, list) => soapedToo(c, list[i - 1]));
   clauses.forEach((c, i) => {
     readClause(w, c, clauses[i - 1]);
     if (c.hard) {

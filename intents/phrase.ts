@@ -69,6 +69,16 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
         overtaken(words, n)
       )
         continue;
+      // "link on right side is broken": where it is, not that it is on
+      if (
+        n > 1 &&
+        part[n - 1] === 'on' &&
+        senses.every((s) => s.k === 'cond') &&
+        lexicon
+          .get(words[n]?.low === 'the' ? (words[n + 1]?.low ?? '') : (words[n]?.low ?? ''))
+          ?.some((s) => s.k === 'place' && s.p.part === undefined)
+      )
+        continue;
       // "sags on the left overnight": the side, not that it was left
       if (n > 1 && part[0] === 'left' && /^(?:the|on the)$/.test(before) && senses.every((s) => s.k === 'work'))
         continue;

@@ -68,6 +68,13 @@ const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | n
     ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word))
   )
     return switchPoint(w, c, n, index, after === 'on' ? 'cut-in' : 'cut-out', index + 1) + 1;
+  // "cuts in 5.6 bar, out 7.1 bar"
+  if (
+    at === 0 &&
+    index <= 2 &&
+    ((phrase === 'out' && w.lastMeasure === 'cut-in') || (phrase === 'in' && w.lastMeasure === 'cut-out'))
+  )
+    return switchPoint(w, c, n, index, phrase === 'out' ? 'cut-out' : 'cut-in', index - 1);
   if (at === 0 && (phrase === 'on' || phrase === 'off')) {
     const both = ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word));
     const follows = w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';

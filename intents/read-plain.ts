@@ -249,7 +249,9 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   const own =
     measure === 'shim thickness' && items.some((it) => it.k === 'place' && it.p.part === 'bracket')
       ? bracketOf(w, c)
-      : findForNumber(w, c, index);
+      : ['distance driven', 'odometer', 'altitude', 'humidity', 'barometer'].includes(measure)
+        ? null
+        : findForNumber(w, c, index);
   loc = own ?? loc;
   if (own?.item?.ask) {
     use(w, n);
@@ -287,7 +289,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     measure === 'barometer'
   )
     loc = null;
-  else if (!loc) loc = placeless(w, dim!, measure);
+  else if (!loc) loc = placeless(w, dim!, measure, /^(?:inside|still inside)$/.test(phraseOf(items[index + 1])));
   else if (dim === 'pressure' && measure === 'pressure') loc = pressurePlace(w, loc);
   else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
@@ -398,10 +400,13 @@ const bracketOf = (w: Walk, c: Clause): Loc | null => {
   return { p: item.p, from: 'said', spans: item.spans, item };
 };
 /** Where a reading is when no place stands by it. */
-const placeless = (w: Walk, dim: Dimension, measure: Measure): Loc | null => {
+const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boolean): Loc | null => {
   const part = w.subject?.p.part ?? '';
   switch (dim) {
     case 'pressure':
+      // "still 50 psi inside": in the bellows of the side spoken of
+      if (inside && (w.subject?.p.side === 'left' || w.subject?.p.side === 'right'))
+        return { p: { side: w.subject.p.side, part: 'bellows' }, from: 'carried', spans: [] };
       if (w.lastWork === 'soaped' && w.lastReading === null) return assumed({ part: 'tank' });
       return part === 'bellows' || part === 'tyre' || (w.lastMeasure === 'pressure' && pressureParts.has(part))
         ? tankOrCarried(w.subject)

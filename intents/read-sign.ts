@@ -146,7 +146,7 @@ const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null 
       return locOf(w, c.items[before] as PlaceItem);
     }
   }
-  if (/^(?:pump|comp|compressor) /.test(phraseOf(c.items[index]))) return assumed({ part: 'pump' });
+  if (/(?:^|^now |^air )(?:pump|comp|compressor) /.test(phraseOf(c.items[index]))) return assumed({ part: 'pump' });
   const own = find(w, c, index, placeAfter.has(name));
   if (own) return ofTheOther(w, own, name);
   if (c.measure?.v === 'pressure' && ['sags', 'drops', 'holds', 'low', 'high', 'rises', 'leaks', 'ok'].includes(name)) {
@@ -219,6 +219,7 @@ export const readFuse = (w: Walk, c: Clause): void => {
 export const readSign = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as SignItem;
   if (w.used.has(item)) return index + 1;
+  if (item.v === 'pulls' && /^pulls?$/.test(item.phrase) && c.items[nextReal(c, index)]?.k === 'num') return index + 1;
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;
   const items = c.items;
@@ -252,6 +253,15 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   if (item.v === 'low' && ahead?.k === 'sign' && ahead.v === 'on stops') {
+    use(w, item);
+    return index + 1;
+  }
+  // "to see if it leaks": not known yet
+  if (
+    /\b(?:see|check|test|look|know|tell|find out|listen|wonder|wondering|feel|watch)(?:ing)? (?:if|whether|for|weather) (?:\S+ ){0,4}$/i.test(
+      w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]),
+    )
+  ) {
     use(w, item);
     return index + 1;
   }

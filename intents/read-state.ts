@@ -238,12 +238,17 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item, neg);
     return index + 1;
   }
-  const plan = items
-    .slice(0, index)
-    .some(
-      (it) =>
-        plans.test(phraseOf(it)) || (it.k === 'unknown' && /^(?:gonna|ill|wanna|gotta|theyll|well)$/.test(it.low)),
-    );
+  const toBe = /\b(?:to be|needs|need|wants|awaiting|due for)\s*$/i.test(
+    w.text.slice(Math.max(0, item.span[0] - 12), item.span[0]),
+  );
+  const plan =
+    toBe ||
+    items
+      .slice(0, index)
+      .some(
+        (it) =>
+          plans.test(phraseOf(it)) || (it.k === 'unknown' && /^(?:gonna|ill|wanna|gotta|theyll|well)$/.test(it.low)),
+      );
   const draft = {
     is: 'work',
     where: whereOf(loc),

@@ -340,6 +340,20 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const corner = slashedCorner(items, i, text.slice(...item.span).toLowerCase());
     if (corner) return void raw.push({ k: 'place', p: corner, spans: [item.span], ...base });
     if (item.phrase === 'rh') return void raw.push(rightHand(items, i, base));
+    // "pump starts at 3:00": when, not at what pressure
+    const hour = items[i + 1];
+    if (
+      hour?.k === 'num' &&
+      hour.clock !== undefined &&
+      /\b(?:starts?|stops?)(?: at)?$/.test(item.phrase) &&
+      item.senses.some((s) => s.k === 'measure')
+    )
+      return void raw.push({
+        k: 'sign',
+        v: /start/.test(item.phrase) ? 'starts' : 'stops',
+        ...base,
+        phrase: 'pump starts',
+      });
     // "settled 2 inches": sank
     const by = items[i + 1];
     if (/^settled(?: down)?$/.test(item.phrase) && by?.k === 'num' && ['in', 'mm', 'cm'].includes(by.unit ?? ''))

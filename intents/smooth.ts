@@ -59,7 +59,7 @@ const doneBy = (tokens: readonly Token[], i: number): string | null => {
   if (who !== 'i' && who !== 'we') return null;
   const before = tokens[i - 3]?.kind === 'space' ? tokens[i - 4]?.low : undefined;
   return before !== undefined &&
-    /^(?:do|did|can|could|should|shall|must|may|would|will|how|when|if|where|before|until|what|so|then)$/.test(before)
+    /^(?:do|did|can|could|should|shall|must|may|would|will|how|if|where|before|until|what|so|then)$/.test(before)
     ? null
     : did;
 };

@@ -20,6 +20,9 @@ export const nearest = (word: string): string | null => {
   let best: string | null = null;
   let bestDistance = most + 1;
   let ties = 0;
+  let closest: string | null = null;
+  let bestKept = 0;
+  let keptTies = 0;
   let agree = true;
   for (const first of new Set([word[0], word[1]]))
     for (let length = word.length - most; length <= word.length + most; length += 1)
@@ -28,18 +31,45 @@ export const nearest = (word: string): string | null => {
         const distance = DamerauLevenshteinDistance(word, candidate, { restricted: true });
         if (distance < bestDistance) {
           best = candidate;
+          closest = candidate;
           bestDistance = distance;
+          bestKept = keptLetters(word, candidate);
+          keptTies = 1;
           ties = 1;
           agree = true;
         } else if (distance === bestDistance && candidate !== best) {
           ties += 1;
           if (best === null || !sameSense(best, candidate)) agree = false;
+          const kept = keptLetters(word, candidate);
+          if (kept > bestKept) {
+            closest = candidate;
+            bestKept = kept;
+            keptTies = 1;
+          } else if (kept === bestKept) keptTies += 1;
         }
       }
-  const result = best !== null && (ties === 1 || agree || best.startsWith(word.slice(0, 4))) ? best : null;
+  // of several at one slip, the one that a dropped letter makes
+  const dropped =
+    closest !== null &&
+    bestDistance === 1 &&
+    keptTies === 1 &&
+    word.length >= 6 &&
+    closest.length === word.length + 1 &&
+    closest[0] === word[0];
+  const result =
+    best === null ? null : ties === 1 || agree || best.startsWith(word.slice(0, 4)) ? best : dropped ? closest : null;
   if (cache.size >= cacheSize) cache.clear();
   cache.set(word, result);
   return result;
+};
+
+/** Letters at both ends that a slip left alone; a dropped letter keeps most. */
+const keptLetters = (word: string, candidate: string): number => {
+  let a = 0;
+  while (a < word.length && word[a] === candidate[a]) a += 1;
+  let b = 0;
+  while (b < word.length - a && word.at(-1 - b) === candidate.at(-1 - b)) b += 1;
+  return a + b + (candidate.length > word.length ? 0.5 : 0);
 };
 
 const sameSense = (a: string, b: string): boolean => {

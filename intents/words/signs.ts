@@ -34,7 +34,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'runs constantly':
     'runs constantly|runs all night|running all night|on all night|runs day and night|runs all morning|always working|working always|working all the time|work all time|always work|always pumping|pumps all the time|runs all the time|running all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|running constantly|runs a lot|constant running|running non stop|runs forever|keeps running|always run|always runs|runs the whole time|running continuously|goes all the time|going all the time|running nonstop|running flat out|continuous running|is running all day|works all the time|run all time|run all the time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
-    'short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|short-cycling|cycles a lot|cutting in and out|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off|kicks on and off',
+    'keeps coming on and going off|coming on and going off|comes on and goes off|coming on and off|going on and off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|short-cycling|cycles a lot|cutting in and out|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off|kicks on and off',
   clicks: 'clicks|clicking|click|just clicks|clunks once|clicks only|clicked',
   hums: 'hums|humming|hum|buzzes|buzzing|groans',
   stalls: 'stalls|stalling|stalls against head|grunts|stalled|struggles|stall',
@@ -47,7 +47,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'quits hot':
     'quits hot|shuts itself off|shuts itself down|shuts off on its own|cuts out on its own|goes off on its own|quits when warm|overheats and stops|overheats and shuts off|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
   starts:
-    'starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine',
+    'pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine',
   works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
     'not working|not good working|not work good|no work good|not working good|not working right|not n/w|not operational|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|has had it|had its day|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
@@ -107,7 +107,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'bottoms|bottoming|bottoms out|bottoming out|hits the stops|bottom out|hits bump stops|hitting the stops|hitting the bump stops|hits the bump stops|crashes over bumps',
   wanders: 'wanders|wander|wandering|drifts|walks all over|wanders all over|wanders on the road|all over the road',
   pulls:
-    'pull|pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
+    'pull|pulls|pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
   'worn inside':
     'wearing on inside edges|wearing on the inside edges|inside edges|inner edges|worn on inside edges|inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
   'worn outside':
