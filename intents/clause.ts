@@ -151,12 +151,14 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
 };
 
 /** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
-const lists = (w: Walk, c: Clause, before: Clause | undefined): boolean =>
-  before !== undefined &&
-  !before.hard &&
-  c.joined &&
-  w.facts.at(-1)?.is === 'work' &&
-  before.items.some((it) => it.k === 'work');
+const lists = (w: Walk, c: Clause, before: Clause | undefined): boolean => {
+  const last = w.facts.at(-1);
+  if (before === undefined || before.hard || !c.joined) return false;
+  return (
+    (last?.is === 'work' && before.items.some((it) => it.k === 'work')) ||
+    (last?.is === 'sign' && !last.there && before.items.some((it) => it.k === 'sign'))
+  );
+};
 
 const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   w.lineWhen = null;

@@ -146,6 +146,9 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'cut-out':
     case 'cut off':
       return prev === 'past' || prev === 'beyond' || prev === 'above' || prev === 'over';
+    case 'lowered':
+    case 'raised':
+      return placed || (/^(?:the|it|her|its|my)$/.test(next) && only(beyond(items, i + 1, false), 'place'));
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
     case 'list':

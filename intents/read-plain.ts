@@ -97,6 +97,18 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   let measure: Measure | null = m?.v ?? null;
   let unit = n.unit;
   const items = c.items;
+  // "dash gauge reads 6 lbs low": it lies, by so much
+  const off = items[index + 1];
+  if (hit?.item.p.part === 'gauge' && off?.k === 'sign' && (off.v === 'low' || off.v === 'high') && n.value < 40) {
+    const gauge = locOf(w, hit.item);
+    push(
+      w,
+      { is: 'sign', where: whereOf(gauge), word: wordOf(w), what: said('reads wrong', off), there: true } as Draft,
+      gauge,
+      off,
+    );
+    return index + 2;
+  }
   // "relay has 12.4 in, 12.3 out": volts, not inches
   if (unit === 'in' && hit?.item.p.part && voltParts.has(hit.item.p.part) && /\din$|\d in$/.test(n.text)) unit = 'V';
   if (unit === 'lb') {

@@ -133,6 +133,28 @@ const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
   };
 };
 
+const noun = (it: Settled | undefined): boolean =>
+  it?.k === 'unknown' && /^[a-z]{4,}$/.test(it.low) && !/(?:ly|ing|ed|where|thing|times?)$/.test(it.low);
+/** "lr shackle broken", "shackle on the left is cracked": a thing nobody knows has it, not the corner. */
+const unknownThing = (c: Clause, index: number): boolean => {
+  const place = c.places.filter((i) => i < index).at(-1);
+  if (place === undefined) return false;
+  let led = place - 1;
+  while (led >= 0 && skippable(c.items[led])) led -= 1;
+  return c.items.slice(place + 1, index).some(noun) || (led < place - 1 && noun(c.items[led]));
+};
+/** "the shackle is broken": what is not known is not the thing spoken of before. */
+const unknownLead = (c: Clause, index: number): boolean => {
+  let at = index - 1;
+  while (
+    at >= 0 &&
+    c.items[at]!.k === 'filler' &&
+    /^(?:is|are|was|were|looks|look|isnt|has|have)$/.test(phraseOf(c.items[at]))
+  )
+    at -= 1;
+  return at >= 1 && at === index - 2 && noun(c.items[at]) && /^(?:the|a|an|that|my)$/.test(phraseOf(c.items[at - 1]));
+};
+
 const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
   // "bag chafed on the shock bolt": what it rubs on is not what is chafed
   if (name === 'chafed') {
@@ -348,6 +370,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     );
     if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);
   }
+  if (loc && !loc.p.part && !ofCorner.has(name) && !pumpSigns.has(name) && unknownThing(c, index)) return index + 1;
+  if (loc && loc.from !== 'said' && !pumpSigns.has(name) && unknownLead(c, index)) return index + 1;
   const prior = w.facts.at(-1);
   if (
     name === 'worn' &&

@@ -150,7 +150,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
 };
 
 const plans =
-  /^(?:to be|gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
+  /^(?:ordered|ordering|order|quoted|quote|awaiting|waiting for|waiting on|on order|to be|gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
 /** What is only meant to be done is no state yet. */
 export const planned = (c: Clause, index: number): boolean =>
   c.items
@@ -209,6 +209,14 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  // "swapped the valves side to side": each is where the other was
+  if (
+    item.v === 'replaced' &&
+    /^[^,.;\n]{0,40}\b(?:side to side|left to right|left for right|with each other|over to the other)\b/i.test(
+      w.text.slice(item.span[1], item.span[1] + 70),
+    )
+  )
+    return index + 1;
   if (!place && !road && unknownObject(c, index)) {
     w.subject = null;
     w.group = [];
@@ -247,7 +255,11 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
       .slice(0, index)
       .some(
         (it) =>
-          plans.test(phraseOf(it)) || (it.k === 'unknown' && /^(?:gonna|ill|wanna|gotta|theyll|well)$/.test(it.low)),
+          plans.test(phraseOf(it)) ||
+          (it.k === 'unknown' &&
+            /^(?:ordered|ordering|order|quoted|quote|quoting|awaiting|waiting|gonna|ill|wanna|gotta|theyll|well)$/.test(
+              it.low,
+            )),
       );
   const draft = {
     is: 'work',

@@ -293,6 +293,22 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
     const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
+    // "tank bled down to 40": how far, not that it is drained
+    if (
+      /^(?:the )?(?:air )?tank (?:is |was )?(?:bled|drained|down|bled off|drained down|bled down|down to)/.test(
+        item.phrase,
+      ) &&
+      /^ (?:to )?\d/.test(text.slice(item.span[1], item.span[1] + 5))
+    ) {
+      const at =
+        item.span[0] +
+        text
+          .slice(...item.span)
+          .toLowerCase()
+          .indexOf('tank');
+      raw.push({ k: 'place', p: { part: 'tank' }, spans: [[at, at + 4]], ...base, span: [at, at + 4], phrase: 'tank' });
+      return void raw.push({ k: 'change', v: 'fall', ...base, span: [at + 5, item.span[1]], phrase: 'bled down' });
+    }
     // "tank at 0 psi": read off a gauge
     if (/^tank (?:is |was )?at (?:0|zero)$/.test(item.phrase) && unitNext(items[i + 1])) {
       const cut = item.span[1] - /(?:0|zero)$/i.exec(text.slice(...item.span))![0].length;

@@ -8,7 +8,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   relief: 'relief|relief valve|safety valve|prv|pop off|pop off valve|popoff|pop-off|blow off valve|safety relief',
   gauge:
     'gauge|dash|the dash|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
-  'test port': 'test port|test point|test fitting|schrader|test connection',
+  'test port': 'test port|test gauge|the test gauge|test point|test fitting|schrader|test connection',
   'protection valve': 'protection valve|pressure protection valve|ppv|prot valve|priority valve',
   regulator: 'regulator|reg|press reg|pressure regulator',
   dryer: 'dryer|drier|air dryer|air drier|desiccant|cartridge|dryer cartridge',
