@@ -145,7 +145,17 @@ export const asideIn = (sentence: Sentence): { ask: 'talk' | 'elsewhere'; about?
   if (talk.test(low)) return { ask: 'talk' };
   for (const [about, form] of elsewhere) {
     const m = form.exec(low);
-    if (m) return { ask: 'elsewhere', about };
+    // "bag chafing on the brake hose": only what it rubs on
+    if (
+      m &&
+      !(
+        /\b(?:chaf\w*|rub\w*|touch\w*|hit\w*|foul\w*|scuff\w*|worn|wore|catch\w*)\b/.test(low.slice(0, m.index)) &&
+        /\b(?:on|against|by|near|through|to|off|touching|hitting|fouling|rubbing)(?: the| an?| my| its)? $/.test(
+          low.slice(0, m.index),
+        )
+      )
+    )
+      return { ask: 'elsewhere', about };
   }
   return null;
 };

@@ -143,6 +143,8 @@ export const chooseUnit = (
       from: 'carried',
     };
   }
+  if (inNote && w.lastMeasure === 'load' && n.value > 300 && w.lastUnit)
+    return { measure: 'load', unit: w.lastUnit, from: 'carried' };
   // "half hour later 115", "07:10 this morning 329": read again what was read before
   const again = !inNote && (w.pendingWhen !== null || timed(c)) ? lastRead(ctx) : null;
   if (again && within(n, again))

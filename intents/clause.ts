@@ -189,6 +189,19 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     !c.items.some((it) => it.k === 'measure' || it.k === 'place')
   )
     c.measure = w.waiting;
+  // "camber: lr fwd -0.3, lr aft 0.4": a heading holds until something else is measured
+  if (w.heading && !c.items.some((it) => it.k === 'measure')) c.measure ??= w.heading;
+  else w.heading = null;
+  const real = c.items.filter((it) => !skippable(it));
+  if (
+    real.length === 1 &&
+    real[0]!.k === 'measure' &&
+    !c.hard &&
+    ['camber', 'toe', 'height', 'load', 'voltage', 'voltage drop', 'current'].includes(real[0]!.v)
+  ) {
+    w.heading = real[0]!;
+    use(w, real[0]);
+  }
   const idle = c.items.findLast((it): it is Measured => it.k === 'measure');
   w.waiting = idle && !c.items.some((it) => it.k === 'num') ? idle : null;
   askSides(w, c);
@@ -267,6 +280,7 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   clauses.forEach((c, i) => {
     readClause(w, c, clauses[i - 1]);
     if (c.hard) {
+      w.heading = null;
       w.told = false;
       w.spec = false;
     }

@@ -121,6 +121,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   }
   // "30A fuse blown": the size of a fuse is no reading
   const sized = items[index + 1];
+  if (unit === 'A' && /^ ?(?:blade )?(?:fuse|breaker)\b/i.test(w.text.slice(n.span[1], n.span[1] + 16))) {
+    use(w, n);
+    return index + 1;
+  }
   if (unit === 'A' && sized?.k === 'place' && ['fuse', 'breaker', 'relay'].includes(sized.p.part ?? '')) {
     use(w, n);
     return index + 1;
@@ -392,7 +396,12 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       (it, j) => j > index && it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'length',
     );
     const across = items[at];
-    if (across?.k === 'num' && /^(?:over|across|on)$/.test(phraseOf(items[at - 1]))) {
+    if (
+      across?.k === 'num' &&
+      (/^(?:over|across|on)$/.test(phraseOf(items[at - 1])) ||
+        (phraseOf(items[at - 1]) === 'at' &&
+          /^ ?(?:rim|wheel|tyre|tire|dia\w*)\b/i.test(w.text.slice(across?.span[1] ?? 0, (across?.span[1] ?? 0) + 10))))
+    ) {
       fact.across = said(amountOf(across, across.unit!), across);
       use(w, across);
       return at + 1;
@@ -429,6 +438,8 @@ const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boolean): 
       return voltParts.has(part) ? carried(w.subject) : part === 'pump' ? assumed({ part: 'motor' }) : null;
     case 'temperature':
       return ['pump', 'motor', 'tyre', 'pump head'].includes(part) ? carried(w.subject) : assumed({ part: 'ambient' });
+    case 'mass':
+      return part === '' || part === 'load' || part === 'axle' || part === 'wheel' ? carried(w.subject) : null;
     case 'volume':
       return assumed({ part: 'tank' });
     default:

@@ -164,6 +164,19 @@ export const planned = (c: Clause, index: number): boolean =>
 const lookOnly =
   /^(?:check|test|inspect|checked|checking|looked at|drop|set the|levelled|leveled|traced|trace|tested|inv|chk|verified)$/;
 const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
+  // "adjusting link two turns": what stands right after it
+  const at = nextReal(c, index);
+  const next = c.items[at];
+  if (
+    next?.k === 'place' &&
+    next.p.part !== undefined &&
+    !next.p.side &&
+    !c.taken.has(at) &&
+    !c.items.slice(index + 1, at).some((it) => it.k === 'prep')
+  ) {
+    c.taken.add(at);
+    return locOf(w, next);
+  }
   const near = placeAt(c, index, true);
   if (near?.after) return find(w, c, index, true);
   const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);

@@ -46,6 +46,8 @@ export type Walk = {
   lastEnd: PlaceParts['end'];
   /** A measure named in the clause before without a number. */
   waiting: Measured | null;
+  /** A measure that stands alone before a list: "camber: ...". */
+  heading: Measured | null;
   /** A plan goes on past a join: "gonna jack it up and put stands under". */
   planned: boolean;
 };
@@ -85,6 +87,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   lastEnd: undefined,
   planned: false,
   waiting: null,
+  heading: null,
 });
 
 export const phraseOf = (item: Settled | undefined): string => (item && 'phrase' in item ? item.phrase : '');
