@@ -149,6 +149,16 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'lowered':
     case 'raised':
       return placed || (/^(?:the|it|her|its|my)$/.test(next) && only(beyond(items, i + 1, false), 'place'));
+    case 'water':
+      return (
+        /^(?:in|into|under|in the|of|in a)$/.test(prev) &&
+        !/^(?:in|of)$/.test(next) &&
+        items
+          .slice(Math.max(0, i - 4), i)
+          .some((_, k) =>
+            /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/.test(phraseAt(items, Math.max(0, i - 4) + k)),
+          )
+      );
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
     case 'list':

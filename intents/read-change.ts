@@ -233,13 +233,21 @@ export const readOff = (w: Walk, c: Clause, n: Amounting, index: number): number
 export const readLowBy = (w: Walk, c: Clause, index: number): number | null => {
   const item = c.items[index]!;
   if (item.k !== 'sign' || (item.v !== 'low' && item.v !== 'high')) return null;
-  const at = nextReal(c, index);
+  let at = nextReal(c, index);
+  // "lower on the drivers side by an inch"
+  const by = c.items.findIndex((it, j) => j > index && phraseOf(it) === 'by');
+  const placed = c.items[at];
+  const mid = placed?.k === 'place' && by > at && c.items[by + 1]?.k === 'num' && !placed.p.part ? placed : null;
+  if (mid) {
+    c.taken.add(at);
+    at = by + 1;
+  }
   const n = c.items[at];
   if (n?.k !== 'num' || n.clock !== undefined || n.to !== undefined) return null;
-  if (!(phraseOf(c.items[index + 1]) === 'by' || at === index + 1) || !lengthy(n, w.context)) return null;
+  if ((!mid && !(phraseOf(c.items[index + 1]) === 'by' || at === index + 1)) || !lengthy(n, w.context)) return null;
   const most = (n.unit ?? w.context.lengthUnit) === 'mm' && n.unit !== 'in' ? 100 : 4;
   if (Math.abs(n.value) >= most) return null;
-  const loc = withEnd(w, find(w, c, index, false) ?? carried(w.subject));
+  const loc = withEnd(w, (mid ? locOf(w, mid) : null) ?? find(w, c, index, false) ?? carried(w.subject));
   const fact = push(
     w,
     {

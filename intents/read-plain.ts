@@ -428,6 +428,7 @@ const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boolean): 
       // "still 50 psi inside": in the bellows of the side spoken of
       if (inside && (w.subject?.p.side === 'left' || w.subject?.p.side === 'right'))
         return { p: { side: w.subject.p.side, part: 'bellows' }, from: 'carried', spans: [] };
+      if (part === 'height valve' && /\bbench/i.test(w.text)) return carried(w.subject);
       if (w.lastWork === 'soaped' && w.lastReading === null) return assumed({ part: 'tank' });
       return part === 'bellows' || part === 'tyre' || (w.lastMeasure === 'pressure' && pressureParts.has(part))
         ? tankOrCarried(w.subject)

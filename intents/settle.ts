@@ -403,6 +403,17 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         !prev.p.wheel
       ) {
         out.length = at + 1;
+        // "drivers rear wheel": the corner's, when no end was said
+        if (/^(?:rear|front|back) wheel/.test(item.phrase) && !prev.p.end && !prev.p.part) {
+          out.length = at + 1;
+          out[at] = {
+            ...prev,
+            p: { ...prev.p, end: item.v === 'aft' ? 'rear' : 'front', part: 'wheel' },
+            spans: [...prev.spans, item.span],
+            span: [prev.span[0], item.span[1]],
+          };
+          continue;
+        }
         const named = /wheel/.test(item.phrase) ? ('wheel' as const) : prev.p.part;
         out[at] = {
           ...prev,
