@@ -101,6 +101,15 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
         .find((v) => v !== undefined) ?? '';
     return { kind, topic: topic.trim(), span, words: sentence.text };
   }
+  // "is the right bag leaking": asked, though nobody typed the mark
+  const yesNo = /^(?:is|are|was|were|does|has) (?:the|it|this|that|my|there|they|she|he)\b(?<topic>.+)/.exec(low);
+  if (
+    yesNo &&
+    !/^(?:is|was) (?:it|that|this) (?:ok|safe|fine|alright)\b/.test(low) &&
+    !/\?$/.test(sentence.text) &&
+    !/\d/.test(low)
+  )
+    return { kind: 'meaning', topic: yesNo.groups!['topic']!.trim(), span, words: sentence.text };
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
     const why = /\bwhy\b(?<topic>.*)/.exec(low);
@@ -120,7 +129,7 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
     );
     if (may) return { kind: 'safe', topic: may.groups!['topic']!.trim(), span, words: sentence.text };
     const is =
-      /^(?:is|are|was|were|does|do|did|has|have)\b(?! (?:it|that|this) safe\b)(?! ?(?:ok|okay)\b)(?<topic>.*)/.exec(
+      /^(?:is|are|was|were|does|do|did|has|have)\b(?! you\b)(?! (?:it|that|this) safe\b)(?! ?(?:ok|okay)\b)(?<topic>.*)/.exec(
         low,
       );
     if (is && !/^is (?:it|this|that) (?:ok|safe|alright|fine)\b/.test(low))

@@ -204,6 +204,19 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   }
   const idle = c.items.findLast((it): it is Measured => it.k === 'measure');
   w.waiting = idle && !c.items.some((it) => it.k === 'num') ? idle : null;
+  // "bounces and wanders on the highway": both
+  const lastFact = w.facts.at(-1);
+  if (
+    before?.joined &&
+    c.often &&
+    !before.often &&
+    lastFact?.is === 'sign' &&
+    !lastFact.often &&
+    c.places.length === 0 &&
+    before.items.some((it) => it.k === 'sign') &&
+    c.items.indexOf(c.often) > c.items.findIndex((it) => it.k === 'sign')
+  )
+    lastFact.often = c.often.v;
   askSides(w, c);
   for (const i of c.places) w.lastEnd = (c.items[i] as PlaceItem).p.end ?? w.lastEnd;
   readFuse(w, c);

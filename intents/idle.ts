@@ -159,6 +159,18 @@ export const idle = (items: readonly Item[], i: number): boolean => {
             /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/.test(phraseAt(items, Math.max(0, i - 4) + k)),
           )
       );
+    case 'touched':
+    case 'touch':
+    case 'touching':
+    case 'moved':
+      return (
+        /^(?:i|we|he|she|they|you|not|never|nobody|anyone|anybody|someone|have|ive|weve|hasnt|havent|dont|didnt|before i)$/.test(
+          prev,
+        ) && !placed
+      );
+    case 'ring':
+    case 'rings':
+      return next === 'of';
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
     case 'list':
@@ -224,7 +236,9 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       )
         return true;
       return (
-        i === 0 &&
+        (i === 0 ||
+          (items.length > i + 2 &&
+            items.slice(0, i).every((o) => o.k === 'senses' && o.senses.every((s) => s.k === 'filler')))) &&
         items.length > 1 &&
         it.phrase.startsWith('ok') &&
         !placed &&

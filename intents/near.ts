@@ -60,6 +60,9 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
   return c.items[j]?.k === 'place' && !compared(c, j) ? { index: j, prep } : null;
 };
 
+/** Something was said before in the clause that the sign can be of. */
+const w0 = (c: Clause, i: number): boolean => c.items.slice(0, i).some((it) => it.k === 'place' || it.k === 'work');
+
 /** The place of a sign, a work or a state at `i`: before it, unless one follows and `after` says that is usual. */
 export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
@@ -101,7 +104,11 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
     if (next.prep) {
       if (before === undefined || after || !(c.items[before] as PlaceItem).p.part || (item.p.part && !owned))
         if (!(owned && before !== undefined && follow?.k === 'num')) return { item, index: next.index, after: true };
-    } else if (before === undefined && (!owned || after)) return { item, index: next.index, after: true };
+    } else if (
+      before === undefined &&
+      (!owned || (after && !(follow?.k === 'num' && item.p.part === undefined && w0(c, i))))
+    )
+      return { item, index: next.index, after: true };
   }
   return before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
 };

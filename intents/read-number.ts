@@ -113,6 +113,14 @@ const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | n
 /** Reads the number at `index`; the index after what it took. */
 export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   if (w.used.has(n)) return index + 1;
+  // "the 6 am run": which, not when
+  if (
+    n.clock !== undefined &&
+    /^ (?:run|shift|service|departure|trip|slot)\b/i.test(w.text.slice(n.span[1], n.span[1] + 12))
+  ) {
+    use(w, n);
+    return index + 1;
+  }
   if (n.clock !== undefined) {
     setClock(w, c, n, n.clock);
     return index + 1;

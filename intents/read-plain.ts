@@ -65,6 +65,7 @@ const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
   for (let j = index - 1; j >= Math.max(0, index - 4); j -= 1) {
     if (c.items[j]!.k === 'num') break;
     const dir = at(j);
+    if (c.items[j]!.k === 'measure' && !dir) break;
     if (dir) {
       use(w, c.items[j]);
       return dir;
@@ -208,6 +209,35 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       null,
       n,
     );
+    return index + 1;
+  }
+  // "down 3mm n/s overnight, o/s 2mm": so much there, too
+  const sank = w.lastReading;
+  if (
+    hit &&
+    !measure &&
+    sank &&
+    (sank.what.v === 'height fall' || sank.what.v === 'height off') &&
+    dim === 'length' &&
+    hit.item.p.part === undefined &&
+    Math.abs(n.value) < (n.unit === 'mm' ? 150 : n.unit === 'cm' ? 15 : 5)
+  ) {
+    const where = withEnd(w, findForNumber(w, c, index));
+    push(
+      w,
+      {
+        is: 'reading',
+        where: whereOf(where),
+        word: wordOf(w),
+        what: { ...sank.what, from: 'carried' },
+        amount: said(amountOf({ ...n, value: sank.amount.v.si < 0 ? -n.value : n.value }, unit!, true), n),
+        ...(sank.often ? { often: sank.often } : {}),
+        ...(sank.over ? { over: sank.over } : {}),
+      } as Draft,
+      where,
+      n,
+    );
+    if (where) w.subject = where;
     return index + 1;
   }
   let from: 'said' | 'assumed' | 'carried' = 'said';

@@ -306,7 +306,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   }
   // a volume of it was measured: "half a cup of water"
   if (
-    ['water', 'wet', 'corroded', 'milky', 'dirty', 'oily'].includes(item.v) &&
+    ['water', 'wet', 'corroded'].includes(item.v) &&
     w.facts.at(-1)?.is === 'reading' &&
     w.lastMeasure === 'water drained' &&
     prev &&
@@ -386,6 +386,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   }
   if (
     wordOf(w) === 'told' &&
+    !c.often &&
     loc?.from !== 'said' &&
     (name === 'ok' || name === 'not working') &&
     /^(?:good|ok|fine|bad|no good)$/.test(item.phrase)

@@ -91,11 +91,12 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     item.v === 'link connected' &&
     !item.holds &&
     /disconnected|unhooked|undone|off$/.test(item.phrase) &&
-    c.items
-      .slice(0, index)
-      .some((it) =>
-        /^(?:found|find|noticed|see|saw|discovered|came across)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
-      )
+    (/\b(?:is|was|were|are|found|hanging)\b.*(?:disconnected|unhooked|undone)/i.test(w.text.slice(...item.span)) ||
+      c.items
+        .slice(0, index)
+        .some((it) =>
+          /^(?:found|find|noticed|see|saw|discovered|came across)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
+        ))
   ) {
     const at = find(w, c, index, false);
     const loc: Loc = {
@@ -282,12 +283,13 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     done: !neg && !plan,
     ...dayWhen(w, c, index),
   } as Draft;
+  const shared = place && item.v === 'soaped' ? w.pending.filter((p) => p.p.part !== undefined) : [];
   if (!place && w.group.length > 1 && !road)
     for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
   else share(w, push(w, draft, loc, item));
   use(w, neg);
   if (loc && !road) w.subject = loc;
-  if (place) w.group = [place];
+  if (place) w.group = [...shared, place];
   w.lastWork = item.v;
   w.lastSign = null;
   let i = index + 1;
@@ -304,6 +306,7 @@ export const readShared = (w: Walk, c: Clause): boolean => {
   const last = w.facts.at(-1);
   const item = c.items.find((it): it is PlaceItem => it.k === 'place');
   if (!last || !item || (last.is !== 'work' && last.is !== 'sign')) return false;
+  if (item.p.part === 'coach') return false;
   const loc = locOf(w, item);
   const s = w.subject?.p;
   let p = loc.p;

@@ -219,12 +219,15 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
   }
   // on 20 s off 3 min; 20 s on, 3 min off; 1 min every 20
   if (pumpNear(w, c) || cycling(w)) {
-    const led = /(?:^| )(on|off)$/.exec(before)?.[1];
+    const led =
+      w.used.has(items[index - 1]!) && items[index - 1]!.k !== 'cond'
+        ? undefined
+        : /(?:^| )(on|off)$/.exec(before)?.[1];
     const way =
-      word === 'on' || word === 'off'
-        ? word
-        : led !== undefined
-          ? led
+      led !== undefined
+        ? led
+        : word === 'on' || word === 'off'
+          ? word
           : /^(?:rests?|rested|resting|idle|idles|quiet|waits)$/.test(before) &&
               ['run time', 'on time'].includes(w.lastMeasure ?? '')
             ? 'off'

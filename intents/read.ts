@@ -125,6 +125,7 @@ const afterCorrection = (text: string, more: { cut: number; amend: Amend }, cont
 
 /** Words that name the dangerous deed itself report nothing: "crack it loose", "hit the bag with shop air". */
 const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
+  if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return false;
   if (f.is === 'work')
     return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
   return f.is === 'sign' && !deedFree.has(f.what.v);
@@ -223,6 +224,10 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const asked = sentencesOf(text).some((s) => askIn(s) !== null);
   const again = corrects ? undoAndMore(text) : null;
   if (again) {
+    // "scratch that, rr was 13 1/2 not 13 3/8": one value for another, not the note taken back
+    const instead = putCorrection(text.slice(again.cut), context);
+    if (instead?.says.was && instead.says.amount)
+      return { ...out, amends: [aimAmend({ ...instead, spans: [whole] }, context, 0)], hazards };
     const both = afterCorrection(text, again, context);
     if (both.facts.some((f) => f.where.from === 'said')) return both;
   }
@@ -310,6 +315,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       /^works? now|\bworks$/i.test(text.slice(f.what.spans[0]?.[0] ?? 0, (f.what.spans[0]?.[0] ?? 0) + 9).trim())
     )
       return true;
+    if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return true;
     if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
     if (
       f.is === 'reading' &&
@@ -365,7 +371,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   if (
     /^(?:thanks?|thank you|cheers|thx|ta|many thanks)\b/.test(low) &&
     !/\d/.test(low) &&
-    out.facts.every((f) => f.is === 'sign' && f.what.v === 'ok' && f.where.from !== 'said')
+    out.facts.every((f) => f.is === 'sign' && (f.what.v === 'ok' || f.where.v === '') && f.where.from !== 'said')
   )
     out.facts = [];
   if (

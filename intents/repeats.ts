@@ -24,9 +24,11 @@ export const repeats = (
   const here = facts.filter((f) => f.is !== 'condition' && f.is !== 'spec');
   const last = here.at(-1);
   const before = context.recent.findLast((n) => n.facts.some((f) => f.is !== 'condition'));
-  const sources: Fact[] = last
-    ? here.filter((f) => f.where.v === last.where.v)
-    : (before?.facts ?? []).filter((f) => f.is !== 'condition' && f.is !== 'spec');
+  const leads = from === 0 && before !== undefined && here.every((f) => f.is === 'sign');
+  const sources: Fact[] =
+    last && !leads
+      ? here.filter((f) => f.where.v === last.where.v)
+      : (before?.facts ?? []).filter((f) => f.is !== 'condition' && f.is !== 'spec');
   if (sources.length === 0) return;
   const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach' && !i.other);
   const other = /other side|other one/.test(low);
@@ -50,6 +52,11 @@ export const repeats = (
     if (other) return flip(v);
     return last ? null : v;
   };
+  // what was said again with it is part of it: "same on right side, no bubbles"
+  if (leads)
+    for (const f of here)
+      if (f.where.v === '' && sources.some((s) => s.is === f.is && 'what' in s && 'what' in f && s.what.v === f.what.v))
+        facts.splice(facts.indexOf(f), 1);
   for (const source of sources) {
     const v = target(source.where.v);
     if (v === null) continue;

@@ -247,6 +247,15 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
         w.subject?.p.part !== undefined &&
         airSide.has(w.subject.p.part)) ||
       (p.part === s?.part && sideable.has(p.part)));
+  // "soaped its fitting", "damper leaking, bushes ok": of the thing spoken of
+  const kind =
+    w.subject?.p.side && !p.side
+      ? ownPart(w.subject.p.part, p.part, /\b(?:its|his|her|their) $/i.test(w.text.slice(0, item.span[0]).slice(-6)))
+      : undefined;
+  if (kind && w.subject) {
+    const its = w.subject.p;
+    return { p: tidy({ ...its, part: kind }), from: 'carried', spans: item.spans, item };
+  }
   if (inherits && s && (s.side === 'left' || s.side === 'right')) {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
@@ -267,6 +276,12 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
   }
   return { p, from, spans: item.spans, item };
 };
+const ownPart = (of: PlaceParts['part'], part: PlaceParts['part'], its: boolean): PlaceParts['part'] =>
+  of === 'shock' && part === 'bushing'
+    ? 'shock bushing'
+    : its && of === 'bellows' && part === 'fitting'
+      ? 'bellows line'
+      : undefined;
 /** Named bare, they are those of the part spoken of. */
 const joints: ReadonlySet<string> = new Set(['fitting', 'line']);
 const sidedBefore = (w: Walk, item: PlaceItem): PlaceParts | undefined => {

@@ -26,7 +26,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'limit',
-    /^(?:is|are|was) (?<topic14>.*\d.*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^how (?:much|many|far|low|high|long|big|fast) (?<topic15>.+?) (?:is|are|can be|would be) (?:ok|okay|allowed|normal|acceptable|fine|too much|too many|too low|too high|permitted|good)\b.*|^is (?:it |that |this )?normal (?:if|when|that|for) (?<topic16>.*\d.*)|^(?:is|are|was) (?<topic14>.*\d.*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
@@ -54,7 +54,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'summary',
-    /^(?:give me |show |show me |can i have )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what (?:all )?have (?:we|you|i) got|what (?:all )?(?:do|did) we have|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
+    /^(?:give me |show |show me |can i have |write me |write |make me |make |send me |do me )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what (?:all )?have (?:we|you|i) got|what (?:all )?(?:do|did) we have|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
   ],
   [
     'help',
@@ -123,7 +123,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ['generator', /\b(?:generator|gen|genset|gen set|onan|genny)\b/],
   [
     'gearbox',
-    /\b(?:gearbox|transmission|trans|trans fluid|clutch|gear ?lever|gears|gearshift|diff|prop ?shaft|driveshaft|drive shaft|retarder|differential)\b/,
+    /\b(?:gearbox|transmission|trans|trans fluid|clutch|gear ?lever|gears|gearshift|the diff|diff (?:oil|leak\w*|noise|whine|lock|seal)|prop ?shaft|driveshaft|drive shaft|retarder|differential)\b/,
   ],
   [
     'steering',

@@ -2,6 +2,10 @@
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
   teh: 'the',
+  prob: 'probably',
+  probs: 'probably',
+  defo: 'definitely',
+  mebbe: 'maybe',
   hte: 'the',
   adn: 'and',
   nad: 'and',

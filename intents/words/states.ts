@@ -207,7 +207,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
 
 export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>> = {
   replaced:
-    'replaced|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
+    'replaced|put the new|fitted the new|installed the new|threw the new|bolted the new|stuck the new|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
   repaired:
     'repaired|straightened|bent back|bent it back|welded up|fixed|mended|repair|patched|rep|patched up|sorted|fix',
   rebuilt: 'rebuilt|overhauled|rebuild|kit in|resealed|overhaul|reconditioned|rekitted',
@@ -219,7 +219,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'adjusted|tweaked|adjust|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
   set: 'set|set the|reset the height|set height|set heights|set up',
   soaped:
-    'soaped|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
+    'soaped|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
   drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
