@@ -3,15 +3,29 @@ export type Route =
   | { at: 'start' }
   | { at: 'session'; session: string }
   | { at: 'transcript'; session: string }
-  | { at: 'learn'; term: string | null };
+  | { at: 'learn'; page: LearnPage };
+/** The list, a word, or a check step by step. */
+export type LearnPage = { is: 'list' } | { is: 'word' | 'check'; id: string };
 
 const id = /^[a-z0-9-]{6,40}$/;
+
+/** As it stands where it is no good coding: an address typed by hand must not stop the page. */
+const plainly = (part: string): string => {
+  try {
+    return decodeURIComponent(part);
+  } catch {
+    return part;
+  }
+};
 
 export const routeOf = (hash: string): Route => {
   const [first, second, third] = hash.replace(/^#\/?/, '').split('/');
   if (first === 'session' && second !== undefined && id.test(second))
     return third === 'transcript' ? { at: 'transcript', session: second } : { at: 'session', session: second };
-  if (first === 'learn') return { at: 'learn', term: second ? decodeURIComponent(second) : null };
+  if (first === 'learn') {
+    if (second === 'check' && third) return { at: 'learn', page: { is: 'check', id: plainly(third) } };
+    return { at: 'learn', page: second ? { is: 'word', id: plainly(second) } : { is: 'list' } };
+  }
   return { at: 'start' };
 };
 
@@ -24,6 +38,7 @@ export const hashOf = (route: Route): string => {
     case 'transcript':
       return `#/session/${route.session}/transcript`;
     case 'learn':
-      return route.term === null ? '#/learn' : `#/learn/${encodeURIComponent(route.term)}`;
+      if (route.page.is === 'list') return '#/learn';
+      return `#/learn/${route.page.is === 'check' ? 'check/' : ''}${encodeURIComponent(route.page.id)}`;
   }
 };

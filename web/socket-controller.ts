@@ -227,6 +227,8 @@ export class SocketController implements ReactiveController {
           case null:
             break;
         }
+        // a session that was opened while this page went there: its answer may come before it was followed
+        if (this.#followed.is(frame.session) && !this.#follows.has(frame.session)) this.#ask();
         break;
       case 'earlier':
         this.#followed.cameEarlier(frame);

@@ -24,6 +24,7 @@ const frame = (title: string, body: string): string =>
   `<!doctype html><html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1"><title>${escape(title)}</title><link rel="stylesheet" href="/pair.css"></head><body><main><h1>${escape(title)}</h1>${body}</main></body></html>`;
 
 export const pairCss = `:root{color-scheme:light dark;font:1.125rem/1.5 system-ui,sans-serif}
+a{color:inherit}
 main{max-width:40rem;margin:0 auto;padding:1rem}
 input,select,button{font:inherit;min-height:64px;width:100%;box-sizing:border-box;margin:.25rem 0 1rem;padding:.5rem 1rem}
 .code{font-size:3rem;font-variant-numeric:tabular-nums;letter-spacing:.08em;margin:.5rem 0}
@@ -70,6 +71,7 @@ export const benchPage = ({ code, address, fingerprint, devices, time }: BenchVi
     `<p>On the device open <strong>${escape(address)}pair</strong>, or point its camera at the picture.</p>${shown}
 <form method="post" action="/bench/code"><label>New code for a device that<select name="role">${roles.map((r) => `<option value="${r}">${escape(roleWords[r])}</option>`).join('')}</select></label><button>Show a code</button></form>
 <p class="small">Fingerprint of the shop's certificate (SHA-256): ${escape(fingerprint)}</p>
-<h2>Paired</h2>${rows.length === 0 ? '<p>None.</p>' : `<table>${rows.join('')}</table>`}`,
+<h2>Paired</h2>${rows.length === 0 ? '<p>None.</p>' : `<table>${rows.join('')}</table>`}
+<p><a href="/">Back to the bench page</a></p>`,
   );
 };

@@ -54,6 +54,8 @@ const rules: Readonly<Record<string, readonly string[]>> = {
     'server/findings:shapes',
     'server/session:shapes',
     'server/twin:shapes',
+    // the pages to read, fetched when somebody goes there: they work offline
+    'server/guides',
   ],
 };
 const shapes: Readonly<Record<string, readonly string[]>> = {

@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { pairCss, benchPage, pairPage } from '../../server/auth/pages.ts';
 import { desk, openSession, phone, sheetOf, startBench, type, until, type Bench } from './bench.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -80,6 +81,15 @@ const tour = async (page: Page, look: (view: string) => Promise<void>): Promise<
   await page.getByRole('link', { name: 'transcript' }).click();
   await page.getByRole('heading', { name: 'As it went' }).waitFor();
   await look('transcript');
+  await page.goto(`${bench.fake.url}#/learn`);
+  await page.getByRole('heading', { name: 'Words' }).waitFor();
+  await look('learn');
+  await page.getByRole('link', { name: 'height valve', exact: true }).first().click();
+  await page.getByRole('heading', { name: 'height valve' }).waitFor();
+  await look('word');
+  await page.goto(`${bench.fake.url}#/learn/check/${encodeURIComponent('soap check')}`);
+  await page.getByRole('heading', { name: /^Soap check/ }).waitFor();
+  await look('check');
 };
 
 describe('for everybody', () => {
@@ -107,6 +117,30 @@ describe('for everybody', () => {
       expect(bench.faults.splice(0)).toEqual([]);
       await page.context().close();
     });
+
+  test('the pages of pairing too: the code and the devices at the bench, the code on a device', async () => {
+    const at = Date.UTC(2026, 1, 3);
+    const devices = [{ id: 'd1', name: 'phone of KD', role: 'learns' as const, paired: at, seen: at, until: at }];
+    const view = { address: 'https://192.168.0.9:8443/', fingerprint: 'AA:BB', devices, time: () => 'today' };
+    const found: string[] = [];
+    for (const colorScheme of ['light', 'dark'] as const) {
+      const page = await bench.page({ ...phone, colorScheme });
+      for (const [name, html] of [
+        ['bench, closed', benchPage({ ...view, code: null, address: null })],
+        ['bench, code on show', benchPage({ ...view, code: { code: 'ABCDEF', role: 'works', until: at } })],
+        ['pairing, wrong code', pairPage('ABCDEF', 'That code is wrong, used or over.')],
+      ] as const) {
+        await page.setContent(html);
+        await page.addStyleTag({ content: pairCss });
+        await page.evaluate(axeSource);
+        found.push(...(await check(page, `${name}, ${colorScheme}`)));
+        if ((await sideways(page)) > 0) found.push(`${name}: off sideways`);
+      }
+      await page.context().close();
+    }
+    expect(found).toEqual([]);
+    bench.faults.splice(0);
+  });
 
   test(
     'nothing runs off sideways at 320 px, the width of 400 % zoom on a small screen',

@@ -25,6 +25,8 @@ const policy =
 export type FakeServer = {
   url: string;
   sessions: ReadonlyMap<string, Entry[]>;
+  /** ms until the next 'open' is answered. */
+  slow: number;
   /** Cuts every socket; while `away` new ones are turned off as well. */
   cut: (away: boolean) => void;
   /** A whole session from outside, for long ones. */
@@ -190,6 +192,12 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
           role: 'works',
         });
       case 'open': {
+        if (fake.slow > 0) {
+          const ms = fake.slow;
+          fake.slow = 0;
+          setTimeout(() => handle(ws, frame), ms);
+          return;
+        }
         if (!sessions.has(frame.session))
           append(frame.session, [
             {
@@ -308,6 +316,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
     sessions,
     came,
     mute: false,
+    slow: 0,
     cut: (stay) => {
       away = stay;
       for (const ws of wss.clients) ws.terminate();

@@ -4,7 +4,7 @@ import * as fc from 'fast-check';
 import type { Entry, Draft } from '../../server/session/entry.ts';
 import { toSi } from '../../server/core/units.ts';
 import { announcement } from '../../web/announce.ts';
-import { linkTerms } from '../../web/blocks/teach.ts';
+import { linkTerms } from '../../web/blocks/terms.ts';
 import { placeAtEnd } from '../../web/chips.ts';
 import { planChart } from '../../web/draw/chart.ts';
 import { circuitParts, litPlace } from '../../web/draw/circuit.ts';

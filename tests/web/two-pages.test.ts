@@ -16,6 +16,42 @@ const texts = async (page: Parameters<typeof sheetOf>[0]): Promise<string[]> =>
 const kept = (n: number) => (list: { state: string }[]) => list.length === n && list.every((x) => x.state === 'kept');
 
 describe('two pages on one session', () => {
+  test('a session whose opening is answered late is followed all the same: what stands comes, and what others type', async () => {
+    bench.fake.slow = 700;
+    const a = await bench.page();
+    const session = await openSession(a, bench.fake);
+    await a.getByText('opened', { exact: true }).waitFor();
+    await type(a, 'LR 13 1/4');
+    await a.locator('soap-plan').getByText('13 1/4').waitFor();
+    const b = await bench.page(phone);
+    await b.addInitScript(() => localStorage.setItem('soapwater.by', 'JT'));
+    await goTo(b, bench.fake, session);
+    await type(b, 'tank 95 psi');
+    const onA = await until(
+      () => texts(a),
+      (l) => l.length === 2,
+    );
+    expect(onA).toEqual(['LR 13 1/4', 'tank 95 psi']);
+    // who typed what stands beside it, on both
+    const who = (page: typeof a): Promise<(string | null | undefined)[]> =>
+      page
+        .locator('soap-exchange')
+        .evaluateAll((l) =>
+          l.flatMap((x) =>
+            x.shadowRoot?.querySelector('.text') ? [x.shadowRoot.querySelector('.margin span')?.textContent] : [],
+          ),
+        );
+    for (const page of [a, b])
+      expect(
+        await until(
+          () => who(page),
+          (l) => l.length === 2,
+        ),
+      ).toEqual(['MK', 'JT']);
+    await a.context().close();
+    await b.context().close();
+  });
+
   test('typing at once, both see every note, in one order', async () => {
     const a = await bench.page();
     const b = await bench.page(phone);

@@ -2,30 +2,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Block } from '../../server/chat/reply.ts';
 import { tell } from '../events.ts';
+import { hashOf } from '../route.ts';
 import type { BlockContext } from './context.ts';
+import { linkTerms } from './terms.ts';
 import { whyView } from './why.ts';
-
-/** Splits `text` at the first occurrence of each term, longest terms first. */
-export const linkTerms = (text: string, terms: readonly string[]): { text: string; term: string | null }[] => {
-  let parts: { text: string; term: string | null }[] = [{ text, term: null }];
-  for (const term of terms.toSorted((a, b) => b.length - a.length)) {
-    const words = term.replaceAll('-', ' ').toLowerCase();
-    for (const [i, part] of parts.entries()) {
-      if (part.term !== null) continue;
-      const at = part.text.toLowerCase().indexOf(words);
-      if (words === '' || at < 0) continue;
-      parts = [
-        ...parts.slice(0, i),
-        { text: part.text.slice(0, at), term: null },
-        { text: part.text.slice(at, at + words.length), term },
-        { text: part.text.slice(at + words.length), term: null },
-        ...parts.slice(i + 1),
-      ];
-      break;
-    }
-  }
-  return parts.filter((p) => p.text !== '');
-};
 
 export const teachView = (
   block: Extract<Block, { is: 'teach' }>,
@@ -50,6 +30,14 @@ export const teachView = (
         : html`<p class="soft">
             see also
             ${others.map((t) => html` <button type="button" class="link term" @click=${() => ask(t)}>${t.replaceAll('-', ' ')}</button>`)}
+          </p>`
+    }
+    ${
+      c.at === 'learn' || block.terms.length === 0
+        ? nothing
+        : html`<p class="soft">
+            read on:
+            ${block.terms.slice(0, 3).map((t, i) => html`${i > 0 ? ' · ' : ''}<a href=${hashOf({ at: 'learn', page: { is: 'word', id: t } })}>${t.replaceAll('-', ' ')}</a>`)}
           </p>`
     }
     ${block.why ? whyView(block.why, block.words) : nothing}

@@ -15,9 +15,11 @@ export class SoapExchange extends LitElement {
     newest: { type: Boolean },
     open: { type: Boolean, reflect: true },
     brief: { type: Boolean },
+    reading: { type: Boolean },
     zone: {},
     gates: { attribute: false },
     answers: { attribute: false },
+    words: { state: true },
   };
   static override styles = [base, keys, blocks, drawings, exchangeLook];
 
@@ -25,16 +27,23 @@ export class SoapExchange extends LitElement {
   declare newest: boolean;
   declare open: boolean;
   declare brief: boolean;
+  /** Nothing can be added here: no keys that would. */
+  declare reading: boolean;
   declare zone: string | undefined;
   declare gates: ReadonlyMap<string, boolean>;
   /** Answers to taps in this exchange. */
   declare answers: readonly (readonly Block[])[];
 
+  /** What the words of this reply mean, once asked. */
+  declare words: unknown;
+
   constructor() {
     super();
+    this.words = null;
     this.newest = false;
     this.open = false;
     this.brief = false;
+    this.reading = false;
     this.gates = new Map();
     this.answers = [];
   }
@@ -82,7 +91,7 @@ export class SoapExchange extends LitElement {
 
   #full(x: NoteExchange): unknown {
     const context = {
-      live: this.newest && !x.voided,
+      live: this.newest && !x.voided && !this.reading,
       gates: this.gates,
       at: x.key,
       zone: this.zone,
@@ -100,11 +109,29 @@ export class SoapExchange extends LitElement {
           ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
           ${this.#refusal(x)}
           ${others.map((b) => (b.is === 'check' && this.newest ? nothing : blockView(b, context, from)))}
-          ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: true }, from))}</div>`)}
-          ${this.#remarks()}
-          ${this.newest ? nothing : html`<button type="button" class="link close" @click=${() => (this.open = false)}>fold</button>`}
+          ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: !this.reading }, from))}</div>`)}
+          ${this.#remarks()} ${this.words ?? nothing}
+          <p class="acts">
+            ${
+              x.reply === null || this.words !== null
+                ? nothing
+                : html`<button type="button" class="link" @click=${() => void this.#explain(x)}>
+                    explain the words
+                  </button>`
+            }
+            ${this.newest ? nothing : html`<button type="button" class="link" @click=${() => (this.open = false)}>fold</button>`}
+          </p>
         </div>
       </div>`;
+  }
+
+  async #explain(x: NoteExchange): Promise<void> {
+    try {
+      const { explained } = await import('../blocks/explain.ts');
+      this.words = explained(x.reply?.blocks ?? []);
+    } catch {
+      this.words = html`<p class="soft">Not in this browser yet: it comes with the connection.</p>`;
+    }
   }
 
   #photos(x: NoteExchange): unknown {

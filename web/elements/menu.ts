@@ -2,6 +2,7 @@
 import { LitElement, css, html, nothing } from 'lit';
 import { canSpeak, hush } from '../aloud.ts';
 import { keep } from '../keep.ts';
+import { atBench } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { hashOf } from '../route.ts';
 import type { SocketController } from '../socket-controller.ts';
@@ -14,6 +15,7 @@ export class SoapMenu extends LitElement {
     by: {},
     who: {},
     closed: { type: Boolean },
+    writes: { type: Boolean },
     transcript: { type: Boolean },
     closing: { state: true },
     aloud: { state: true },
@@ -72,6 +74,8 @@ export class SoapMenu extends LitElement {
   /** Initials as they are sent: never empty. */
   declare who: string;
   declare closed: boolean;
+  /** This device may write in this session. */
+  declare writes: boolean;
   declare transcript: boolean;
   /** The sign-off is being written. */
   declare closing: boolean;
@@ -84,6 +88,7 @@ export class SoapMenu extends LitElement {
     this.by = '';
     this.who = '';
     this.closed = false;
+    this.writes = true;
     this.transcript = false;
     this.closing = false;
     this.aloud = keep.get('aloud') === 'yes';
@@ -123,6 +128,7 @@ export class SoapMenu extends LitElement {
       <button type="button" class="key" @click=${() => (this.light = nextTheme())}>
         light: ${themeWords[this.light]}
       </button>
+      ${atBench() ? html`<a class="key" href="/bench">devices</a>` : nothing}
       ${
         canSpeak()
           ? html`<button
@@ -140,18 +146,20 @@ export class SoapMenu extends LitElement {
           : nothing
       }
       ${
-        this.closed
-          ? html`<button
-              type="button"
-              class="key"
-              @click=${() => {
-                this.controller.reopen('', this.who);
-                this.#shut();
-              }}
-            >
-              open again
-            </button>`
-          : html`<button type="button" class="key" @click=${() => (this.closing = true)}>close session</button>`
+        !this.writes
+          ? nothing
+          : this.closed
+            ? html`<button
+                type="button"
+                class="key"
+                @click=${() => {
+                  this.controller.reopen('', this.who);
+                  this.#shut();
+                }}
+              >
+                open again
+              </button>`
+            : html`<button type="button" class="key" @click=${() => (this.closing = true)}>close session</button>`
       }
       <div class="who">
         <label for="by">initials</label>

@@ -38,16 +38,6 @@ export class SoapNext extends LitElement {
       .head + p {
         margin-top: -6px;
       }
-      /* on a phone the sheet needs the room; "why" shows all of it */
-      @media (max-width: 699px) {
-        .short {
-          display: -webkit-box;
-          -webkit-box-orient: vertical;
-          -webkit-line-clamp: 2;
-          line-clamp: 2;
-          overflow: hidden;
-        }
-      }
       .why-in {
         margin: 0;
         max-height: 28vh;
@@ -141,7 +131,7 @@ export class SoapNext extends LitElement {
             : nothing
         }
       </div>
-      <p class="words ${this.why ? '' : 'short'}">${c.words}</p>
+      <p class="words">${c.words}</p>
       ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕ </span>${c.destroys}</p>` : nothing}
       ${this.why ? html`<div class="why-in"><p>${c.why}</p></div>` : nothing} ${keyRow(c.keys, 'outcome')}
     </section>`;

@@ -62,21 +62,22 @@ export class SoapPad extends LitElement {
         gap: 6px;
       }
       .digits .key {
-        min-height: 52px;
+        min-height: 56px;
         font-size: 1.5rem;
         font-variant-numeric: tabular-nums;
       }
       .units .key {
         font-size: 1.0625rem;
       }
-      @media (min-height: 720px) {
-        .digits .key {
-          min-height: 56px;
-        }
-      }
-      @media (min-height: 800px) {
+      @media (min-height: 700px) {
         .digits .key {
           min-height: 64px;
+        }
+      }
+      /* beside a wide sheet two rows are enough, and the sheet stays in sight */
+      @media (min-width: 1100px) {
+        .digits:not(.units) {
+          grid-template-columns: repeat(6, minmax(0, 1fr));
         }
       }
     `,

@@ -1,6 +1,7 @@
 /** The page: where it is by its hash, who types, which theme; owns the socket through its controller. */
 import { LitElement, html, nothing } from 'lit';
 import { keep } from '../keep.ts';
+import { mayWrite } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { pageLook } from '../look/page.ts';
 import { routeOf, type Route } from '../route.ts';
@@ -84,7 +85,13 @@ export class SoapPage extends LitElement {
     if (route.at === 'learn')
       return this.#room(
         'learn',
-        () => html`<soap-learn .controller=${this.#controller} .term=${route.term} .tick=${{}}></soap-learn>`,
+        () =>
+          html`<soap-learn
+            .controller=${this.#controller}
+            .page=${route.page}
+            .by=${this.#who}
+            .tick=${{}}
+          ></soap-learn>`,
       );
     if (route.at === 'start')
       return this.#room(
@@ -164,6 +171,7 @@ export class SoapPage extends LitElement {
                   .session=${session}
                   .by=${this.by}
                   .who=${this.#who}
+                  .writes=${mayWrite(c.welcome?.role ?? 'works', state?.board?.practice ?? false)}
                   ?closed=${state?.board?.closed ?? false}
                   ?transcript=${this.route.at === 'transcript'}
                   @soap-shut=${() => (this.menu = false)}

@@ -1,12 +1,13 @@
 /** One session: coach above, sheet between, next check and note line below; on a wide screen side by side. */
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
-import type { Block } from '../../server/chat/reply.ts';
 import { announcement } from '../announce.ts';
+import { Asked } from '../asked.ts';
 import { chipsFor } from '../chips.ts';
 import { told } from '../events.ts';
 import { exchangesOf, takenBack, type Exchange } from '../exchanges.ts';
 import { LineController } from '../line-controller.ts';
+import { mayWrite, whyNot, type Role } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { sessionLook } from '../look/session.ts';
 import { readerComes } from '../reader.ts';
@@ -15,6 +16,7 @@ import { missing, type SessionState } from '../session-state.ts';
 import type { SocketController } from '../socket-controller.ts';
 import { fetchRoom } from '../rooms.ts';
 import { showing, timersOf, type Timer } from '../timers.ts';
+import { whatNext, type WhatNext } from '../what-next.ts';
 import type { LineDid, SoapLine } from './line.ts';
 import type { PadTap } from './pad.ts';
 import './line.ts';
@@ -34,7 +36,6 @@ export class SoapSession extends LitElement {
     by: {},
     wide: { type: Boolean, reflect: true },
     board: { type: Boolean, reflect: true },
-    inline: { state: true },
     hearPolite: { state: true },
     hearNow: { state: true },
     trouble: { state: true },
@@ -49,8 +50,6 @@ export class SoapSession extends LitElement {
   declare wide: boolean;
   /** On a phone: where it stands, in place of the sheet. */
   declare board: boolean;
-  /** Questions asked by a tap, by where their answers stand. */
-  declare inline: ReadonlyMap<string, readonly string[]>;
   declare hearPolite: string;
   declare hearNow: string;
   declare trouble: string;
@@ -58,6 +57,7 @@ export class SoapSession extends LitElement {
   declare low: boolean;
   readonly #field = createRef<SoapLine>();
   readonly #line = new LineController(this);
+  readonly #asked = new Asked();
   #heard = 0;
   #exchanges: Exchange[] = [];
   #timers: Timer[] = [];
@@ -68,13 +68,12 @@ export class SoapSession extends LitElement {
     this.by = '';
     this.wide = false;
     this.board = false;
-    this.inline = new Map();
     this.hearPolite = '';
     this.hearNow = '';
     this.trouble = '';
     this.low = false;
     this.addEventListener('soap-write', (e) => {
-      if (this.#closed) return;
+      if (this.#closed || !this.#mayWrite) return;
       this.board = false;
       this.#line.write(told('write', e), !this.wide || !hasKeyboard());
     });
@@ -114,7 +113,7 @@ export class SoapSession extends LitElement {
     if (changed.has('state')) {
       if (changed.get('state')?.session !== this.state.session) {
         this.#heard = 0;
-        this.inline = new Map();
+        this.#asked.forget();
       }
       this.#line.follow(this.state.session);
       this.#timers = timersOf(this.state.entries, takenBack(this.state.entries).notes);
@@ -140,8 +139,17 @@ export class SoapSession extends LitElement {
     return this.state.board?.closed ?? false;
   }
 
+  get #role(): Role {
+    return this.controller.welcome?.role ?? 'works';
+  }
+
+  /** As far as is known: a device that learns writes in practice only. */
+  get #mayWrite(): boolean {
+    return this.state.board === null || mayWrite(this.#role, this.state.board.practice);
+  }
+
   send(text: string, pictures: readonly string[]): void {
-    if (this.#closed) return;
+    if (this.#closed || !this.#mayWrite) return;
     this.controller.note(text, this.by, Date.now(), [...pictures]);
     this.trouble = '';
   }
@@ -162,7 +170,8 @@ export class SoapSession extends LitElement {
     const { text, at } = told('ask', event);
     const id = this.controller.ask(text);
     if (id === null) this.trouble = 'Not connected: that can be answered when the connection is back.';
-    else this.inline = new Map([...this.inline, [at, [...(this.inline.get(at) ?? []), id]]]);
+    else this.#asked.add(at, id);
+    this.requestUpdate();
   }
 
   #did(d: LineDid): void {
@@ -189,39 +198,66 @@ export class SoapSession extends LitElement {
     }
   }
 
-  /** A gate that was talked past: it takes the place of the next check until it is answered. */
-  #openGate(inSight: boolean): Block | null {
-    const open = (this.state.board?.gates ?? []).filter((g) => !g.answered).map((g) => g.what);
-    if (inSight || open.length === 0) return null;
-    for (const x of this.#exchanges.toReversed()) {
-      if (x.is !== 'note' || x.voided) continue;
-      const caution = x.reply?.blocks.find((b) => b.is === 'caution' && b.gate && open.includes(b.gate.what));
-      if (caution) return caution;
-    }
-    return null;
+  /** Timer, next check, note line. */
+  #foot(what: WhatNext, timing: boolean): unknown {
+    const board = this.state.board;
+    const composing = this.#line.text !== '' || this.low;
+    const hidden =
+      !this.#mayWrite || what.gateWaits || this.#line.pad || (!this.wide && (composing || this.board || what.asks));
+    return html`
+      <section class="foot" aria-label="next check and note line">
+        ${
+          this.trouble === ''
+            ? nothing
+            : html`<p class="trouble" role="alert">
+                <span>${this.trouble}</span
+                ><button type="button" class="link" @click=${() => (this.trouble = '')}>close</button>
+              </p>`
+        }
+        <soap-timer
+          ?small=${this.#line.pad && !this.wide}
+          .timers=${this.#timers}
+          .zone=${board?.reading.zone}
+        ></soap-timer>
+        ${hidden ? nothing : html`<soap-next .block=${what.block} ?timing=${timing}></soap-next>`} ${this.#writing()}
+      </section>
+    `;
   }
 
-  #answers(): ReadonlyMap<string, readonly (readonly Block[])[]> {
-    const of = (id: string): readonly Block[] => this.controller.answers.get(id) ?? [];
-    return new Map([...this.inline].map(([at, ids]) => [at, ids.map(of)]));
+  /** The note line, or one clear line why there is none. */
+  #writing(): unknown {
+    const board = this.state.board;
+    const inLine = this.#line.inLine;
+    const hasNote = this.#exchanges.some((x) => x.is === 'note');
+    return !this.#mayWrite
+      ? html`<p class="closed">${whyNot(this.#role)}</p>`
+      : this.#closed
+        ? html`<div class="closed">
+            <p>This session is closed.</p>
+            <button type="button" class="key" @click=${() => this.controller.reopen('', this.by)}>open again</button>
+          </div>`
+        : html`<soap-line
+            ${ref(this.#field)}
+            .text=${this.#line.text}
+            .canUndo=${inLine || hasNote}
+            .undoWords=${inLine ? 'undo the last tap' : 'undo the last note'}
+            ?pad=${this.#line.pad}
+            ?roomy=${this.wide}
+            .back=${this.#line.back}
+            .chips=${chipsFor(this.#line.text, board)}
+            .pictures=${this.#line.pictures}
+            .pressure=${board?.reading.pressureUnit ?? 'psi'}
+            .length=${board?.reading.lengthUnit ?? 'in'}
+          ></soap-line>`;
   }
 
   protected override render(): unknown {
     const board = this.state.board;
-    const composing = this.#line.pad || this.#line.text !== '' || this.low;
-    const fold = !this.wide && (this.#line.pad || this.low);
-    const gates = new Map((board?.gates ?? []).filter((g) => g.answered).map((g) => [g.what, true]));
-    const newest = this.#exchanges.findLast((x) => x.is === 'note');
-    // nothing goes on before a gate is answered: its keys stand in the sheet, and the next check steps aside
-    const gateWaits =
-      newest?.is === 'note' &&
-      (newest.reply?.blocks.some((b) => b.is === 'caution' && b.gate !== undefined && !gates.has(b.gate.what)) ??
-        false);
-    const inLine = this.#line.inLine;
-    // a guide goes step by step: its keys stand where the keys of checks stand
-    const step = newest?.is === 'note' ? newest.reply?.blocks.find((b) => b.is === 'step') : undefined;
-    const next = this.#openGate(gateWaits) ?? step ?? board?.next ?? null;
-    const hasNote = this.#exchanges.some((x) => x.is === 'note');
+    const what = whatNext(this.#exchanges, board);
+    const { block: next, gates } = what;
+    const timing = showing(this.#timers, Date.now()).length > 0;
+    const crowded = timing || (next !== null && 'keys' in next && next.keys.length > 3);
+    const fold = !this.wide && (this.#line.pad || this.low || this.board || crowded);
     return html`
       <section class="plan" aria-label="coach">
         <soap-plan .latest=${board?.latest ?? []} ?compact=${fold}></soap-plan>
@@ -240,47 +276,11 @@ export class SoapSession extends LitElement {
         ?brief=${this.wide}
         .zone=${board?.reading.zone}
         .gates=${gates}
-        .answers=${this.#answers()}
+        ?reading=${!this.#mayWrite || this.#closed}
+        .answers=${this.#asked.views(this.controller.answers)}
       ></soap-sheet>
       ${this.wide || this.board ? html`<soap-side class="right" .board=${board} .show=${this.wide ? 'side' : 'all'} .zone=${board?.reading.zone}></soap-side>` : nothing}
-      <section class="foot" aria-label="next check and note line">
-        ${
-          this.trouble === ''
-            ? nothing
-            : html`<p class="trouble" role="alert">
-                <span>${this.trouble}</span
-                ><button type="button" class="link" @click=${() => (this.trouble = '')}>close</button>
-              </p>`
-        }
-        <soap-timer .timers=${this.#timers} .zone=${board?.reading.zone}></soap-timer>
-        ${
-          (!this.wide && composing) || gateWaits
-            ? nothing
-            : html`<soap-next .block=${next} ?timing=${showing(this.#timers, Date.now()).length > 0}></soap-next>`
-        }
-        ${
-          this.#closed
-            ? html`<div class="closed">
-                <p>This session is closed.</p>
-                <button type="button" class="key" @click=${() => this.controller.reopen('', this.by)}>
-                  open again
-                </button>
-              </div>`
-            : html`<soap-line
-                ${ref(this.#field)}
-                .text=${this.#line.text}
-                .canUndo=${inLine || hasNote}
-                .undoWords=${inLine ? 'undo the last tap' : 'undo the last note'}
-                ?pad=${this.#line.pad}
-                ?roomy=${this.wide}
-                .back=${this.#line.back}
-                .chips=${chipsFor(this.#line.text, board)}
-                .pictures=${this.#line.pictures}
-                .pressure=${board?.reading.pressureUnit ?? 'psi'}
-                .length=${board?.reading.lengthUnit ?? 'in'}
-              ></soap-line>`
-        }
-      </section>
+      ${this.#foot(what, timing)}
       <div class="hear" role="status" aria-live="polite">${this.hearPolite}</div>
       <div class="hear" role="alert" aria-live="assertive">${this.hearNow}</div>
     `;

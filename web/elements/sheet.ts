@@ -1,8 +1,9 @@
 /** The ruled job sheet: exchanges oldest first, the newest open at the foot. */
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Block } from '../../server/chat/reply.ts';
+import type { Block, Key } from '../../server/chat/reply.ts';
 import type { Exchange } from '../exchanges.ts';
+import { keyRow } from '../blocks/key-row.ts';
 import { base, keys } from '../look/base.ts';
 import { day } from '../show.ts';
 import './exchange.ts';
@@ -11,6 +12,16 @@ import './exchange.ts';
 const atOnce = 30;
 /** How many stand in the page soon after, and come with each "earlier": find and print still work on them. */
 const page = 200;
+
+/** What coaches come in for, as whole notes: each is read in full by the reader, see the tests. */
+export const complaints: readonly Key[] = [
+  'sags overnight',
+  'leans left',
+  'leans right',
+  'pump runs constantly',
+  'slow to come up',
+  'wont come up',
+].map((text) => ({ label: text, text }));
 
 /** When the browser has nothing better to do; Safari has no such word. */
 const whenIdle = (work: () => void): void => {
@@ -29,6 +40,7 @@ export class SoapSheet extends LitElement {
     answers: { attribute: false },
     missing: { attribute: false },
     fetching: { type: Boolean },
+    reading: { type: Boolean },
     shown: { state: true },
   };
   static override styles = [
@@ -63,6 +75,11 @@ export class SoapSheet extends LitElement {
         gap: 8px;
         max-width: 36rem;
       }
+      @media (max-width: 699px) {
+        .empty .keys {
+          grid-template-columns: repeat(2, minmax(0, 1fr));
+        }
+      }
       .empty h2 {
         font-size: 1.375rem;
       }
@@ -80,6 +97,8 @@ export class SoapSheet extends LitElement {
   /** Entries that have not been asked for yet, before the first one here. */
   declare missing: number;
   declare fetching: boolean;
+  /** Nothing can be added: keys that would are not offered. */
+  declare reading: boolean;
   declare shown: number;
   #lastKey = '';
   #lastTop = '';
@@ -101,6 +120,7 @@ export class SoapSheet extends LitElement {
     this.answers = new Map();
     this.missing = 0;
     this.fetching = false;
+    this.reading = false;
     this.shown = atOnce;
   }
 
@@ -197,6 +217,7 @@ export class SoapSheet extends LitElement {
               .x=${x}
               ?newest=${x.key === lastNote}
               ?brief=${this.brief}
+              ?reading=${this.reading}
               .zone=${this.zone}
               .gates=${this.gates}
               .answers=${this.answers.get(x.key) ?? none}
@@ -208,8 +229,10 @@ export class SoapSheet extends LitElement {
           ? html`<div class="empty">
               <h2>What is it doing?</h2>
               <p>
-                Type it the way you would say it: “left rear low, sags overnight”. Or tap a corner and put in a reading.
+                Type it the way you would say it: “left rear low, sags overnight”. Or tap what fits, or a corner and put
+                in a reading.
               </p>
+              ${this.reading ? nothing : keyRow(complaints, 'what it is doing')}
             </div>`
           : nothing
       }

@@ -1,5 +1,6 @@
 /** The first page: who types, which coach, which session to go on with. */
 import { LitElement, html, nothing } from 'lit';
+import { atBench, whyNot } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { startLook } from '../look/start.ts';
 import { clock, day } from '../show.ts';
@@ -54,17 +55,13 @@ export class SoapStart extends LitElement {
     location.hash = hashOf({ at: 'session', session });
   }
 
-  protected override render(): unknown {
-    const { welcome, sessions, link } = this.controller;
-    return html`<main>
-      <header>
-        <h1>soapwater</h1>
-        <a href="#/learn">learn</a>
-        <p class="soft">
-          air suspension bench ·
-          ${link === 'live' ? 'connected' : link === 'connecting' ? 'connecting' : 'not connected'}
-        </p>
-      </header>
+  /** Who, which coach, and off; for a device that only reviews there is nothing to begin. */
+  #new(): unknown {
+    const { welcome } = this.controller;
+    const role = welcome?.role ?? 'works';
+    const why = whyNot(role);
+    if (role === 'reviews') return html`<p class="role">${why}</p>`;
+    return html`${why === '' ? nothing : html`<p class="role">${why}</p>`}
       <section aria-labelledby="new">
         <h2 id="new">New session</h2>
         <div class="who">
@@ -102,10 +99,32 @@ export class SoapStart extends LitElement {
         </div>
         ${this.missing === '' ? nothing : html`<p class="missing" role="alert">${this.missing}</p>`}
         <div class="go">
-          <button type="button" class="key main" @click=${() => this.#open()}>start</button>
-          <button type="button" class="key" @click=${() => this.#open(1)}>practice on a made-up fault</button>
+          ${
+            role === 'works'
+              ? html`<button type="button" class="key main" @click=${() => this.#open()}>start</button>`
+              : nothing
+          }
+          <button type="button" class="key ${role === 'works' ? '' : 'main'}" @click=${() => this.#open(1)}>
+            practice on a made-up fault
+          </button>
         </div>
-      </section>
+      </section>`;
+  }
+
+  protected override render(): unknown {
+    const { welcome, sessions, link } = this.controller;
+    return html`<main>
+      <header>
+        <h1>soapwater</h1>
+        <nav aria-label="more">
+          <a href="#/learn">learn</a> ${atBench() ? html`<a href="/bench">devices</a>` : nothing}
+        </nav>
+        <p class="soft">
+          air suspension bench ·
+          ${link === 'live' ? 'connected' : link === 'connecting' ? 'connecting' : 'not connected'}
+        </p>
+      </header>
+      ${this.#new()}
       <section aria-labelledby="go-on">
         <h2 id="go-on">Go on with</h2>
         <div>

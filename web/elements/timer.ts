@@ -50,6 +50,17 @@ export class SoapTimer extends LitElement {
         width: 100%;
         height: 6px;
       }
+      /* beside the pad every line counts: time and what to read, in one */
+      :host([small]) .timer {
+        padding: 2px 10px;
+        margin-top: 6px;
+      }
+      :host([small]) .bar {
+        display: none;
+      }
+      :host([small]) .left {
+        font-size: 1.375rem;
+      }
       .bar rect {
         fill: var(--ink);
       }

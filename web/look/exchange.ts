@@ -8,6 +8,16 @@ export const exchangeLook = css`
     content-visibility: auto;
     contain-intrinsic-size: auto 72px;
   }
+  a {
+    color: inherit;
+  }
+  .acts {
+    display: flex;
+    gap: 20px;
+  }
+  .acts .link {
+    min-height: 44px;
+  }
   .row {
     display: grid;
     grid-template-columns: 2.875rem minmax(0, 1fr);

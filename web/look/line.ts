@@ -88,6 +88,11 @@ export const lineLook = css`
     padding: 2px 8px;
     scrollbar-width: none;
   }
+  @media (min-width: 700px) {
+    .chips {
+      flex-wrap: wrap;
+    }
+  }
   .picture-chip {
     border-style: dashed;
   }

@@ -24,10 +24,19 @@ export const startLook = css`
     border-bottom: var(--line) solid var(--edge);
     padding-bottom: 10px;
   }
+  nav {
+    display: flex;
+    gap: 20px;
+    margin-left: auto;
+  }
   header a {
     color: inherit;
-    margin-left: auto;
     padding: 8px 0;
+  }
+  .role {
+    padding: 12px;
+    border: 3px double var(--ink);
+    font-weight: var(--weight);
   }
   h1 {
     font-size: 1.625rem;
