@@ -7,6 +7,7 @@ import Database from 'better-sqlite3';
 import { Entry } from '../session/entry.ts';
 import { adopted } from './adopted.ts';
 import { bringUp } from './format.ts';
+import { makeGroup } from './group.ts';
 import type { Log, SessionLine } from './log.ts';
 import { markAfter, noMark } from './mark.ts';
 import { LogRefused, refusedBy } from './refused.ts';
@@ -128,9 +129,19 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
     return entries;
   };
 
+  const group = makeGroup(
+    db.transaction((work) => work()),
+    () => db.inTransaction,
+  );
+  /** `work` within the next commit; what the database raises is put in words. */
+  const durable = <T>(work: () => T): Promise<T> =>
+    group.run(work).catch((error: unknown) => {
+      throw error instanceof Database.SqliteError ? refusedBy(error, file) : error;
+    });
+
   return {
-    append: async (session, after, drafts, kept) =>
-      guarded(() =>
+    append: (session, after, drafts, kept) =>
+      durable(() =>
         append(session, after, () =>
           drafts.map((draft, i) => {
             const entry = Entry.parse({ ...draft, v: 1, session, seq: after + i + 1, kept });
@@ -138,8 +149,8 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
           }),
         ),
       ),
-    adopt: async (session, after, bodies) =>
-      guarded(() =>
+    adopt: (session, after, bodies) =>
+      durable(() =>
         append(session, after, () =>
           adopted(session, after, bodies).map((entry, i) => {
             if (entry.is === 'note' && noteRows.get(entry.id))
@@ -180,6 +191,7 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
     },
     getSheet: async (hash) => guarded(() => (getSheet.get(hash) as string | undefined) ?? null),
     close: async () => {
+      group.flush();
       db.close();
     },
     pragmas: () => ({

@@ -1,7 +1,10 @@
 /** Which figures there are. Each is a ratio in one run where it can be. */
 import { measureDiagnosis } from './diagnosis.ts';
+import { serveEcho } from './echo-process.ts';
 import { measureFire } from './fire.ts';
+import { measureFuzz } from './fuzz.ts';
 import { measureGrowth } from './growth.ts';
+import { measureLoad } from './load.ts';
 import { measureNote } from './note.ts';
 import { measureReader } from './reader.ts';
 import { measureStart } from './start.ts';
@@ -16,7 +19,12 @@ const figures: Readonly<Record<string, () => Promise<void> | void>> = {
   diagnosis: measureDiagnosis,
 };
 /** Long ones, run only when they are named. */
-const campaigns: Readonly<Record<string, () => Promise<void>>> = { fire: measureFire };
+const campaigns: Readonly<Record<string, () => Promise<void>>> = {
+  fire: measureFire,
+  load: measureLoad,
+  fuzz: measureFuzz,
+  'echo-process': serveEcho,
+};
 const all = { ...figures, ...campaigns };
 
 const asked = process.argv.slice(2);
