@@ -62,7 +62,13 @@ const shapes: Readonly<Record<string, readonly string[]>> = {
   'server/session:shapes': ['server/session/entry.ts', 'server/session/standing.ts'],
   'server/findings:shapes': ['server/findings/finding.ts'],
   'server/chat:shapes': ['server/chat/reply.ts', 'server/chat/protocol.ts'],
-  'server/core:edges': ['server/core/units.ts', 'server/core/amount.ts'],
+  // a pasted file becomes a note in the page, before it is sent
+  'server/core:edges': [
+    'server/core/units.ts',
+    'server/core/amount.ts',
+    'server/core/logger-csv.ts',
+    'server/core/logger-error.ts',
+  ],
   'server/twin:shapes': ['server/twin/observables.ts'],
 };
 /** `from -> to`, with the reason. */
@@ -78,6 +84,7 @@ const owned: Readonly<Record<string, readonly string[]>> = {
   ws: ['server'],
   lit: ['web'],
   natural: ['intents'],
+  'csv-parse': ['server/core'],
   uqr: ['server/auth'],
 };
 
