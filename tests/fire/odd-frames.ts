@@ -8,20 +8,24 @@ const framesASession = 300;
 const good = (n: number, draw: Draw): Record<string, unknown> => {
   const name = (which: number): string => `fuzz-${Math.floor(n / framesASession)}-${which}`;
   const session = name(draw.below(3));
+  const note = (): Record<string, unknown> => ({
+    is: 'note',
+    session,
+    id: `fuzz-note-${n}`,
+    text: oddNote(draw),
+    at: 1_790_000_000_000,
+    seen: 1,
+    by: 'FZ',
+  });
   return draw.of<() => Record<string, unknown>>([
     () => ({ is: 'hello', v: 1 }),
     () => ({ is: 'open', session, coach: 'juniper-38', by: 'FZ' }),
     () => ({ is: 'follow', session, after: draw.below(20) }),
     () => ({ is: 'open', session, coach: 'juniper-38', by: 'FZ' }),
-    () => ({
-      is: 'note',
-      session,
-      id: `fuzz-note-${n}`,
-      text: oddNote(draw),
-      at: 1_790_000_000_000,
-      seen: 1,
-      by: 'FZ',
-    }),
+    note,
+    note,
+    note,
+    note,
     () => ({ is: 'ask', session: draw.of([session, null]), id: `fuzz-ask-${n}`, text: oddNote(draw) }),
     () => ({ is: 'remark', session, about: draw.below(9), text: oddNote(draw), by: 'FZ' }),
     () => ({ is: 'close', session: name(0), signed: 'FZ', words: oddNote(draw) }),
