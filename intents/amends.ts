@@ -1,7 +1,7 @@
 /** Corrections: of whole notes, of a value, of a side, and those made in mid-sentence. */
 import { dimensionOf } from '../server/core/units.ts';
 import { makePlace, takePlace } from './place.ts';
-import { tidy } from './settle.ts';
+import { tidy } from './merge-places.ts';
 import type { Amend, Context, Fact, Span } from './shapes.ts';
 
 const counts: Readonly<Record<string, number>> = {

@@ -10,7 +10,7 @@ import {
   tapeLike,
   voltParts,
 } from './dims.ts';
-import type { Amounting } from './items.ts';
+import type { Amounting } from './amount-item.ts';
 import { takePlace, type PlaceParts } from './place.ts';
 import type { Context, Measure, ReadingFact } from './shapes.ts';
 import { phraseOf, type Clause, type Loc, type Walk } from './walk.ts';

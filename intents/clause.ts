@@ -1,85 +1,29 @@
 /** Walks a note clause by clause, left to right, and hands each word to the small reader it belongs to. */
-import { dimension, type Amounting } from './items.ts';
-import { isContent } from './near.ts';
-import { readFall } from './read-change.ts';
-import { readNumber } from './read-number.ts';
-import { readDoubt, readFuse, readNone, readSign } from './read-sign.ts';
-import { readSpec } from './read-spec.ts';
-import { planned, readCondition, readShared, readWork } from './read-state.ts';
-import { dayOf } from './read-time.ts';
-import { tidy, type PlaceItem, type Settled } from './settle.ts';
-import { sideable } from './sideable.ts';
-import type { Ambiguity, Context, Fact } from './shapes.ts';
 import { dimensionOf } from '../server/core/units.ts';
+import { dimension, type Amounting } from './amount-item.ts';
+import { clausesOf, soapedToo } from './clauses.ts';
 import { measureDims } from './dims.ts';
-import { locOf, phraseOf, skippable, startWalk, use, whereOf, type Clause, type Measured, type Walk } from './walk.ts';
+import { tidy } from './merge-places.ts';
+import { isContent } from './near.ts';
+import { readFall } from './read-fall.ts';
+import { planned, readCondition } from './read-condition.ts';
+import { readDoubt, readNone } from './read-denial.ts';
+import { readFuse } from './read-fuse.ts';
+import { readNumber } from './read-number.ts';
+import { readSign } from './read-sign.ts';
+import { readSpec } from './read-spec.ts';
+import { dayOf } from './read-clock.ts';
+import { readShared, readWork } from './read-work.ts';
+import type { PlaceItem, Settled } from './settle.ts';
+import type { Ambiguity, Context, Fact } from './shapes.ts';
+import { sideable } from './sideable.ts';
+import { locOf } from './loc.ts';
+import { phraseOf, skippable, startWalk, use, whereOf, type Clause, type Measured, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
-/** Longer than anyone says in one breath: a clause is cut here, so that time grows with length and no faster. */
-const longestClause = 60;
-
-/** "cold", "hot" with nothing else said is what was felt, not when. */
-const asSigns = (items: Settled[]): Settled[] => {
-  if (items.some((i) => ['sign', 'work', 'cond', 'change'].includes(i.k))) return items;
-  return items.map((i): Settled => {
-    const m = i.k === 'often' ? /^(?:stone |dead )?(cold|hot|warm)$/.exec(i.phrase) : null;
-    return m
-      ? { k: 'sign', v: m[1] as 'cold' | 'hot' | 'warm', span: i.span, phrase: (i as { phrase: string }).phrase }
-      : i;
-  });
-};
-
-/** How regularly a clause's things are so; "8:30 this morning" is a time and no habit. */
-const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | null => {
-  const all = items.filter((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often');
-  // "every time on restart": the circumstance says more than how often
-  const often = all.find((i) => i.v !== 'always' && i.v !== 'sometimes') ?? all[0] ?? null;
-  const timed = items.some(
-    (i) => i.k === 'num' && (i.clock !== undefined || (i.unit === null && /^[01]\d{3}$/.test(i.text))),
-  );
-  return often?.phrase === 'this morning' && timed ? null : often;
-};
-
-/** "soaped the left bag no bubbles soaped the right one": a second work after the first and its place begins anew. */
-const anotherWork = (items: readonly Settled[]): boolean => {
-  const first = items.findIndex((i) => i.k === 'work');
-  if (first < 0) return false;
-  const placed = items.findIndex((i, j) => j > first && i.k === 'place');
-  return placed > 0 && items.slice(placed).some((i) => i.k === 'sign' || i.k === 'num' || i.k === 'neg');
-};
-
-/** Between separators and joins. */
-const clausesOf = (all: readonly Settled[]): Clause[] => {
-  const out: Clause[] = [];
-  let items: Settled[] = [];
-  const close = (hard: boolean, joined: boolean): void => {
-    items = asSigns(items);
-    if (items.length > 0)
-      out.push({
-        items,
-        hard,
-        joined,
-        places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
-        taken: new Set(),
-        often: oftenOf(items),
-        measure: null,
-      });
-    else if (hard && out.length > 0) out[out.length - 1] = { ...out.at(-1)!, hard: true };
-    items = [];
-  };
-  for (const item of all)
-    if (item.k === 'sep') close(item.hard, false);
-    else if (item.k === 'join') close(false, true);
-    else {
-      if (items.length >= longestClause || (item.k === 'work' && anotherWork(items))) close(false, false);
-      items.push(item);
-    }
-  close(true, false);
-  return out;
-};
-
 const ownWord = /^(?:i|ive|im|we|weve)$/;
+
 /** "driver says it leans, i got 27 amps": what the tech says himself ends what was told. */
 const speaksHimself = (c: Clause): boolean => {
   const first = c.items[0];
@@ -263,29 +207,6 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   if (!c.joined) w.pending = [];
 };
 
-/** "soaped the bag and the valve no bubbles": the place is the work's, the rest a clause of its own. */
-const soapedToo = (c: Clause, before: Clause | undefined): Clause[] => {
-  const cut = (items: readonly Settled[], joined: boolean, hard: boolean): Clause => ({
-    ...c,
-    items,
-    joined,
-    hard,
-    places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
-    taken: new Set(),
-    often: oftenOf(items),
-  });
-  const at = c.items.findIndex((it) => !skippable(it));
-  const neg = c.items[at + 1];
-  if (
-    !before?.joined ||
-    !before.items.some((it) => it.k === 'work' && it.v === 'soaped') ||
-    c.items[at]?.k !== 'place' ||
-    neg?.k !== 'neg'
-  )
-    return [c];
-  return [cut(c.items.slice(0, at + 1), false, false), cut(c.items.slice(at + 1), c.joined, c.hard)];
-};
-
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
   const w = startWalk(all, text, context);
@@ -300,4 +221,5 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   });
   return { facts: w.facts, ambiguous: w.ambiguous, used: w.used };
 };
+
 export type { Amounting };

@@ -1,11 +1,13 @@
 /** Corrections of what was said before: of whole notes, of a value, a side, a place, a measure; and in mid-sentence. */
 import { dimensionOf, fromSi, toSi, type Unit } from '../server/core/units.ts';
 import { blankAmend, countOf } from './amends.ts';
-import { dimension, itemsOf, type Amounting } from './items.ts';
+import type { Amounting } from './amount-item.ts';
+import { itemsOf } from './items.ts';
 import { makePlace, type PlaceParts } from './place.ts';
 import { settle, type PlaceItem, type Settled } from './settle.ts';
 import type { Amend, Context, Fact, Span } from './shapes.ts';
 import { flatten, tokensOf } from './smooth.ts';
+import { sortOut } from './sort-correction.ts';
 import {
   midCorrection,
   putLead,
@@ -18,6 +20,7 @@ import {
 } from './words/amends.ts';
 
 const spanOf = (text: string): Span => [0, text.length];
+
 const ask =
   /^(?:(?:can you|could you|would you|you can|please|just|ok|so|hey|well|boss|mate|lets|let me|i want to|you better|better) )+/;
 
@@ -55,75 +58,6 @@ const amountSaid = (n: Amounting, unit: Unit): NonNullable<Amend['says']['amount
   unit,
   text: n.text,
 });
-
-type Side = {
-  nums: Amounting[];
-  places: PlaceItem[];
-  wheels: ('forward' | 'aft')[];
-  measures: string[];
-  units: Unit[];
-};
-const side = (): Side => ({ nums: [], places: [], wheels: [], measures: [], units: [] });
-
-/** Sorts what a correction names into what it is and what it was said to be. */
-const sortOut = (items: readonly Settled[]): { now: Side; was: Side; content: boolean; not: boolean } => {
-  const now = side();
-  const was = side();
-  let content = false;
-  let not = false;
-  let into = now;
-  items.forEach((item, i) => {
-    const phrase = 'phrase' in item ? item.phrase : item.k === 'unknown' ? item.low : '';
-    const next = items[i + 1];
-    const nextPhrase = next && 'phrase' in next ? next.phrase : next?.k === 'unknown' ? next.low : '';
-    if (item.k === 'neg' || (/^(?:rather|instead)$/.test(phrase) && /^(?:than|of)$/.test(nextPhrase))) {
-      into = was;
-      not = true;
-    } else if (/^should/.test(phrase) && now.nums.length === 1 && was.nums.length === 0) {
-      was.nums.push(now.nums.pop()!);
-      into = now;
-    } else if (/^(?:said|wrote|typed|told|entered|writing|typing|putting|saying)$/.test(phrase)) into = was;
-    else if (/^(?:meant|mean|meaning|should|actually|but|correct|make|real|really)$/.test(phrase)) into = now;
-    else if (item.k === 'sep' || item.k === 'join') {
-      if (
-        into === was &&
-        (was.nums.length > 0 || was.places.length > 0 || was.measures.length > 0 || was.units.length > 0) &&
-        now.nums.length === 0 &&
-        now.places.length === 0
-      )
-        into = now;
-    } else if (item.k === 'spec') {
-      // "the 51 should be 57": what stood before it was wrong
-      if (now.nums.length === 1 && was.nums.length === 0 && items.slice(i).some((it) => it.k === 'num'))
-        was.nums.push(now.nums.pop()!);
-      into = now;
-    } else if (item.k === 'num' && item.clock === undefined) into.nums.push(item);
-    else if (item.k === 'place') into.places.push(item);
-    else if (item.k === 'wheel') into.wheels.push(item.v);
-    else if (item.k === 'measure') into.measures.push(/^(?:read|reads|reading|says|tape)/.test(phrase) ? '' : item.v);
-    else if (item.k === 'unit') into.units.push(item.v);
-    else if (
-      item.k === 'cond' ||
-      item.k === 'work' ||
-      item.k === 'change' ||
-      item.k === 'hedge' ||
-      item.k === 'told' ||
-      (item.k === 'num' && item.clock !== undefined) ||
-      item.k === 'day' ||
-      item.k === 'often'
-    )
-      content = true;
-    else if (
-      item.k === 'sign' &&
-      !/^(?:right|level|lower|higher|is right|off|wrong|bad|is wrong|misread|slipped|dropped|swapped over|ok|good)$/.test(
-        phrase,
-      )
-    )
-      content = true;
-    else if (item.k === 'filler' && /^(?:later|ago)$/.test(phrase)) content = true;
-  });
-  return { now, was, content, not };
-};
 
 const placeSaid = (item: PlaceItem, text: string): string => {
   const p: PlaceParts = { ...item.p };
@@ -238,8 +172,10 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
   if (what && (strong || paired)) return { ...blankAmend('put', [span]), says: { what } };
   return null;
 };
+
 /** Without one of these a note corrects nothing. */
 const hints = /\b(?:not|isnt|wasnt|arent|rather|instead|should|said|wrote|typed|meant|mean)\b/;
+
 const known =
   /^(?:ment|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
 
@@ -253,73 +189,4 @@ export const correctionAndMore = (text: string, context: Context): { cut: number
     if (amend?.says.amount) return { cut, amend: { ...amend, spans: [[0, cut]] } };
   }
   return null;
-};
-
-/** "95 no wait 98": what went before the correction gives way to what follows it. Works on settled items. */
-export const midway = (items: Settled[], text: string): { items: Settled[]; covered: Span[] } => {
-  const { low, at } = flatten(text);
-  const covered: Span[] = [];
-  let out = items;
-  for (const m of low.matchAll(midCorrection)) {
-    const from = at[m.index]!;
-    const to = at[Math.min(m.index + m[0].trimEnd().replace(/,$/, '').length, at.length - 1)]!;
-    const before = out.filter((i) => i.span[1] <= from && i.k !== 'filler' && i.k !== 'prep');
-    const after = out.filter((i) => i.span[0] >= to && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join');
-    const next = after[0];
-    if (!next || before.length === 0) {
-      // "hums, the compressor I mean": the place comes last
-      if (before.length > 0 && !next) covered.push([from, to]);
-      continue;
-    }
-    const kin = (i: Settled): boolean =>
-      next.k === 'num'
-        ? i.k === 'num' &&
-          (i.clock === undefined) === (next.clock === undefined) &&
-          (dimension(next) === null || dimension(i) === null || dimension(i) === dimension(next))
-        : i.k === next.k && (next.k === 'place' || next.k === 'sign' || next.k === 'cond' || next.k === 'work');
-    const old = before.findLast(kin);
-    if (!old) continue;
-    covered.push([from, to], old.span);
-    const drop = new Set<Settled>(
-      out.filter(
-        (i) =>
-          (i.span[0] >= from && i.span[1] <= to) ||
-          (i.k === 'sep' && i.span[0] >= old.span[1] && i.span[1] <= next.span[0]),
-      ),
-    );
-    drop.add(old);
-    // "right rear is 3/8 low i mean left rear is 3/8 low": all of it said again
-    const until = out.findIndex((i) => i.span[0] >= to && (i.k === 'sep' || i.k === 'join'));
-    const again = out.slice(out.indexOf(next), until < 0 ? undefined : until);
-    const since = out.findLastIndex((i) => i.span[1] <= from && (i.k === 'sep' || i.k === 'join'));
-    const told = out.slice(since + 1).filter((i) => i.span[1] <= from);
-    const kinds = (list: readonly Settled[]): string[] =>
-      list.map((i) => i.k).filter((k) => k === 'place' || k === 'num' || k === 'sign');
-    if (
-      next.k === 'place' &&
-      kinds(told).includes('place') &&
-      new Set(kinds(told)).size >= 2 &&
-      [...new Set(kinds(told))].every((k) => kinds(again).includes(k))
-    ) {
-      covered.push(...told.map((i) => i.span));
-      const gone = new Set<Settled>(told);
-      out = out.filter((i) => !gone.has(i) && !(i.span[0] >= from && i.span[1] <= to));
-      continue;
-    }
-    // the new value moves to the old one's place, so that its subject stays; its own neighbours come along
-    if (next.k === 'place' && old.k === 'place') {
-      const merged: Settled = {
-        ...next,
-        p: { ...old.p, ...Object.fromEntries(Object.entries(next.p).filter(([, v]) => v !== undefined)) },
-      };
-      out = out.map((i) => (i === old ? merged : i)).filter((i) => i !== next && (!drop.has(i) || i === merged));
-    } else if (next.k === 'num' && old.k === 'num') {
-      const moved: Settled = { ...next, unit: next.unit ?? old.unit };
-      const placeBetween = out.some((i) => i.k === 'place' && i.span[0] >= to && i.span[1] <= next.span[0]);
-      out = placeBetween
-        ? out.filter((i) => !drop.has(i))
-        : out.map((i) => (i === old ? moved : i)).filter((i) => i !== next && (!drop.has(i) || i === moved));
-    } else out = out.filter((i) => !drop.has(i));
-  }
-  return { items: out, covered };
 };

@@ -1,7 +1,7 @@
 /** Which dimensions a measure may have, which measure a dimension means, and which parts carry what. Data only. */
 import type { Dimension, Unit } from '../server/core/units.ts';
 import { dimensionOf } from '../server/core/units.ts';
-import { dimension, type Amounting } from './items.ts';
+import { dimension, type Amounting } from './amount-item.ts';
 import { heightRange } from './limits.ts';
 import type { PlaceParts } from './place.ts';
 import type { Context, Measure } from './shapes.ts';

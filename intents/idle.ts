@@ -1,5 +1,6 @@
 /** Words that are idle where they stand: "left" as remaining, "right" as an adverb, "down" as a direction. */
-import type { Amounting, Item } from './items.ts';
+import type { Amounting } from './amount-item.ts';
+import type { Item } from './items.ts';
 import type { Sense } from './lexicon.ts';
 
 const only = (item: Item | undefined, k: Sense['k']): boolean =>

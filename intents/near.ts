@@ -1,9 +1,11 @@
 /** Which place in a clause belongs to which word. */
 import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
-import { joinPlaces, type PlaceItem, type Settled } from './settle.ts';
+import { joinPlaces } from './merge-places.ts';
+import { type PlaceItem, type Settled } from './settle.ts';
 import { sideable } from './sideable.ts';
-import { locOf, phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
+import { locOf } from './loc.ts';
+import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
 type Hit = { item: PlaceItem; index: number; after: boolean };
 /** Parts that a number alone can be a reading of. */

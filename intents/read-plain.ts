@@ -1,34 +1,29 @@
 /** One number that is simply a reading: which measure, which unit, which place. */
 import { dimensionOf, type Dimension } from '../server/core/units.ts';
+import type { Amounting } from './amount-item.ts';
+import { chooseUnit } from './choose-unit.ts';
 import {
   byDimension,
   coachSides,
   heightUnit,
   lengthy,
   measureDims,
-  pressureParts,
   tapeLike,
   timeMeasures,
   voltParts,
 } from './dims.ts';
-import type { Amounting } from './items.ts';
 import { findForNumber, nextReal, placeOfNumber } from './near.ts';
-import { makePlace, takePlace, type PlaceParts } from './place.ts';
-import { durationAfter, tankOrCarried, withEnd } from './read-change.ts';
-import { tidy, type PlaceItem } from './settle.ts';
-import type { Fact, Measure } from './shapes.ts';
-import { sideable } from './sideable.ts';
+import { pairUp } from './pair-up.ts';
+import type { PlaceParts } from './place.ts';
+import { pressurePlace, laterPlace, bracketOf, placeless } from './plain-place.ts';
+import { durationAfter, tankOrCarried, withEnd } from './changes.ts';
+import type { Measure } from './shapes.ts';
 import {
   amountOf,
   assumed,
   carried,
-  locOf,
   phraseOf,
-  push,
   said,
-  settledBare,
-  share,
-  unreadable,
   use,
   whereOf,
   wordOf,
@@ -37,58 +32,11 @@ import {
   type Loc,
   type Walk,
 } from './walk.ts';
-import { chooseUnit } from './choose-unit.ts';
-
-/** "1/8 out", "out 1/8", "-0.5 deg", "top in": which way a wheel points or leans. */
-const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | null => {
-  const at = (j: number): 'in' | 'out' | null => {
-    const it = c.items[j];
-    if (it?.k === 'dir') return it.v;
-    const m = /^(?:toe |toed )?(in|out)$/.exec(phraseOf(it));
-    return m ? (m[1] as 'in' | 'out') : null;
-  };
-  for (let j = index + 1; j < Math.min(c.items.length, index + 5); j += 1) {
-    if (
-      c.items[j]!.k === 'num' ||
-      (c.items[j]!.k === 'measure' &&
-        !w.used.has(c.items[j]!) &&
-        (j > index + 1 || (c.measure !== null && c.items.slice(j + 1).some((it) => it.k === 'num'))))
-    )
-      break;
-    const dir = at(j);
-    const amountNext = c.items[j + 1]?.k === 'num' && c.items[j]?.k === 'filler';
-    if (dir && !amountNext) {
-      use(w, c.items[j]);
-      return dir;
-    }
-  }
-  for (let j = index - 1; j >= Math.max(0, index - 4); j -= 1) {
-    if (c.items[j]!.k === 'num') break;
-    const dir = at(j);
-    if (c.items[j]!.k === 'measure' && !dir) break;
-    if (dir) {
-      use(w, c.items[j]);
-      return dir;
-    }
-  }
-  return null;
-};
-
-const gaugesInNote = (w: Walk): boolean =>
-  w.all.some((i) => i.k === 'place' && i.p.part === 'test port') ||
-  w.all.some((i) => /^(?:second gauge|other gauge|test gauge|gauge itself)/.test(phraseOf(i)));
-
-/** Which place a pressure is of, from the place said. */
-const pressurePlace = (w: Walk, loc: Loc): Loc => {
-  const p = loc.p;
-  if (coachSides(p) && p.end && w.subject?.p.part === 'tyre') return { ...loc, p: { ...p, part: 'tyre' } };
-  if (!p.part && (p.side ?? p.end))
-    return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
-  if (p.part === 'gauge') return gaugesInNote(w) ? loc : { ...loc, p: { part: 'tank' } };
-  if (p.part === 'coach' || p.part === 'pump' || p.part === 'pressure switch') return { ...loc, p: { part: 'tank' } };
-  if (p.part === 'bellows crimp') return { ...loc, p: { ...p, part: 'bellows' } };
-  return loc;
-};
+import { push } from './push.ts';
+import { locOf } from './loc.ts';
+import { settledBare, unreadable } from './ask-about.ts';
+import { share } from './share.ts';
+import { direction, askWheel } from './wheel-direction.ts';
 
 export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   const hit = placeOfNumber(w, c, index);
@@ -438,83 +386,4 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     }
   }
   return index + 1;
-};
-
-const laterPlace = (w: Walk, c: Clause, index: number): Loc | null => {
-  const item = c.items.find((it, j): it is PlaceItem => j > index && it.k === 'place');
-  return item ? locOf(w, item) : null;
-};
-const bracketOf = (w: Walk, c: Clause): Loc | null => {
-  const item = c.items.find((it): it is PlaceItem => it.k === 'place' && it.p.part === 'bracket');
-  if (!item) return null;
-  use(w, item);
-  return { p: item.p, from: 'said', spans: item.spans, item };
-};
-/** Where a reading is when no place stands by it. */
-const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boolean): Loc | null => {
-  const part = w.subject?.p.part ?? '';
-  switch (dim) {
-    case 'pressure':
-      // "still 50 psi inside": in the bellows of the side spoken of
-      if (inside && (w.subject?.p.side === 'left' || w.subject?.p.side === 'right'))
-        return { p: { side: w.subject.p.side, part: 'bellows' }, from: 'carried', spans: [] };
-      if (part === 'height valve' && /\bbench/i.test(w.text)) return carried(w.subject);
-      if (w.lastWork === 'soaped' && w.lastReading === null) return assumed({ part: 'tank' });
-      return part === 'bellows' || part === 'tyre' || (w.lastMeasure === 'pressure' && pressureParts.has(part))
-        ? tankOrCarried(w.subject)
-        : assumed({ part: 'tank' });
-    case 'current':
-      return assumed({ part: 'motor' });
-    case 'voltage':
-      return voltParts.has(part) ? carried(w.subject) : part === 'pump' ? assumed({ part: 'motor' }) : null;
-    case 'temperature':
-      return ['pump', 'motor', 'tyre', 'pump head'].includes(part) ? carried(w.subject) : assumed({ part: 'ambient' });
-    case 'mass':
-      return part === '' || part === 'load' || part === 'axle' || part === 'wheel' ? carried(w.subject) : null;
-    case 'volume':
-      return assumed({ part: 'tank' });
-    default:
-      return measure === 'dead band' && part !== 'height valve'
-        ? assumed({ part: 'height valve' })
-        : carried(w.subject);
-  }
-};
-
-const askWheel = (
-  w: Walk,
-  c: Clause,
-  measure: Measure,
-  p: PlaceParts,
-  n: Amounting,
-  index: number,
-  item?: PlaceItem,
-): void => {
-  const dir = direction(w, c, index);
-  const t = `${n.text}${n.unit ? '' : measure === 'camber' ? ' deg' : ' in'}${dir ? ` ${dir === 'out' && measure === 'camber' ? 'negative' : dir}` : ''}`;
-  w.ambiguous.push({
-    question: `${measure} ${n.text}: which wheel of that side?`,
-    candidates: (['forward', 'aft'] as const).map((v) => ({
-      label: v === 'forward' ? 'front wheel of the two' : 'rear wheel of the two',
-      text: `${measure} ${p.side} rear ${v} wheel ${t}`,
-    })),
-    spans: item ? [item.span, n.span] : [n.span],
-  });
-  use(w, n, item, c.measure);
-};
-
-/** Two values for both ends of an end ("fronts 15 1/4 and 15 3/8"): left, then right. */
-const pairUp = (w: Walk, fact: Fact, item: PlaceItem | undefined): void => {
-  if (fact.is !== 'reading') return;
-  const prev = w.facts[w.facts.indexOf(fact) - 1];
-  if (prev?.is !== 'reading' || prev.what.v !== fact.what.v || prev.when || fact.when) return;
-  const a = takePlace(prev.where.v);
-  if (!a || prev.where.v !== fact.where.v) return;
-  const open =
-    (a.side === undefined || a.side === 'both') &&
-    (a.end !== undefined || a.side === 'both' || (a.part !== undefined && sideable.has(a.part)));
-  const again =
-    item !== undefined && w.text.slice(...item.span).length > 0 && item.span[0] > (prev.amount.spans[0]?.[1] ?? 0);
-  if (!open || again) return;
-  prev.where = { ...prev.where, v: makePlace({ ...a, side: 'left' }), from: 'assumed' };
-  fact.where = { ...fact.where, v: makePlace({ ...a, side: 'right' }), from: 'assumed' };
 };

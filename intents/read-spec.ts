@@ -10,23 +10,13 @@ import {
   pressureUnit,
   voltParts,
 } from './dims.ts';
-import type { Amounting } from './items.ts';
+import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
-import {
-  amountOf,
-  assumed,
-  locOf,
-  push,
-  said,
-  share,
-  use,
-  whereOf,
-  type Clause,
-  type Draft,
-  type Loc,
-  type Walk,
-} from './walk.ts';
+import { amountOf, assumed, said, use, whereOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
+import { push } from './push.ts';
+import { locOf } from './loc.ts';
+import { share } from './share.ts';
 import type { PlaceItem } from './settle.ts';
 
 /** True when a limit was read from the clause. */

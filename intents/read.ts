@@ -1,17 +1,23 @@
 /** Reads a note into facts, questions, corrections and hazards. Pure, total, linear in the length of the note. */
-import { toSi } from '../server/core/units.ts';
 import { aimAmend } from './amends.ts';
-import { askIn, asideIn, isChatter, plainAsk, sentencesOf, splitTails, type Sentence } from './asks.ts';
+import { readAside } from './aside.ts';
+import { askFacts } from './ask-facts.ts';
+import { askIn, asideIn, isChatter, plainAsk } from './asks.ts';
+import { sentencesOf } from './sentences.ts';
+import { splitTails } from './split-tails.ts';
 import { readClauses } from './clause.ts';
-import { correctionAndMore, midway, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
+import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
+import { midway } from './midway.ts';
+import { ofTheDeed, deedWords, deedWorks, clauseAround } from './deed.ts';
 import { findHazards } from './hazards.ts';
-import { itemsOf, type Amounting } from './items.ts';
+import { itemsOf } from './items.ts';
+import { yes, no, shift, sameThing, contrary } from './open-answer.ts';
+import { overPressure } from './over-pressure.ts';
 import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
-import { flatten, tokensOf } from './smooth.ts';
 import { settle, type Settled } from './settle.ts';
-import type { Amend, Ask, Context, Fact, Reading, Span } from './shapes.ts';
-import { topicOf } from './topic.ts';
+import type { Amend, Context, Fact, Reading, Span } from './shapes.ts';
+import { flatten, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
 
 /** A context that knows nothing: a coach in psi and inches, traffic on the right. */
@@ -29,30 +35,6 @@ export const blankContext = (note: string, more: Partial<Context> = {}): Context
 });
 
 const empty = (): Reading => ({ facts: [], amends: [], asks: [], hazards: [], ambiguous: [], unread: [] });
-const yes =
-  /^(?:(?:yes|yeah|yep|yup|aye)[ ,]+(?:i |we |they |its |it |already |put |done |did |have |has |just |now |sir |mate |boss |all |are |is |been |that |sorted |in |on )*(?:already|put|done|did|have|now|sir|mate|boss|are|is|sorted|sure|it is)?|yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir)[.! ]*$/;
-const no =
-  /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;
-
-const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
-  ...reading,
-  facts: reading.facts.map(
-    (f) =>
-      ({
-        ...f,
-        where: { ...f.where, from, spans: [span] },
-        what: 'what' in f ? { ...f.what, from, spans: [span] } : f,
-      }) as Fact,
-  ),
-  hazards: [],
-  asks: [],
-  unread: [],
-});
-
-const sameThing = (a: Fact, b: Fact): boolean =>
-  a.is === b.is && 'what' in a && 'what' in b && a.what.v === b.what.v && a.where.v === b.where.v;
-const contrary = (a: Fact, b: Fact): boolean =>
-  sameThing(a, b) && a.is === 'condition' && b.is === 'condition' && a.holds !== b.holds;
 
 /** Spans of the words left over, neighbours joined. */
 const unreadSpans = (text: string, unread: readonly Settled[]): Span[] => {
@@ -66,129 +48,11 @@ const unreadSpans = (text: string, unread: readonly Settled[]): Span[] => {
   return out;
 };
 
-/** A supposed fact of a question: its words are the question's. */
-const within = (f: Fact, id: string, span: Span): Fact =>
-  ({
-    ...f,
-    id,
-    where: { ...f.where, spans: f.where.spans.length > 0 ? [span] : [] },
-    ...('what' in f ? { what: { ...f.what, spans: [span] } } : {}),
-    ...(f.is === 'reading' ? { amount: { ...f.amount, spans: [span] } } : {}),
-    ...(f.is === 'reading' && f.from ? { from: { ...f.from, spans: [span] } } : {}),
-    ...(f.is === 'reading' && f.over ? { over: { ...f.over, spans: [span] } } : {}),
-    ...(f.is === 'reading' && f.across ? { across: { ...f.across, spans: [span] } } : {}),
-    ...(f.when ? { when: { ...f.when, spans: [span] } } : {}),
-  }) as Fact;
-
-const askFacts = (
-  sentence: Sentence,
-  found: { kind: Ask['ask']; topic: string; span: Span; words: string; command?: string },
-  context: Context,
-): Ask => {
-  const at = sentence.low.indexOf(found.topic);
-  const topicText = found.topic !== '' && at >= 0 ? found.topic : sentence.low;
-  const items = settle(itemsOf(tokensOf(topicText), topicText), topicText, context);
-  const whole = settle(itemsOf(tokensOf(sentence.low), sentence.low), sentence.low, context);
-  const supposes =
-    found.kind === 'what if' ||
-    found.kind === 'meaning' ||
-    found.kind === 'limit' ||
-    found.kind === 'why' ||
-    found.kind === 'why not' ||
-    found.kind === 'safe' ||
-    found.kind === 'how long';
-  const read = supposes ? readClauses(items, topicText, { ...context, open: null }) : null;
-  const amounts = whole
-    .filter((i): i is Amounting => i.k === 'num' && i.clock === undefined)
-    .map((n) => ({ n, unit: n.unit ?? 'count' }))
-    .map(({ n, unit }) => ({ si: toSi(n.value, unit), pm: 0, unit, text: n.text }));
-  const about =
-    found.command ??
-    (found.kind === 'limit' ? topicOf(whole, found.kind) : undefined) ??
-    topicOf(items, found.kind) ??
-    topicOf(whole, found.kind);
-  return {
-    ask: found.kind,
-    words: found.words,
-    facts: (read?.facts ?? []).map((f, i) => within(f, `${context.note}.${900 + (i % 90)}`, found.span)),
-    amounts,
-    spans: [found.span],
-    ...(about ? { about } : {}),
-  };
-};
-
 /** A correction first, then a note of its own: the rest is read as it stands, spans and all. */
 const afterCorrection = (text: string, more: { cut: number; amend: Amend }, context: Context): Reading => {
   const rest = readSafely(text.slice(0, more.cut).replace(/[^\n]/g, ' ') + text.slice(more.cut), context, false);
   return { ...rest, amends: [aimAmend(more.amend, context, rest.facts.length), ...rest.amends] };
 };
-
-/** Words that name the dangerous deed itself report nothing: "crack it loose", "hit the bag with shop air". */
-const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
-  if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return false;
-  if (f.is === 'work')
-    return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
-  return f.is === 'sign' && !deedFree.has(f.what.v);
-};
-/** Words of the dangerous deed that would else be taken for signs, anywhere in its clause. */
-const deedWords: ReadonlySet<string> = new Set([
-  'holds',
-  'works',
-  'ok',
-  'loose',
-  'cracked',
-  'noisy',
-  'reads wrong',
-  'level',
-  'aged',
-  'plugged',
-  'welded',
-  'dirty',
-  'warm',
-  'blown',
-  'cupped',
-  'not working',
-  'broken',
-  'disconnected',
-]);
-const deedWorks: ReadonlySet<string> = new Set([
-  'removed',
-  'opened',
-  'disconnected',
-  'cleaned',
-  'replaced',
-  'closed',
-  'refitted',
-  'checked',
-  'tightened',
-  'connected',
-]);
-/** From the comma or stop before a danger to the one after it. */
-const clauseAround = (text: string, [from, to]: Span): Span => {
-  const before = Math.max(...[',', ';', '\n', '. '].map((c) => text.lastIndexOf(c, from)));
-  const after = text.slice(to).search(/[,;\n]|\. /);
-  return [before + 1, after < 0 ? text.length : to + after];
-};
-/** Signs that stay what they are inside the words of a danger. */
-const deedFree: ReadonlySet<string> = new Set([
-  'flat',
-  'torn',
-  'cords showing',
-  'frozen',
-  'on stops',
-  'hot',
-  'hiss',
-  'bubbles',
-  'leaks',
-  'runs on',
-  'exhausts',
-  'sags',
-  'blows fuse',
-  'chafed',
-  'swollen',
-  'wont run',
-  'stuck',
-]);
 
 const readSafely = (text: string, context: Context, corrects = true): Reading => {
   const out = empty();
@@ -388,62 +252,6 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   return out;
 };
 
-/** Gauge pressure from which a pump that does not stop is a danger. Common practice, no source: cut-out is 120 psi or so. */
-const tooHigh = 125 * 6894.757293168361;
-/** "wont shut off" with the tank well up, in this note or the last ones: the pump has run past its cut-out. */
-const overPressure = (out: Reading, context: Context): void => {
-  if (out.hazards.some((h) => h.hazard === 'over-pressure')) return;
-  const runsOn = out.facts.filter((f) => f.is === 'sign' && f.there && f.what.v === 'runs on');
-  const running = out.facts.filter((f) => f.is === 'condition' && f.holds && f.what.v === 'pump running');
-  const tank = [...context.recent.flatMap((n) => n.facts), ...out.facts].findLast(
-    (f) =>
-      f.is === 'reading' &&
-      f.what.v === 'pressure' &&
-      ['tank', 'gauge', 'test port', ''].includes(f.where.v) &&
-      !f.held,
-  );
-  const si = tank?.is === 'reading' ? tank.amount.v.si : 0;
-  const own = tank !== undefined && out.facts.includes(tank);
-  const by =
-    si >= tooHigh && runsOn.length > 0 ? runsOn : si >= tooHigh * 1.12 && own && running.length > 0 ? running : [];
-  if (by.length > 0)
-    out.hazards.push({
-      hazard: 'over-pressure',
-      mode: 'doing',
-      spans: by.flatMap((f) => ('what' in f ? f.what.spans : [])),
-    });
-};
-
-/** A sentence that names another system: no fact comes of the words about it; other clauses of it are still read. */
-const readAside = (sentence: Sentence, about: string, text: string, out: Reading, quiet: Span[]): void => {
-  const parts = splitClauses(text, sentence);
-  let said = false;
-  for (const [from, to] of parts) {
-    const clause = text.slice(from, to);
-    const aside = asideIn({ from, to, text: clause, low: flatten(clause).low.replace(/\s+/g, ' ').trim() });
-    if (aside?.ask === 'elsewhere') {
-      quiet.push([from, to]);
-      if (!said) out.asks.push(plainAsk('elsewhere', clause.trim(), [from, to], about));
-      said = true;
-    }
-  }
-  if (!said) {
-    quiet.push([sentence.from, sentence.to]);
-    out.asks.push(plainAsk('elsewhere', sentence.text, [sentence.from, sentence.to], about));
-  }
-};
-const splitClauses = (text: string, sentence: Sentence): Span[] => {
-  const out: Span[] = [];
-  let from = sentence.from;
-  const body = text.slice(sentence.from, sentence.to);
-  for (const m of body.matchAll(/,| but | and (?=the (?:tank|left|right|air|coach|bag)|tank|left|right|lr|rr)/gi)) {
-    out.push([from, sentence.from + m.index]);
-    from = sentence.from + m.index + m[0].length;
-  }
-  out.push([from, sentence.to]);
-  return out.filter(([a, b]) => b > a);
-};
-
 /**
  * Reads `text` as `context` frames it. Total: never throws, whatever the text; a note it cannot read comes back as
  * unread from end to end.
@@ -459,6 +267,7 @@ export const read = (text: string, context: Context): Reading => {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
   }
 };
+
 const safeHazards = (text: string): Reading['hazards'] => {
   try {
     return findHazards(text);

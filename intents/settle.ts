@@ -1,11 +1,14 @@
 /** Settles each item to one sense, merges neighbouring places, resolves relative sides and this coach's labels. */
-import type { Amounting, Item } from './items.ts';
-import type { Relative, Sense } from './lexicon.ts';
-import { makePlace, takePlace, type PlaceParts } from './place.ts';
-import type { Condition, Context, Part, Side, Span } from './shapes.ts';
-import { sideable } from './sideable.ts';
-import { airSide, partJoins } from './words/parts.ts';
+import type { Amounting } from './amount-item.ts';
+import { only, pick } from './choose-sense.ts';
+import { dottedTimes } from './dotted-times.ts';
 import { beyond, idle, phraseAt } from './idle.ts';
+import type { Item } from './items.ts';
+import type { Relative, Sense } from './lexicon.ts';
+import { compatible, tidy, glue, wheeled } from './merge-places.ts';
+import { makePlace, takePlace, type PlaceParts } from './place.ts';
+import type { Condition, Context, Part, Span } from './shapes.ts';
+import { sideOf, labelled, slashedCorner, rightHand, otherOne, partFollows } from './side-words.ts';
 
 export type PlaceItem = {
   k: 'place';
@@ -22,6 +25,7 @@ export type PlaceItem = {
   other?: boolean;
   phrase: string;
 };
+
 export type Settled =
   | Amounting
   | PlaceItem
@@ -32,110 +36,6 @@ export type Settled =
   | { k: 'unknown'; low: string; span: Span };
 
 const joins = new Set(['and', 'but', 'then', 'though', 'however']);
-
-const sideOf = (rel: Relative, traffic: 'right' | 'left'): Side => {
-  // traffic keeps right: the driver sits left, the kerb is on the right
-  const kerb: Side = traffic === 'right' ? 'right' : 'left';
-  const other: Side = kerb === 'right' ? 'left' : 'right';
-  return rel === 'kerb' || rel === 'passenger' ? kerb : other;
-};
-
-const isNum = (item: Item | undefined): item is Amounting => item?.k === 'num';
-const only = (item: Item | undefined, k: Sense['k']): boolean =>
-  item?.k === 'senses' && item.senses.some((s) => s.k === k);
-
-const behind = (items: readonly Item[], i: number): Item | undefined => {
-  for (let j = i; j >= 0; j -= 1) {
-    const it = items[j]!;
-    if (it.k === 'senses' && it.senses.every((s) => s.k === 'filler' || s.k === 'prep')) continue;
-    return it;
-  }
-  return undefined;
-};
-
-const rank: readonly Sense['k'][] = [
-  'place',
-  'wheel',
-  'sign',
-  'cond',
-  'work',
-  'measure',
-  'often',
-  'unit',
-  'neg',
-  'hedge',
-  'told',
-  'prep',
-  'filler',
-];
-const best = (senses: readonly Sense[]): Sense => {
-  for (const k of rank) for (const sense of senses) if (sense.k === k) return sense;
-  return senses[0]!;
-};
-
-const pick = (items: readonly Item[], i: number, senses: readonly Sense[]): Sense => {
-  if (senses.length === 1) return senses[0]!;
-  const get = <K extends Sense['k']>(k: K): Extract<Sense, { k: K }> | undefined =>
-    senses.find((s): s is Extract<Sense, { k: K }> => s.k === k);
-  const next = beyond(items, i + 1, true);
-  const prev = behind(items, i - 1);
-  const measure = get('measure');
-  if (measure && isNum(next)) return measure;
-  if (measure && only(next, 'measure')) return measure;
-  const work = get('work');
-  const sign = get('sign');
-  const often = get('often');
-  const cond = get('cond');
-  if (often && !cond && (prev || next) && !isNum(next)) return often;
-  if (often && cond && items.some((it, j) => j !== i && it.k === 'senses' && it.senses.some((s) => s.k === 'sign')))
-    return often;
-  if (work && sign) {
-    if (only(next, 'place') && !only(prev, 'place')) return work;
-    return sign;
-  }
-  const place = get('place');
-  if (work && place) return only(next, 'place') ? work : place;
-  if (place && measure) return isNum(next) || isNum(prev) ? measure : place;
-  if (place && sign) return only(next, 'place') || only(prev, 'place') ? sign : place;
-  return best(senses);
-};
-
-const compatible = (a: PlaceParts, b: PlaceParts): PlaceParts | null => {
-  // "the right side of the bus"
-  if (b.part === 'coach' && !a.part && (a.side ?? a.end)) return { ...a };
-  if (a.part === 'coach' && !b.part && (b.side ?? b.end)) return { ...b };
-  const out: PlaceParts = { ...a };
-  for (const key of ['side', 'end', 'wheel'] as const) {
-    const value = b[key];
-    if (value === undefined) continue;
-    if (out[key] !== undefined && out[key] !== value) return null;
-    Object.assign(out, { [key]: value });
-  }
-  if ((a.part === 'load') !== (b.part === 'load')) {
-    if (!(a.side ?? a.end ?? b.side ?? b.end)) return null;
-    out.part = a.part === 'load' ? b.part : a.part;
-  } else if (a.part && b.part && a.part !== b.part) {
-    const joined = partJoins[a.part]?.[b.part] ?? partJoins[b.part]?.[a.part];
-    if (!joined) return null;
-    out.part = joined;
-  } else if (b.part) out.part = b.part;
-  if (out.part && (out.side || out.end || out.wheel) && !sideable.has(out.part)) return null;
-  return out;
-};
-
-/** Two places said of one thing ("bag" and "crimp", "damper" and "rear"); null when they are two things. */
-export const joinPlaces = (a: PlaceParts, b: PlaceParts): PlaceParts | null => {
-  const p = compatible(a, b);
-  return p ? tidy(p) : null;
-};
-
-/** Drops what a place cannot carry: an end on air parts of a rear side; the coach beside a corner. */
-export const tidy = (p: PlaceParts): PlaceParts => {
-  const out: PlaceParts = { ...p };
-  if (out.part && airSide.has(out.part)) delete out.end;
-  if (out.part === 'coach' && (out.side || out.end)) delete out.part;
-  return out;
-};
 
 const offable: ReadonlySet<string> = new Set([
   'line',
@@ -150,73 +50,6 @@ const offable: ReadonlySet<string> = new Set([
   'valve to panel line',
   'arm',
 ]);
-/** Words that may stand between a side and its part. */
-const glue = /^(?:the|a|an|my|our|its|his|her|that|this|side|end|hand|corner|own|same|of|one|old|other|whole|new)$/;
-
-/** Parts that a side of the tandem has one of for each wheel. */
-const wheeled: ReadonlySet<string> = new Set([
-  'wheel',
-  'tyre',
-  'bellows',
-  'shock',
-  'bracket',
-  'shim',
-  'control arm',
-  'wheel bearing',
-  'axle',
-  'bellows crimp',
-  'bellows fold',
-  'pin',
-  'bushing',
-  'piston',
-  'bump stop',
-  'bellows line',
-  'shock bushing',
-]);
-
-const labelled = (phrase: string, raw: string, prev: Settled | undefined, labels: Context['labels']): string | null => {
-  const name = labels[phrase];
-  if (!name) return null;
-  if (!name.startsWith('panel ')) return name;
-  const shouted = raw.length >= 2 && raw === raw.toUpperCase() && /[A-Z]/.test(raw);
-  const after = prev?.k === 'place' && (prev.p.part === 'panel' || prev.p.part === 'panel port');
-  return shouted || after ? name : null;
-};
-
-const slashedCorner = (items: readonly Item[], i: number, typed: string): PlaceParts | null => {
-  if (typed !== 'r/r' && typed !== 'l/r') return null;
-  const has = (phrase: string): boolean =>
-    items.some((o) => (o.k === 'senses' && o.phrase === phrase) || (o.k === 'unknown' && o.low === phrase));
-  const next = items[i + 1];
-  const told =
-    next?.k === 'num' ||
-    (next?.k === 'senses' && next.senses.some((s) => s.k === 'sign')) ||
-    (next?.k === 'senses' && next.senses.some((s) => s.k === 'place') && (items[i + 2]?.k === 'num' || has('l/r')));
-  if (typed === 'r/r') return told ? { side: 'right', end: 'rear' } : null;
-  return has('r/r') || has('l/f') || has('r/f') ? { side: 'left', end: 'rear' } : null;
-};
-
-/** RH is right hand or ride height: a side that follows makes it a height, a part makes it a side. */
-const rightHand = (items: readonly Item[], i: number, base: { span: Span; phrase: string }): Settled => {
-  const next = beyond(items, i + 1, true);
-  const sideNext =
-    next?.k === 'senses' && next.senses.some((s) => s.k === 'place' && (s.p.side !== undefined || s.rel !== undefined));
-  const number = next?.k === 'num' && next.unit !== 'psi' && next.unit !== 'bar' && next.unit !== 'kPa';
-  const laterSide = items
-    .slice(i + 1)
-    .some(
-      (o) =>
-        o.k === 'senses' &&
-        o.senses.some(
-          (s) =>
-            (s.k === 'place' && s.p.side !== undefined && s.p.end !== undefined) ||
-            (s.k === 'place' && s.rel !== undefined),
-        ),
-    );
-  if (sideNext || (number && laterSide && !items.some((o) => o.k === 'senses' && /^(?:lh|lhs|l\/h)$/.test(o.phrase))))
-    return { k: 'measure', v: 'height', ...base };
-  return { k: 'place', p: { side: 'right' }, spans: [base.span], bare: 'rh', ...base };
-};
 
 const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
@@ -225,57 +58,6 @@ const electric = (items: readonly Item[], i: number): boolean =>
 const unitNext = (item: Item | undefined): Amounting['unit'] => {
   const sense = item?.k === 'senses' ? item.senses.find((s) => s.k === 'unit') : undefined;
   return sense?.k === 'unit' ? sense.v : null;
-};
-
-const otherOne = (items: readonly Item[], i: number, text: string): boolean => {
-  const item = items[i]!;
-  if (item.k === 'num' || item.k === 'sep' || item.k === 'join' || !/^(?:the )?other$/.test(phraseAt(items, i)))
-    return false;
-  const rest = text.slice(item.span[1], item.span[1] + 40).toLowerCase();
-  return (
-    /^ (?:one|side|bag|air bag|bellows|valve|shock|damper|corner|tyre|tire)\b/.test(rest) &&
-    !/^ \w+ (?:side )?(?:is |does |was )?(?:too|also|as well|the same|same|likewise|identical|just the same|gauge)\b/.test(
-      rest,
-    ) &&
-    !/\bthan the $/i.test(text.slice(Math.max(0, item.span[0] - 9), item.span[0]))
-  );
-};
-
-/** A part follows a side at once: "right bag". */
-const partFollows = (raw: readonly Settled[], item: Settled): boolean => {
-  const next = raw[raw.indexOf(item) + 1];
-  return next?.k === 'place' && next.p.part !== undefined;
-};
-
-/** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
-const dottedTimes = (raw: Settled[], text: string): void => {
-  const like = (it: Settled | undefined): it is Amounting =>
-    it?.k === 'num' &&
-    it.unit === null &&
-    it.clock === undefined &&
-    /^\d{1,2}\.[0-5]\d$/.test(it.text) &&
-    it.value < 24;
-  const take = (n: Amounting): void => {
-    n.clock = Math.floor(n.value) * 60 + Math.round((n.value % 1) * 100);
-  };
-  const leads = raw.filter((it, i): it is Amounting => {
-    if (!like(it)) return false;
-    const before = raw[i - 1];
-    return (before === undefined || (before.k === 'sep' && before.hard)) && raw[i + 1]?.k === 'num';
-  });
-  if (leads.length >= 2) leads.forEach(take);
-  raw.forEach((it, i) => {
-    if (!like(it)) return;
-    const at = raw[i - 1];
-    const colon = raw[i + 1];
-    const number = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
-    if (
-      number &&
-      ((text[it.span[1]] === ':' && colon?.k === 'sep') ||
-        (at !== undefined && 'phrase' in at && at.phrase === 'at' && colon?.k === 'sep' && text[it.span[1]] === ':'))
-    )
-      take(it);
-  });
 };
 
 export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {

@@ -1,0 +1,317 @@
+/** A number with its unit, tolerance, range or time of day, from the tokens at one place. */
+import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts';
+import { numberAt } from './number.ts';
+import { wordsFrom } from './phrase.ts';
+import type { Token } from './scan.ts';
+import type { Span } from './shapes.ts';
+import { gluedOnly, looseAfterNumber, numberWords, unitWords } from './words/units.ts';
+
+export type Loose = 'about' | 'just under' | 'just over' | 'at least' | 'at most';
+
+export type Amounting = {
+  k: 'num';
+  value: number;
+  step: number;
+  whole: boolean;
+  unit: Unit | null;
+  /** Upper end of a range, in the same unit. */
+  to?: number;
+  /** Plus or minus, in the same unit. */
+  tol?: number;
+  about?: Loose;
+  signed: boolean;
+  clock?: number;
+  slip?: boolean;
+  /** Said figure by figure: may be a time of day. */
+  run?: boolean;
+  span: Span;
+  text: string;
+};
+
+export const unitTable = new Map<string, Unit>(
+  unitWords.flatMap(([phrases, unit]) => phrases.split('|').map((p) => [p, unit] as const)),
+);
+
+export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { unit: Unit; next: number } | null => {
+  for (let n = 6; n > 0; n -= 1) {
+    const slice = tokens.slice(i, i + n);
+    if (slice.length < n || slice.at(-1)!.kind === 'space' || slice[0]!.kind === 'digits') continue;
+    const text = slice.map((t) => (t.kind === 'space' ? ' ' : t.low.toLowerCase())).join('');
+    const unit = unitTable.get(text);
+    if (!unit) continue;
+    const after = tokens[i + n];
+    if (slice.at(-1)!.kind === 'word' && after?.kind === 'word') continue;
+    if (!glued && gluedOnly.has(text)) {
+      if (!looseAfterNumber.has(text)) continue;
+      // "13 in the tank", "95 a bit low", "l", "m": the letter belongs to what follows
+      const follow = wordsFrom(tokens, i + n, 1)[0]?.low;
+      if (
+        (text === 'in' ||
+          text === 'a' ||
+          text === 's' ||
+          text === 'f' ||
+          text === 'c' ||
+          text === 'm' ||
+          text === 'pt') &&
+        follow &&
+        /^(?:the|a|an|tank|auto|shut|fill|hold|empty|my|bit|left|right|min|mins|minutes|\d+|it|lock|road|about|l|r|bags?|each|fuse|new|quarter|half|leak|little)$/.test(
+          follow,
+        )
+      )
+        continue;
+      if (
+        text === 'in' &&
+        (tokens[i + n + 1]?.kind === 'digits' ||
+          (follow !== undefined && (Object.hasOwn(numberWords, follow) || /^(?:half|an)$/.test(follow))))
+      )
+        continue;
+    }
+    return { unit, next: i + n };
+  }
+  return null;
+};
+
+export const spaceAt = (tokens: readonly Token[], i: number): number => (tokens[i]?.kind === 'space' ? i + 1 : i);
+
+const clockAfter = (tokens: readonly Token[], i: number): { half: 'am' | 'pm'; next: number } | null => {
+  const at = spaceAt(tokens, i);
+  const low = tokens[at]?.low;
+  if (low === 'am' || low === 'pm') return { half: low, next: at + 1 };
+  if ((low === 'a' || low === 'p') && tokens[at + 1]?.kind === 'space' && tokens[at + 2]?.low === 'm')
+    return { half: low === 'a' ? 'am' : 'pm', next: at + 3 };
+  if ((low === 'a' || low === 'p') && tokens[at + 1]?.low === '.' && tokens[at + 2]?.low === 'm')
+    return { half: low === 'a' ? 'am' : 'pm', next: at + (tokens[at + 3]?.low === '.' ? 4 : 3) };
+  return null;
+};
+
+const tolAt = (tokens: readonly Token[], i: number): number | null => {
+  const at = spaceAt(tokens, i);
+  const t = tokens[at];
+  if (t?.low === '±') return at + 1;
+  if (t?.low === '+' && tokens[at + 1]?.low === '-') return at + 2;
+  if (t?.low === '+' && tokens[at + 1]?.low === '/' && tokens[at + 2]?.low === '-') return at + 3;
+  if (t?.low === '+' && tokens[spaceAt(tokens, at + 1)]?.low === '-') return spaceAt(tokens, at + 1) + 1;
+  if (t?.low === 'plus' && tokens[at + 2]?.low === 'or' && tokens[at + 4]?.low === 'minus') return at + 5;
+  if (t?.low === 'plus' && tokens[at + 2]?.low === 'minus') return at + 3;
+  if (t?.low === 'give' && tokens[at + 2]?.low === 'or' && tokens[at + 4]?.low === 'take') return at + 5;
+  return null;
+};
+
+const joinsRange = (t: Token | undefined): boolean =>
+  t?.kind === 'mark' && (t.low === '-' || t.low === '–' || t.low === '—');
+
+/** "8.15am": hours and minutes with a stop between. */
+const dotted = (n: { kind: string; value: number; step: number }): boolean =>
+  n.kind === 'decimal' && n.step === 0.01 && n.value < 13 && Math.round((n.value % 1) * 100) < 60;
+
+export const numberItem = (
+  tokens: readonly Token[],
+  start: number,
+  text: string,
+): { item: Amounting; next: number } | null => {
+  const n = numberAt(tokens, start);
+  if (!n) return null;
+  // "half the morning", "quarter of the shims": no number
+  if (
+    n.kind === 'fraction' &&
+    tokens[start]!.kind === 'word' &&
+    /^ (?:of )?the /i.test(text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 8))
+  )
+    return null;
+  // "two by sixes", "2 by 4": timber
+  if (
+    /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(
+      text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 10),
+    ) &&
+    n.value <= 4
+  )
+    return null;
+  let next = n.next;
+  const item: Amounting = {
+    k: 'num',
+    value: n.value,
+    step: n.step,
+    whole: n.kind === 'whole' || n.kind === 'words',
+    unit: null,
+    signed: n.signed,
+    span: [tokens[start]!.from, 0],
+    text: '',
+    ...(n.slip ? { slip: true } : {}),
+    ...(n.run ? { run: true } : {}),
+  };
+  const finish = (end: number): { item: Amounting; next: number } => {
+    const span: Span = [tokens[start]!.from, tokens[end - 1]!.to];
+    return { item: { ...item, span, text: text.slice(...span) }, next: end };
+  };
+  const half =
+    n.kind === 'clock' || (n.kind === 'whole' && n.value <= 12) || n.kind === 'words' || dotted(n)
+      ? clockAfter(tokens, next)
+      : null;
+  if (half || n.kind === 'clock') {
+    let minutes =
+      n.kind === 'clock'
+        ? n.value
+        : n.kind === 'decimal'
+          ? Math.floor(n.value) * 60 + Math.round((n.value % 1) * 100)
+          : n.value > 100
+            ? Math.floor(n.value / 100) * 60 + (n.value % 100)
+            : n.value * 60;
+    if (half?.half === 'pm' && minutes < 720) minutes += 720;
+    if (half?.half === 'am' && minutes >= 720) minutes -= 720;
+    item.clock = minutes;
+    return finish(half?.next ?? next);
+  }
+  // 90ish, 90 ish, 90-ish
+  const ish =
+    tokens[next]?.low === 'ish'
+      ? next
+      : (tokens[next]?.kind === 'space' || tokens[next]?.low === '-') && tokens[next + 1]?.low === 'ish'
+        ? next + 1
+        : -1;
+  if (ish >= 0) {
+    item.about = 'about';
+    next = ish + 1;
+  }
+  const glued = tokens[next]?.kind !== 'space';
+  const article =
+    n.kind === 'fraction' &&
+    !glued &&
+    /^ (?:of )?an? /i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
+  let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
+  // "amps 22.5 volts at the motor 11.6": the unit stands before its number
+  const led = tokens[start - 1]?.kind === 'space' ? unitTable.get(tokens[start - 2]?.low ?? '') : undefined;
+  if (
+    u &&
+    led &&
+    !glued &&
+    dimensionOf(led) !== dimensionOf(u.unit) &&
+    /^(?:amps|volts|amperes|psi)$/.test(tokens[start - 2]!.low) &&
+    /^ (?:at|on|to) /.test(text.slice(tokens[u.next - 1]!.to, tokens[u.next - 1]!.to + 5))
+  )
+    u = null;
+  if (!u && joinsRange(tokens[next]) && tokens[next + 1]?.kind === 'word') u = unitAt(tokens, next + 1, true);
+  // "half an hour", "quarter of an inch"
+  if (!u && n.kind === 'fraction') {
+    const of = wordsFrom(tokens, next, 3);
+    const k = of[0]?.low === 'of' ? 1 : 0;
+    if (of[k]?.low === 'an' || of[k]?.low === 'a' || of[k]?.low === 'the')
+      u = unitAt(tokens, spaceAt(tokens, of[k].end), false);
+  }
+  if (!u && n.kind === 'fraction' && tokens[spaceAt(tokens, next)]?.low === 'psi')
+    u = { unit: 'psi', next: spaceAt(tokens, next) + 1 };
+  if (u) {
+    item.unit = u.unit;
+    next = u.next;
+    if (tokens[next]?.low === 'ish') {
+      item.about = 'about';
+      next += 1;
+    }
+    // 5' 3", 6 min 40, 6 min 40 s, 1 hr 20, 11 minutes and 30 seconds
+    const and =
+      (u.unit === 'min' || u.unit === 'h') && tokens[spaceAt(tokens, next)]?.low === 'and'
+        ? spaceAt(tokens, spaceAt(tokens, next) + 1)
+        : -1;
+    const tail = and > 0 ? numberAt(tokens, and) : null;
+    const tailUnit = tail ? unitAt(tokens, spaceAt(tokens, tail.next), false)?.unit : undefined;
+    const joined = tail !== null && ((u.unit === 'min' && tailUnit === 's') || (u.unit === 'h' && tailUnit === 'min'));
+    const more = joined ? tail : numberAt(tokens, spaceAt(tokens, next));
+    if (
+      more &&
+      (more.kind === 'whole' || more.kind === 'fraction' || joined) &&
+      tokens[more.next]?.low !== '/' &&
+      tokens[more.next]?.low !== ':'
+    ) {
+      const mu = unitAt(tokens, spaceAt(tokens, more.next), tokens[more.next]?.kind !== 'space');
+      if (u.unit === 'ft' && mu?.unit === 'in' && more.value < 12) {
+        item.value = item.value * 12 + more.value;
+        item.unit = 'in';
+        item.step = more.step;
+        next = mu.next;
+      } else if (
+        u.unit === 'min' &&
+        more.value < 60 &&
+        n.kind !== 'fraction' &&
+        (mu?.unit === 's' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))
+      ) {
+        item.value = item.value * 60 + more.value;
+        item.unit = 's';
+        next = mu?.next ?? more.next;
+      } else if (
+        u.unit === 'h' &&
+        more.value < 60 &&
+        (mu?.unit === 'min' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))
+      ) {
+        item.value = item.value * 60 + more.value;
+        item.unit = 'min';
+        next = mu?.next ?? more.next;
+      }
+    }
+    if (
+      (u.unit === 'h' || u.unit === 'min') &&
+      /^ and (?:a |an? )?(?:half|quarter)\b/.test(
+        text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase(),
+      )
+    ) {
+      const q = /quarter/.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase()) ? 0.25 : 0.5;
+      item.value += q;
+      while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
+      next += 1;
+    }
+  }
+  // or so
+  if (/^ or so\b/i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8))) {
+    item.about = 'about';
+    next += 4;
+  } else if (
+    u &&
+    /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(
+      text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 16),
+    )
+  ) {
+    item.about ??= 'about';
+    while (tokens[next] && !/^(?:maybe|approx|approximately|roughly|about|ish|less|take)$/.test(tokens[next]!.low))
+      next += 1;
+    next += 1;
+  }
+  const tol = tolAt(tokens, next);
+  if (tol !== null) {
+    const t = numberAt(tokens, spaceAt(tokens, tol));
+    if (t) {
+      const tu = unitAt(tokens, spaceAt(tokens, t.next), tokens[t.next]?.kind !== 'space');
+      item.tol = Math.abs(t.value);
+      item.unit = item.unit ?? tu?.unit ?? null;
+      return finish(tu?.next ?? t.next);
+    }
+  }
+  // 10-20 s, 10 - 20 s, 15 to 30 s: a range; what a change means is settled by the clause
+  const dash = joinsRange(tokens[next])
+    ? next + 1
+    : tokens[next]?.kind === 'space' && joinsRange(tokens[next + 1])
+      ? spaceAt(tokens, next + 2)
+      : -1;
+  if (dash > 0) {
+    const upper = numberAt(tokens, dash);
+    if (upper && upper.kind !== 'clock' && upper.value > item.value) {
+      const uu = unitAt(tokens, spaceAt(tokens, upper.next), tokens[upper.next]?.kind !== 'space');
+      item.to = upper.value;
+      item.unit = item.unit ?? uu?.unit ?? null;
+      item.step = Math.max(item.step, upper.step);
+      return finish(uu?.next ?? upper.next);
+    }
+  }
+  return finish(next);
+};
+
+const isEnd = (tokens: readonly Token[], i: number): boolean => {
+  const t = tokens[spaceAt(tokens, i)];
+  return (
+    !t ||
+    t.kind === 'line' ||
+    t.low === ',' ||
+    t.low === ';' ||
+    (t.low === '.' && tokens[spaceAt(tokens, i) + 1]?.kind !== 'digits') ||
+    (t.kind === 'word' && t.low !== 'psi')
+  );
+};
+
+export const dimension = (item: Amounting): Dimension | null => (item.unit ? dimensionOf(item.unit) : null);

@@ -1,0 +1,120 @@
+/** Amounts that words say: about, between, a cup. */
+import { type Loose, type Amounting, unitTable, spaceAt, numberItem } from './amount-item.ts';
+import type { Token } from './scan.ts';
+import type { Span } from './shapes.ts';
+
+const looseWords: readonly (readonly [string, Loose])[] = [
+  ['just under', 'just under'],
+  ['just below', 'just under'],
+  ['just shy of', 'just under'],
+  ['a hair under', 'just under'],
+  ['bit under', 'just under'],
+  ['nearly', 'just under'],
+  ['almost', 'just under'],
+  ['just over', 'just over'],
+  ['bit over', 'just over'],
+  ['a touch over', 'just over'],
+  ['a hair over', 'just over'],
+  ['at least', 'at least'],
+  ['more than', 'at least'],
+  ['over', 'at least'],
+  ['above', 'at least'],
+  ['at most', 'at most'],
+  ['less than', 'at most'],
+  ['under', 'at most'],
+  ['below', 'at most'],
+  ['no more than', 'at most'],
+  ['up to', 'at most'],
+  ['about', 'about'],
+  ['around', 'about'],
+  ['roughly', 'about'],
+  ['approx', 'about'],
+  ['approximately', 'about'],
+  ['circa', 'about'],
+  ['maybe', 'about'],
+  ['say', 'about'],
+  ['some', 'about'],
+  ['bout', 'about'],
+  ['abt', 'about'],
+  ['like', 'about'],
+  ['near', 'about'],
+  ['nearly', 'about'],
+];
+
+export const firstOf = new Map<string, (readonly [readonly string[], Loose])[]>();
+for (const [phrase, loose] of looseWords) {
+  const words = phrase.split(' ');
+  firstOf.set(words[0]!, [...(firstOf.get(words[0]!) ?? []), [words, loose]]);
+}
+
+/** "up to 100" after words of filling is where it got to, not a limit. */
+export const climbs = (tokens: readonly Token[], i: number): boolean =>
+  tokens
+    .slice(Math.max(0, i - 12), i)
+    .some((t) =>
+      /^(?:from|empty|zero|get|gets|got|went|goes|pump|pumped|pumps|build|built|builds|climb|climbs|come|came|comes|back|run|ran|air|aired|fill|filled|bumped|crank|cranked|turn|turned)$/.test(
+        t.low,
+      ),
+    );
+
+const singular =
+  /^(?:mile|cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec)$/;
+
+/** "a cup", "an inch and a half", "one turn". */
+export const oneOf = (tokens: readonly Token[], i: number, text: string): { item: Amounting; next: number } | null => {
+  const t = tokens[i]!;
+  if (t.low !== 'a' && t.low !== 'an') return null;
+  const at = spaceAt(tokens, i + 1);
+  const word = tokens[at];
+  const unit =
+    word?.kind === 'word' && singular.test(word.low)
+      ? unitTable.get(word.low === 'cupful' ? 'cup' : word.low)
+      : undefined;
+  if (!unit || !word || /^(?:time|second)$/.test(word.low)) return null;
+  let next = at + 1;
+  let value = 1;
+  const more = /^ and an? (half|quarter)\b/i.exec(text.slice(word.to, word.to + 16));
+  if (more) {
+    value += more[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
+    while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
+    next += 1;
+  }
+  const two = /^ or (?:two|so)\b/i.exec(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
+  if (two) next += 4;
+  const span: Span = [t.from, tokens[next - 1]!.to];
+  if (two)
+    return {
+      item: {
+        k: 'num',
+        value,
+        step: 1,
+        whole: true,
+        unit,
+        about: 'about',
+        signed: false,
+        span,
+        text: text.slice(...span),
+      },
+      next,
+    };
+  return {
+    item: { k: 'num', value, step: more ? 0.25 : 1, whole: true, unit, signed: false, span, text: text.slice(...span) },
+    next,
+  };
+};
+
+/** "between 90 and 95 psi" at `i`. */
+export const rangeBetween = (
+  tokens: readonly Token[],
+  i: number,
+  text: string,
+): { item: Amounting; next: number } | null => {
+  const low = numberItem(tokens, spaceAt(tokens, i + 1), text);
+  const and = low ? spaceAt(tokens, low.next) : i;
+  if (!low || low.item.clock !== undefined || low.item.to !== undefined || tokens[and]?.low !== 'and') return null;
+  const high = numberItem(tokens, spaceAt(tokens, and + 1), text);
+  if (!high || high.item.clock !== undefined || high.item.value <= low.item.value) return null;
+  const span: Span = [tokens[i]!.from, high.item.span[1]];
+  const unit = low.item.unit ?? high.item.unit;
+  return { item: { ...low.item, unit, to: high.item.value, span, text: text.slice(...span) }, next: high.next };
+};

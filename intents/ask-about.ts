@@ -1,0 +1,55 @@
+/** Words that have to be asked about, each with candidates that say it plainly. */
+import { dimensionOf } from '../server/core/units.ts';
+import type { Amounting } from './amount-item.ts';
+import type { PlaceItem, Settled } from './settle.ts';
+import { type Walk, use } from './walk.ts';
+
+/** `l` and `r` are sides where both stand in the note; `rh` where `lh` does, or a part or an end is named with it. */
+export const settledBare = (w: Walk, item: PlaceItem): boolean => {
+  const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
+  if (item.p.part !== undefined || item.p.end !== undefined) return true;
+  if (item.bare === 'r' || item.bare === 'l') return has('l') && has('r');
+  if (item.bare === 'rh') return w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h|left)/.test(i.phrase));
+  if (item.bare === 'ps') return w.all.some((i) => i.k === 'place' && /^(?:ds|driver)/.test(i.phrase));
+  return false;
+};
+
+const bareMeanings: Readonly<Record<string, readonly string[]>> = {
+  l: ['left', 'left rear'],
+  r: ['right', 'rear', 'right rear'],
+  rh: ['right', 'right rear'],
+  'l/r': ['left rear', 'both'],
+  ps: ['passenger side', 'pressure switch'],
+};
+
+export const askBare = (w: Walk, item: PlaceItem, what: Settled): void => {
+  w.ambiguous.push({
+    question: `${w.text.slice(...item.span)}: which?`,
+    candidates: (bareMeanings[item.bare ?? ''] ?? ['left', 'right']).map((label) => ({
+      label,
+      text: `${label} ${w.text.slice(...what.span)}`,
+    })),
+    spans: [item.span],
+  });
+  use(w, item, what);
+};
+
+/** A number that nothing settles: asks, with notes that say it plainly. */
+export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
+  const t = n.text;
+  const own = n.unit ? '' : ` ${w.context.pressureUnit}`;
+  const d = n.unit ? dimensionOf(n.unit) : null;
+  const corners = ['left rear', 'right rear', 'left front', 'right front'];
+  const places =
+    d === 'voltage'
+      ? ['battery', 'motor', 'relay']
+      : d === 'length'
+        ? corners
+        : ['tank', 'left bellows', 'right bellows', 'tyre'];
+  w.ambiguous.push({
+    question: d === 'length' ? `${t}: which corner?` : d === 'voltage' ? `${t}: where?` : `${t}: of what?`,
+    candidates: places.map((label) => ({ label, text: `${label} ${t}${d ? '' : own}` })),
+    spans: also ? [also.span, n.span] : [n.span],
+  });
+  use(w, n, also);
+};

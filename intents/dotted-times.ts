@@ -1,0 +1,34 @@
+/** Times of day written with a stop. */
+import type { Amounting } from './amount-item.ts';
+import type { Settled } from './settle.ts';
+
+/** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
+export const dottedTimes = (raw: Settled[], text: string): void => {
+  const like = (it: Settled | undefined): it is Amounting =>
+    it?.k === 'num' &&
+    it.unit === null &&
+    it.clock === undefined &&
+    /^\d{1,2}\.[0-5]\d$/.test(it.text) &&
+    it.value < 24;
+  const take = (n: Amounting): void => {
+    n.clock = Math.floor(n.value) * 60 + Math.round((n.value % 1) * 100);
+  };
+  const leads = raw.filter((it, i): it is Amounting => {
+    if (!like(it)) return false;
+    const before = raw[i - 1];
+    return (before === undefined || (before.k === 'sep' && before.hard)) && raw[i + 1]?.k === 'num';
+  });
+  if (leads.length >= 2) leads.forEach(take);
+  raw.forEach((it, i) => {
+    if (!like(it)) return;
+    const at = raw[i - 1];
+    const colon = raw[i + 1];
+    const number = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
+    if (
+      number &&
+      ((text[it.span[1]] === ':' && colon?.k === 'sep') ||
+        (at !== undefined && 'phrase' in at && at.phrase === 'at' && colon?.k === 'sep' && text[it.span[1]] === ':'))
+    )
+      take(it);
+  });
+};

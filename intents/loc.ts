@@ -1,0 +1,90 @@
+/** Which place a place word is: whose side it takes, which part "the right one" is. */
+import { tidy } from './merge-places.ts';
+import { takePlace, type PlaceParts } from './place.ts';
+import type { PlaceItem } from './settle.ts';
+import { sideable } from './sideable.ts';
+import { type Loc, type Walk } from './walk.ts';
+import { airSide } from './words/parts.ts';
+
+const placeBefore = (w: Walk, item: PlaceItem): PlaceParts | undefined => {
+  const at = w.all.indexOf(item);
+  for (let i = at - 1; i >= 0 && at - i < 12; i -= 1) {
+    const it = w.all[i]!;
+    if (it.k === 'place' && it.p.side) return it.p;
+  }
+  return undefined;
+};
+
+/** The place of an item as said; parts of a side take the side spoken of before. */
+export const locOf = (w: Walk, item: PlaceItem): Loc => {
+  w.used.add(item);
+  let p = item.p;
+  let from: Loc['from'] = item.near || item.assumed ? 'assumed' : 'said';
+  const s = placeBefore(w, item) ?? w.subject?.p;
+  const sub = p.part !== undefined && airSide.has(p.part) && p.part !== 'bellows' && p.part !== 'height valve';
+  const inherits =
+    p.part !== undefined &&
+    !p.side &&
+    ((sub && s?.part !== undefined && airSide.has(s.part)) ||
+      (joints.has(p.part) &&
+        !/s$/.test(item.phrase) &&
+        !/\ball (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])) &&
+        w.subject?.p.part !== undefined &&
+        airSide.has(w.subject.p.part)) ||
+      (p.part === s?.part && sideable.has(p.part)));
+  // "soaped its fitting", "damper leaking, bushes ok": of the thing spoken of
+  const kind =
+    w.subject?.p.side && !p.side
+      ? ownPart(w.subject.p.part, p.part, /\b(?:its|his|her|their) $/i.test(w.text.slice(0, item.span[0]).slice(-6)))
+      : undefined;
+  if (kind && w.subject) {
+    const its = w.subject.p;
+    return { p: tidy({ ...its, part: kind }), from: 'carried', spans: item.spans, item };
+  }
+  if (inherits && s && (s.side === 'left' || s.side === 'right')) {
+    p = { ...p, side: s.side };
+    if (from === 'said') from = 'carried';
+  }
+  if (item.other) {
+    const s = w.subject?.p.side ? w.subject.p : sidedBefore(w, item);
+    if (s?.side === 'left' || s?.side === 'right')
+      p = tidy({ ...s, ...p, part: p.part ?? s.part, side: s.side === 'left' ? 'right' : 'left' });
+    from = 'carried';
+    item.p = p;
+  }
+  // "the right one": of what was spoken of
+  const kin = item.one && !p.part ? (w.subject?.p.part ?? partBefore(w, item) ?? partOfLast(w)) : undefined;
+  if (kin && sideable.has(kin)) {
+    p = tidy({ ...p, part: kin, ...(p.end === undefined && w.subject?.p.end ? { end: w.subject.p.end } : {}) });
+    from = from === 'said' ? 'carried' : from;
+    item.p = p;
+  }
+  return { p, from, spans: item.spans, item };
+};
+
+const ownPart = (of: PlaceParts['part'], part: PlaceParts['part'], its: boolean): PlaceParts['part'] =>
+  of === 'shock' && part === 'bushing'
+    ? 'shock bushing'
+    : its && of === 'bellows' && part === 'fitting'
+      ? 'bellows line'
+      : undefined;
+
+/** Named bare, they are those of the part spoken of. */
+const joints: ReadonlySet<string> = new Set(['fitting', 'line']);
+
+const sidedBefore = (w: Walk, item: PlaceItem): PlaceParts | undefined => {
+  const before = w.all
+    .slice(0, w.all.indexOf(item))
+    .findLast((it): it is PlaceItem => it.k === 'place' && it.p.side !== undefined);
+  const last = w.context.recent.at(-1)?.facts.findLast((f) => takePlace(f.where.v)?.side !== undefined);
+  return before?.p ?? (last ? (takePlace(last.where.v) ?? undefined) : undefined);
+};
+
+const partOfLast = (w: Walk): PlaceParts['part'] => {
+  const last = w.context.recent.at(-1)?.facts.findLast((f) => (takePlace(f.where.v)?.part ?? 'coach') !== 'coach');
+  return last ? takePlace(last.where.v)?.part : undefined;
+};
+
+const partBefore = (w: Walk, item: PlaceItem): PlaceParts['part'] =>
+  w.all.slice(0, w.all.indexOf(item)).findLast((it): it is PlaceItem => it.k === 'place' && it.p.part !== undefined)?.p
+    .part;

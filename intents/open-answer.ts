@@ -1,0 +1,29 @@
+/** Yes and no to the question that stands open. */
+import type { Fact, Reading, Span } from './shapes.ts';
+
+export const yes =
+  /^(?:(?:yes|yeah|yep|yup|aye)[ ,]+(?:i |we |they |its |it |already |put |done |did |have |has |just |now |sir |mate |boss |all |are |is |been |that |sorted |in |on )*(?:already|put|done|did|have|now|sir|mate|boss|are|is|sorted|sure|it is)?|yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir)[.! ]*$/;
+
+export const no =
+  /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;
+
+export const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
+  ...reading,
+  facts: reading.facts.map(
+    (f) =>
+      ({
+        ...f,
+        where: { ...f.where, from, spans: [span] },
+        what: 'what' in f ? { ...f.what, from, spans: [span] } : f,
+      }) as Fact,
+  ),
+  hazards: [],
+  asks: [],
+  unread: [],
+});
+
+export const sameThing = (a: Fact, b: Fact): boolean =>
+  a.is === b.is && 'what' in a && 'what' in b && a.what.v === b.what.v && a.where.v === b.where.v;
+
+export const contrary = (a: Fact, b: Fact): boolean =>
+  sameThing(a, b) && a.is === 'condition' && b.is === 'condition' && a.holds !== b.holds;

@@ -1,0 +1,59 @@
+/** Adds a fact to what was read. */
+import { settledBare, askBare } from './ask-about.ts';
+import { plausible } from './limits.ts';
+import type { Settled } from './settle.ts';
+import type { Fact } from './shapes.ts';
+import type { Loc, Draft, Walk } from './walk.ts';
+
+/** Adds a fact; null when its place must be asked about first, or the note holds more than anyone says. */
+export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fact | null => {
+  w.used.add(item);
+  if (w.facts.length >= 200 || loc?.item?.ask) return null;
+  if (loc?.item?.bare && !settledBare(w, loc.item)) {
+    askBare(w, loc.item, item);
+    return null;
+  }
+  const twin = draft.is === 'reading' ? undefined : w.facts.slice(-4).find((f) => isTwin(f, draft));
+  if (twin) return twin;
+  const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
+  const full = {
+    ...draft,
+    id: `${w.context.note}.${w.facts.length}`,
+    at: w.context.at,
+    ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),
+  } as Fact;
+  const drained = w.facts.at(-1);
+  if (full.is === 'reading' && full.what.v === 'water drained' && !full.when && drained?.is === 'work' && drained.when)
+    full.when = { ...drained.when, spans: [] };
+  if (full.is === 'reading') {
+    const limits = plausible[full.what.v];
+    const si = full.amount.v.si;
+    if (limits && (si < limits[0] - 1e-9 || si > limits[1] + 1e-9)) full.held = 'implausible';
+    w.lastReading = full;
+    w.lastUnit = full.amount.v.unit;
+    w.lastMeasure = full.what.v;
+    w.lineWhen = w.pendingWhen ?? w.lineWhen;
+    w.pendingWhen = null;
+  }
+  w.facts.push(full);
+  if (loc?.p.end) w.lastEnd = loc.p.end;
+  return full;
+};
+
+const isTwin = (f: Fact, d: Draft): boolean => {
+  const g = d as Fact;
+  return (
+    f.is === g.is &&
+    f.where.v === g.where.v &&
+    'what' in f &&
+    'what' in g &&
+    f.what.v === g.what.v &&
+    (f.is !== 'sign' ||
+      g.is !== 'sign' ||
+      (f.there === g.there && (f.often === g.often || g.often === undefined) && f.word === g.word)) &&
+    (f.is !== 'condition' || g.is !== 'condition' || f.holds === g.holds) &&
+    (f.is !== 'work' || g.is !== 'work' || f.done === g.done) &&
+    f.is !== 'spec' &&
+    !g.when
+  );
+};

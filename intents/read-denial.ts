@@ -1,0 +1,167 @@
+/** What was looked for and not found, and what is only suspected. */
+import { isContent, nextReal } from './near.ts';
+import { makePlace, type PlaceParts } from './place.ts';
+import { tidy } from './merge-places.ts';
+import { type PlaceItem } from './settle.ts';
+import type { Sign } from './shapes.ts';
+import { sideable } from './sideable.ts';
+import { ofTheOther } from './sign-place.ts';
+import {
+  phraseOf,
+  said,
+  skippable,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+import { push } from './push.ts';
+import { locOf } from './loc.ts';
+import { share } from './share.ts';
+
+/** "none on the left", "nothing at the valve": the last sign, denied there. */
+export const readNone = (w: Walk, c: Clause, index: number): void => {
+  const item = c.items[index]!;
+  const phrase = phraseOf(item);
+  const next = nextReal(c, index);
+  const dead = c.items[next];
+  // "no volts at the switch": nothing on the meter
+  if (
+    /^(?:no|zero|without)$/.test(phrase) &&
+    dead &&
+    (dead.k === 'measure'
+      ? dead.v === 'voltage'
+      : dead.k === 'unit'
+        ? dead.v === 'V'
+        : /^(?:power|juice|feed)$/.test(dead.k === 'unknown' ? dead.low : '')) &&
+    !c.items.some((it) => it.k === 'num')
+  ) {
+    const at = c.places.find((i) => i > next) ?? c.places.find((i) => i < index);
+    if (at === undefined) return;
+    const loc0v = locOf(w, c.items[at] as PlaceItem);
+    push(
+      w,
+      {
+        is: 'reading',
+        where: whereOf(loc0v),
+        word: wordOf(w),
+        what: said('voltage', dead),
+        amount: { v: { si: 0, pm: 0.5, unit: 'V', text: '0' }, from: 'assumed', spans: [item.span] },
+      } as Draft,
+      loc0v,
+      item,
+    );
+    use(w, dead);
+    return;
+  }
+  // "the right one not": what was seen on the other side, denied here
+  const led = c.items.slice(0, index).findLast((it): it is PlaceItem => it.k === 'place');
+  if (
+    led &&
+    /^(?:not|none|nothing|no|isnt|doesnt|wasnt)$/.test(phrase) &&
+    c.items[next] === undefined &&
+    !c.items.some(isContent)
+  ) {
+    const seen = w.context.recent.at(-1)?.facts.findLast((f) => f.is === 'sign');
+    const sign = w.lastSign ?? (seen?.is === 'sign' ? seen.what.v : null);
+    if (sign) {
+      const loc = ofTheOther(w, locOf(w, led), sign);
+      push(
+        w,
+        {
+          is: 'sign',
+          where: whereOf(loc),
+          word: wordOf(w),
+          what: { v: sign, from: 'carried', spans: [item.span] },
+          there: false,
+        } as Draft,
+        loc,
+        item,
+      );
+      w.subject = loc;
+      return;
+    }
+  }
+  const rest = c.items.slice(index + 1);
+  // "soaped the crimp, nada": looked for and not found where it was looked for
+  const worked = w.facts.at(-1);
+  if (
+    w.lastWork === 'soaped' &&
+    w.lastSign === null &&
+    worked?.is === 'work' &&
+    worked.done &&
+    /^(?:none|nothing|nil|nope|nada|nowt|zip)$/.test(phrase) &&
+    c.items.every((it) => it === item || skippable(it))
+  ) {
+    for (const f of w.facts.filter((x) => x.is === 'work' && x.what.v === 'soaped'))
+      push(
+        w,
+        {
+          is: 'sign',
+          where: f.where,
+          word: wordOf(w),
+          what: { v: 'bubbles', from: 'assumed', spans: [item.span] },
+          there: false,
+        } as Draft,
+        null,
+        item,
+      );
+    return;
+  }
+  if (
+    !/^(?:none|nothing|not|no|nil|nope|nada|nowt|zip)$/.test(phrase) ||
+    rest.some(isContent) ||
+    c.items[next]?.k !== 'place'
+  )
+    return;
+  const soap = w.lastWork === 'soaped' || w.lastSign === 'bubbles';
+  const said0: Sign | null =
+    w.lastSign ?? (soap ? 'bubbles' : /^(?:nothing|none|nil|nowt|nada)$/.test(phrase) ? 'leaks' : null);
+  const place = c.items[next];
+  if (!said0 || (phrase === 'not' && !w.lastSign)) return;
+  const p: PlaceParts = { ...place.p };
+  if (!p.part && w.subject?.p.part && sideable.has(w.subject.p.part)) p.part = w.subject.p.part;
+  const kin = locOf(w, place);
+  if (kin.p.side && !p.side) p.side = kin.p.side;
+  const loc: Loc = { ...locOf(w, place), p: tidy(p) };
+  c.taken.add(next);
+  push(
+    w,
+    {
+      is: 'sign',
+      where: { ...whereOf(loc), v: makePlace(loc.p) },
+      word: wordOf(w),
+      what: { v: said0, from: w.lastSign ? 'carried' : 'assumed', spans: [item.span] },
+      there: false,
+    } as Draft,
+    loc,
+    item,
+  );
+  w.subject = loc;
+};
+
+/** "think its the left valve": a part that is doubted and nothing more is said of. */
+export const readDoubt = (w: Walk, c: Clause): void => {
+  const hedge = c.items.find((it) => it.k === 'hedge');
+  if (!hedge || c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'spec')) return;
+  const at = c.places.find((i) => (c.items[i] as PlaceItem).p.part !== undefined);
+  if (at === undefined) return;
+  const loc = locOf(w, c.items[at] as PlaceItem);
+  if (['coach', 'floor', 'ambient', 'load'].includes(loc.p.part ?? '')) return;
+  const fact = push(
+    w,
+    {
+      is: 'sign',
+      where: whereOf(loc),
+      word: 'hunch',
+      what: { v: 'not working', from: 'assumed', spans: [hedge.span] },
+      there: true,
+    } as Draft,
+    loc,
+    hedge,
+  );
+  share(w, fact);
+};

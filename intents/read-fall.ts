@@ -1,0 +1,119 @@
+/** A change with its amount: "drops 6 psi in 10 min". */
+import { dimensionOf, type Unit } from '../server/core/units.ts';
+import { changeOf, durationAfter, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
+import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
+import { find, findForNumber, nextReal, placesNear } from './near.ts';
+import type { Measure } from './shapes.ts';
+import {
+  amountOf,
+  assumed,
+  carried,
+  phraseOf,
+  said,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+import { push } from './push.ts';
+import { locOf } from './loc.ts';
+import { share } from './share.ts';
+import { unreadable } from './ask-about.ts';
+
+/** A change word at `index` with its amount after it; the index after what was taken, or null. */
+export const readFall = (w: Walk, c: Clause, index: number): number | null => {
+  const item = c.items[index]!;
+  const changing = changeOf(item);
+  let at = nextReal(c, index);
+  // "is down left back 3 inch": the place stands between
+  const mid = c.items[at];
+  const beyond = mid?.k === 'place' ? c.items[nextReal(c, at)] : undefined;
+  const placed =
+    mid?.k === 'place' &&
+    beyond?.k === 'num' &&
+    beyond.unit !== null &&
+    dimensionOf(beyond.unit) === 'length' &&
+    !c.taken.has(at)
+      ? mid
+      : null;
+  if (placed) {
+    c.taken.add(at);
+    at = nextReal(c, at);
+  }
+  const ahead = c.items[at];
+  if (!changing || ahead?.k !== 'num' || ahead.clock !== undefined || w.used.has(ahead)) return null;
+  const preps = c.items
+    .slice(index + 1, at)
+    .filter((it) => it.k === 'prep')
+    .map(phraseOf);
+  if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;
+  if (ahead.unit && !['pressure', 'length', 'mass'].includes(dimensionOf(ahead.unit))) return null;
+  const over = durationAfter(c, at);
+  // "dropped 95 to 89": from and to, read by the number
+  if (
+    c.items.slice(at + 1, at + 4).some((it) => it.k === 'prep' && it.phrase === 'to') &&
+    c.items
+      .slice(at + 1, at + 5)
+      .filter((it) => it.k === 'num')
+      .some((it) => it !== over)
+  )
+    return null;
+  const near = placesNear(w, c, index) ?? placesNear(w, c, at);
+  const corner = near ? coachSides(near) : w.subject ? coachSides(w.subject.p) || w.subject.p.part === 'coach' : false;
+  let u: Unit | null = ahead.unit === 'lb' ? 'psi' : ahead.unit;
+  if (!u) {
+    const tape = lengthy(ahead, w.context) && ahead.step < 1;
+    if (near && !corner && near.part && pressureParts.has(near.part)) u = pressureUnit(w.context, ahead, w.lastUnit);
+    else if (corner) u = tape || lengthy(ahead, w.context) ? heightUnit(ahead, w.context) : null;
+    else if (w.lastUnit && w.lastReading && ['pressure', 'length'].includes(dimensionOf(w.lastUnit))) u = w.lastUnit;
+    else if (w.subject?.p.part && pressureParts.has(w.subject.p.part)) u = pressureUnit(w.context, ahead, w.lastUnit);
+    else if (tape && ahead.step !== 0.1) u = 'in';
+  }
+  if (!u) {
+    unreadable(w, ahead);
+    use(w, item, over);
+    return at + 1;
+  }
+  const d = dimensionOf(u);
+  let loc: Loc | null = (placed ? locOf(w, placed) : null) ?? find(w, c, index, false) ?? findForNumber(w, c, at);
+  loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
+  if (d === 'length') loc = withEnd(w, loc);
+  if (d === 'pressure') loc = bellowsOf(loc);
+  if (d === 'pressure' && loc?.p.part && !pressureParts.has(loc.p.part)) loc = assumed({ part: 'tank' });
+  if (d === 'pressure' && loc && ['gauge', 'coach', 'pump'].includes(loc.p.part ?? ''))
+    loc = { ...loc, p: { part: 'tank' } };
+  const off =
+    d === 'length' &&
+    !over &&
+    !c.often &&
+    /^(?:down|low|lower|is down|down by|up|lower by|up by)$/.test(item.k === 'measure' ? '' : phraseOf(item));
+  const what: Measure = off
+    ? 'height off'
+    : d === 'pressure'
+      ? changing === 'fall'
+        ? 'pressure fall'
+        : 'pressure rise'
+      : 'height fall';
+  const sign = off ? (changing === 'fall' ? -1 : 1) : what === 'height fall' && changing === 'rise' ? -1 : 1;
+  const fact = push(
+    w,
+    {
+      is: 'reading',
+      where: whereOf(loc),
+      word: wordOf(w),
+      what: said(what, item),
+      amount: said(amountOf({ ...ahead, value: sign * ahead.value }, u, true), ahead),
+      ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
+      ...(c.often ? { often: c.often.v } : {}),
+    } as Draft,
+    loc,
+    item,
+  );
+  share(w, fact);
+  use(w, ahead, over);
+  if (loc) w.subject = loc;
+  return over ? Math.max(at, c.items.indexOf(over)) + 1 : at + 1;
+};

@@ -1,0 +1,187 @@
+/** From one value to another: "116 down to 109", "0 to 90 took 11 min". */
+import { dimensionOf, type Unit } from '../server/core/units.ts';
+import { dimension, type Amounting } from './amount-item.ts';
+import { changeOf, isDuration, durationAfter, durationBefore, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
+import { byDimension, coachSides, heightLike, heightUnit, measureUnit, pressureUnit } from './dims.ts';
+import { tidy } from './merge-places.ts';
+import { findForNumber, placesNear } from './near.ts';
+import { makePlace } from './place.ts';
+import type { Settled } from './settle.ts';
+import type { Measure } from './shapes.ts';
+import {
+  amountOf,
+  assumed,
+  carried,
+  phraseOf,
+  said,
+  skippable,
+  use,
+  whereOf,
+  wordOf,
+  type Clause,
+  type Draft,
+  type Loc,
+  type Walk,
+} from './walk.ts';
+import { push } from './push.ts';
+
+/** "tank 7.8 bar, fell to 7.4 in 20 mins": from the reading before to this one; null when there is none. */
+export const readFellTo = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
+  const by = c.items.slice(0, index).findLastIndex((it) => changeOf(it) !== null);
+  if (by < 0 || !/^(?:to|now at)$/.test(phraseOf(c.items[index - 1])) || index - by > 3) return null;
+  const last = w.lastReading;
+  if (!last || last.from || last.when || !['pressure', 'height'].includes(last.what.v) || w.facts.at(-1) !== last)
+    return null;
+  const unit = n.unit ?? last.amount.v.unit;
+  if (dimensionOf(unit) !== dimensionOf(last.amount.v.unit) || c.items.slice(0, by).some((it) => it.k === 'num'))
+    return null;
+  const place = placesNear(w, c, index);
+  if (place && makePlace(tidy(place)) !== last.where.v) return null;
+  const over = durationAfter(c, index) ?? durationBefore(w, c, by);
+  last.from = last.amount;
+  last.amount = said(amountOf(n, unit), n);
+  if (over) last.over = said(amountOf(over, over.unit!), over);
+  use(w, n, over, c.items[by]);
+  return over ? Math.max(index, c.items.indexOf(over)) + 1 : index + 1;
+};
+
+const emptyWord = (item: Settled | undefined): boolean =>
+  /^(?:empty|nothing|zero|flat|scratch|dead empty)$/.test(phraseOf(item));
+
+/** Two values: "116 down to 109 in a quarter hour", "0-100 in 9 min", "18 to 20 amps"; null when there are not two. */
+export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
+  const items = c.items;
+  const over0 = n.to === undefined ? null : durationAfter(c, index);
+  if (
+    n.to !== undefined &&
+    ((n.value === 0 && n.to > 20) ||
+      (over0 !== null && (n.unit === null || dimension(n) === 'pressure') && n.to - n.value > 15))
+  )
+    return pair(w, c, n, { ...n, value: n.to }, index, index, over0 ?? durationBefore(w, c, index));
+  const toAt = items.findIndex(
+    (it, j) =>
+      j > index &&
+      j <= index + 3 &&
+      (it.k === 'prep' || it.k === 'filler') &&
+      /^(?:to|then|now)$/.test(it.phrase) &&
+      (it.phrase === 'to' || isFalling(items.slice(index + 1, j))),
+  );
+  if (toAt < 0) return null;
+  const secondAt = items.findIndex((it, j) => j > toAt && it.k === 'num');
+  const second = items[secondAt];
+  if (second?.k !== 'num' || second.clock !== undefined || secondAt - index > 5) return null;
+  const gap = items.slice(index + 1, secondAt);
+  if (!gap.every((it) => skippable(it) || it.k === 'sign' || it.k === 'change' || it.k === 'place' || it.k === 'unit'))
+    return null;
+  if (gap.some((it) => it.k === 'place' && !isFalling(gap))) return null;
+  if ((dimension(second) ?? dimension(n)) === 'duration') return null;
+  const over = durationAfter(c, secondAt) ?? durationBefore(w, c, index);
+  const up = second.value > n.value;
+  const rangeWords = items
+    .slice(0, secondAt)
+    .some(
+      (it) =>
+        changeOf(it) !== null ||
+        phraseOf(it) === 'from' ||
+        phraseOf(it) === 'took' ||
+        (it.k === 'measure' && it.v === 'pump-up'),
+    );
+  const took = items.slice(secondAt).some((it) => /^(?:took|takes|take)$/.test(phraseOf(it)));
+  const dim = dimension(second) ?? dimension(n);
+  if (up && !over && !rangeWords && !took && (n.value > 0 || (dim !== null && dim !== 'pressure'))) {
+    n.to = second.value;
+    n.unit ??= second.unit;
+    n.step = Math.max(n.step, second.step);
+    use(w, second);
+    return null;
+  }
+  return pair(w, c, n, second, index, secondAt, over);
+};
+
+const isFalling = (items: readonly Settled[]): boolean => items.some((it) => changeOf(it) !== null);
+
+const pair = (
+  w: Walk,
+  c: Clause,
+  n: Amounting,
+  second: Amounting,
+  index: number,
+  secondAt: number,
+  over: Amounting | null,
+): number | null => {
+  const before = placesNear(w, c, index);
+  const unit: Unit =
+    (second.unit === 'lb' ? 'psi' : second.unit) ??
+    (n.unit === 'lb' ? 'psi' : n.unit) ??
+    measureUnit(c.measure?.v ?? null, w.context, second, w.lastUnit) ??
+    (((before && coachSides(before)) || (!before && w.subject && coachSides(w.subject.p))) &&
+    heightLike(second, w.context)
+      ? heightUnit(second, w.context)
+      : pressureUnit(w.context, second, w.lastUnit));
+  const dim = dimensionOf(unit);
+  if (!['pressure', 'length', 'temperature', 'voltage'].includes(dim)) return null;
+  let loc: Loc | null =
+    findForNumber(w, c, index) ??
+    (secondAt > index ? findForNumber(w, c, secondAt) : null) ??
+    (dim === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject));
+  if (dim === 'pressure') loc = bellowsOf(loc);
+  else loc = withEnd(w, loc);
+  const up = second.value > n.value;
+  const part = loc?.p.part ?? 'tank';
+  const pumpUp = dim === 'pressure' && up && (over !== null || n.value === 0) && part !== 'bellows' && part !== 'tyre';
+  const what: Measure = pumpUp ? 'pump-up' : (byDimension[dim] ?? 'pressure');
+  if (pumpUp || ['gauge', 'pump', 'coach'].includes(part))
+    loc = { ...assumed({ part: 'tank' }), ...(loc?.p.part === 'tank' ? loc : {}) };
+  push(
+    w,
+    {
+      is: 'reading',
+      where: whereOf(loc),
+      word: wordOf(w),
+      what: said(what, n),
+      amount: said({ ...amountOf({ ...second, unit }, unit), to: undefined }, second),
+      from: said({ ...amountOf({ ...n, unit }, unit), to: undefined }, n),
+      ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
+      ...(c.often ? { often: c.often.v } : {}),
+    } as Draft,
+    loc,
+    n,
+  );
+  use(w, second, over);
+  for (const it of c.items.slice(0, Math.max(secondAt, index))) if (changeOf(it)) use(w, it);
+  if (loc && !pumpUp) w.subject = loc;
+  const end = Math.max(secondAt, index, over ? c.items.indexOf(over) : 0);
+  return end + 1;
+};
+
+/** "twelve minutes to get from empty up to a hundred psi": empty is nothing on the gauge. */
+export const readFromEmpty = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
+  const empty = c.items.findIndex(
+    (it, j) => j < index && emptyWord(it) && /^(?:from|zero)$/.test(phraseOf(c.items[j - 1]) || 'from'),
+  );
+  if (empty < 0 || !c.items.slice(empty, index).some((it) => phraseOf(it) === 'to')) return null;
+  const over =
+    durationAfter(c, index) ??
+    c.items.slice(0, index).find((it): it is Amounting => it.k === 'num' && isDuration(it)) ??
+    null;
+  if (!over || (n.unit !== null && dimension(n) !== 'pressure')) return null;
+  const unit = n.unit ?? pressureUnit(w.context, n, w.lastUnit);
+  const zero: Amounting = { ...n, value: 0, text: '0', unit };
+  push(
+    w,
+    {
+      is: 'reading',
+      where: whereOf(assumed({ part: 'tank' })),
+      word: wordOf(w),
+      what: said('pump-up', n),
+      amount: said(amountOf(n, unit), n),
+      from: said(amountOf(zero, unit), c.items[empty]!),
+      over: said(amountOf(over, over.unit!), over),
+    } as Draft,
+    null,
+    n,
+  );
+  use(w, over, c.items[empty]);
+  for (const it of c.items) if (it.k === 'cond' && emptyWord(it)) use(w, it);
+  return Math.max(index, c.items.indexOf(over)) + 1;
+};

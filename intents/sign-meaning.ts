@@ -1,0 +1,47 @@
+/** What a word for a sign means at a part. */
+import type { Sign } from './shapes.ts';
+
+export const pumpParts = [
+  'pump',
+  'motor',
+  'relay',
+  'pressure switch',
+  'gauge',
+  'unloader',
+  'dryer',
+  'solenoid',
+  'battery',
+  'panel',
+];
+
+const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
+
+/** The sign a word means at this part: a damper that weeps leaks oil, a link that came off is disconnected. */
+export const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
+  if (part === 'shock') {
+    if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
+    if (name === 'hot') return 'warm';
+  } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;
+  if (/^(?:broke|is broke)$/.test(phrase) && part !== undefined && !pumpParts.includes(part)) return 'broken';
+  if (name === 'reads right' && part !== undefined && !['gauge', 'test port', 'tank', 'pressure switch'].includes(part))
+    return 'ok';
+  if (name === 'no air' && (part === 'bellows' || part === 'tyre') && phrase === 'no air') return 'flat';
+  if (part === 'brushes' && name === 'not working') return 'worn';
+  if (
+    blowers.includes(part ?? '') &&
+    /^(?:blow|blowing|blows|blown|popping|pops|popped|popped off|lifting|lifts|venting)$/.test(phrase)
+  )
+    return 'exhausts';
+  if (
+    ['link', 'line', 'bellows line', 'arm', 'supply line', 'fitting', 'ground', 'feed cable'].includes(part ?? '') &&
+    /^(?:come off|came off|fallen off|fell off|is off|off|popped off|dropped off)$/.test(phrase)
+  )
+    return 'disconnected';
+  if (/^(?:down|is down|gone|went down)$/.test(phrase) && pumpParts.includes(part ?? '')) return 'not working';
+  if (part === 'pump' && name === 'does not move') return 'wont run';
+  if ((part === 'gauge' || part === 'tank') && phrase === 'stuck') return part === 'gauge' ? 'does not move' : name;
+  if ((part === 'bellows' || part === undefined) && name === 'fills' && phrase === 'comes up') return name;
+  if (part === 'tyre' && name === 'flat') return name;
+  if (part === 'pump' && name === 'slow build') return name;
+  return name;
+};

@@ -1,0 +1,43 @@
+/** A note that ends in a question or holds two commands: each is a sentence of its own. */
+import { askIn } from './asks.ts';
+import { type Sentence, polite, starts } from './sentences.ts';
+import { flatten } from './smooth.ts';
+
+const tail =
+  /(?:,|;|\band\b|\bso\b|\bbut\b| - |^|(?<=\S)) ?((?:so |and |ok )?(?:what (?:now|next|then|else)|now what|whats next|why(?: is that| would that be| so)?|what (?:do|should|shall|must) (?:i|we) (?:do|check|look at|try|test)(?: next| now| first| then)?|where next|any ideas?|is that (?:ok|normal|bad|good|right)|what does (?:it|that) mean|what gives))[?. ]*$/;
+
+/** A note that ends in a question ("lr bag 51 rr 66, why"): what comes before it is told, not asked. */
+export const splitTails = (sentences: Sentence[]): Sentence[] =>
+  sentences.flatMap((s) => {
+    const pair = / and (?=(?:close|print|stop|start|undo|save|show|give)\b)/.exec(s.low);
+    if (pair && s.text.length === s.low.length && askIn({ ...s, low: s.low.slice(0, pair.index) })?.kind === 'command')
+      return [
+        { from: s.from, to: s.from + pair.index, text: s.text.slice(0, pair.index), low: s.low.slice(0, pair.index) },
+        {
+          from: s.from + pair.index + 5,
+          to: s.to,
+          text: s.text.slice(pair.index + 5),
+          low: s.low.slice(pair.index + 5).replace(/^(\w+) it off\b/, '$1 it'),
+        },
+      ];
+    const low = s.low;
+    if (starts.test(low.replace(polite, ''))) return [s];
+    const m = tail.exec(low);
+    let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
+    if (cut <= 0 && /\?$/.test(s.text)) {
+      const comma = low.lastIndexOf(', ');
+      if (comma > 0 && starts.test(low.slice(comma + 2))) cut = comma + 2;
+    }
+    if (cut <= 0 || s.text.length !== low.length) {
+      if (cut <= 0) return [s];
+      // short forms were said the long way: find the place by what is left after it
+      cut = s.text.length - (low.length - cut);
+      if (cut <= 0) return [s];
+    }
+    const head = s.text.slice(0, cut).replace(/[\s,;-]+$/, '');
+    if (head.trim() === '') return [s];
+    return [
+      { from: s.from, to: s.from + head.length, text: head, low: flatten(head).low },
+      { from: s.from + cut, to: s.to, text: s.text.slice(cut), low: flatten(s.text.slice(cut)).low },
+    ];
+  });
