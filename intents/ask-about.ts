@@ -1,7 +1,7 @@
 /** Words that have to be asked about, each with candidates that say it plainly. */
 import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import { type Walk, use } from './walk.ts';
 
 /** `l` and `r` are sides where both stand in the note; `rh` where `lh` does, or a part or an end is named with it. */

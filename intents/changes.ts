@@ -3,7 +3,7 @@ import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { coachSides, pressureParts } from './dims.ts';
 
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import { assumed, phraseOf, type Clause, type Loc, type Walk } from './walk.ts';
 import { changeWords } from './words/changes.ts';
 

@@ -14,7 +14,7 @@ import { readSign } from './read-sign.ts';
 import { readSpec } from './read-spec.ts';
 import { dayOf } from './read-clock.ts';
 import { readShared, readWork } from './read-work.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { locOf } from './loc.ts';

@@ -1,5 +1,5 @@
 /** Cuts settled items into clauses. */
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import { skippable, type Clause } from './walk.ts';
 
 /** Longer than anyone says in one breath: a clause is cut here, so that time grows with length and no faster. */

@@ -1,6 +1,6 @@
 /** Times of day written with a stop. */
 import type { Amounting } from './amount-item.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 
 /** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
 export const dottedTimes = (raw: Settled[], text: string): void => {

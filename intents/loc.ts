@@ -1,7 +1,7 @@
 /** Which place a place word is: whose side it takes, which part "the right one" is. */
 import { tidy } from './merge-places.ts';
 import { takePlace, type PlaceParts } from './place.ts';
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 import { sideable } from './sideable.ts';
 import { type Loc, type Walk } from './walk.ts';
 import { airSide } from './words/parts.ts';

@@ -1,6 +1,6 @@
 /** Corrections in the middle of a sentence. */
 import { dimension } from './amount-item.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Span } from './shapes.ts';
 import { flatten } from './smooth.ts';
 import { midCorrection } from './words/amends.ts';

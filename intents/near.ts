@@ -2,7 +2,7 @@
 import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
 import { joinPlaces } from './merge-places.ts';
-import { type PlaceItem, type Settled } from './settle.ts';
+import { type PlaceItem, type Settled } from './settled.ts';
 import { sideable } from './sideable.ts';
 import { locOf } from './loc.ts';
 import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';

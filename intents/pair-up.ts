@@ -1,6 +1,6 @@
 /** Two values of an end are left, then right. */
 import { makePlace, takePlace } from './place.ts';
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 import type { Fact } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { type Walk } from './walk.ts';

@@ -3,7 +3,7 @@ import type { Dimension } from '../server/core/units.ts';
 import { coachSides, pressureParts, voltParts } from './dims.ts';
 import { tidy } from './merge-places.ts';
 import { tankOrCarried } from './changes.ts';
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 import type { Measure } from './shapes.ts';
 import { assumed, carried, phraseOf, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { locOf } from './loc.ts';

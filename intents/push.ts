@@ -1,7 +1,7 @@
 /** Adds a fact to what was read. */
 import { settledBare, askBare } from './ask-about.ts';
 import { plausible } from './limits.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Fact } from './shapes.ts';
 import type { Loc, Draft, Walk } from './walk.ts';
 

@@ -2,7 +2,7 @@
 import type { Amounting } from './amount-item.ts';
 import { nextReal, placesNear } from './near.ts';
 import { clauseHasReading } from './read-time.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { When } from './shapes.ts';
 import { phraseOf, use, type Clause, type Walk } from './walk.ts';
 

@@ -1,7 +1,7 @@
 /** States of the coach: key, panel, stands, pump. */
 import { dimension } from './amount-item.ts';
 import { denied, find, isContent, nextReal, placeAt } from './near.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { When } from './shapes.ts';
 import { phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';

@@ -2,7 +2,7 @@
 import { isContent, nextReal } from './near.ts';
 import { makePlace, type PlaceParts } from './place.ts';
 import { tidy } from './merge-places.ts';
-import { type PlaceItem } from './settle.ts';
+import { type PlaceItem } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { ofTheOther } from './sign-place.ts';

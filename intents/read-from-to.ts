@@ -6,7 +6,7 @@ import { byDimension, coachSides, heightLike, heightUnit, measureUnit, pressureU
 import { tidy } from './merge-places.ts';
 import { findForNumber, placesNear } from './near.ts';
 import { makePlace } from './place.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Measure } from './shapes.ts';
 import {
   amountOf,

@@ -1,6 +1,6 @@
 /** "blew the 30A fuse twice": what happened to a fuse. */
 
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 import { assumed, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
 import { push } from './push.ts';
 

@@ -4,7 +4,7 @@ import { changeOf } from './changes.ts';
 import { readFall } from './read-fall.ts';
 import { readLowBy } from './read-off.ts';
 import { dayWhen } from './read-condition.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { pumpParts, atPart } from './sign-meaning.ts';
 import { ofCorner, unknownThing, unknownLead, placeOfSign } from './sign-place.ts';

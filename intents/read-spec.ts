@@ -17,7 +17,7 @@ import { amountOf, assumed, said, use, whereOf, type Clause, type Draft, type Lo
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 
 /** True when a limit was read from the clause. */
 export const readSpec = (w: Walk, c: Clause): boolean => {

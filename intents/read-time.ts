@@ -3,7 +3,7 @@ import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { timeMeasures } from './dims.ts';
 import { find } from './near.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Fact, Measure, When } from './shapes.ts';
 import {
   amountOf,

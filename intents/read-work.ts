@@ -2,7 +2,7 @@
 import { tidy } from './merge-places.ts';
 import { denied, find, nextReal, placeAt } from './near.ts';
 import { dayWhen } from './read-condition.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import { carried, phraseOf, said, use, whereOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';

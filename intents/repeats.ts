@@ -1,7 +1,7 @@
 /** "same as before", "ditto right", "other side too": what was said, said again elsewhere. */
 import { makePlace, takePlace, type PlaceParts } from './place.ts';
 import { tidy } from './merge-places.ts';
-import { type PlaceItem, type Settled } from './settle.ts';
+import { type PlaceItem, type Settled } from './settled.ts';
 import type { Context, Fact } from './shapes.ts';
 
 const again =

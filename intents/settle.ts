@@ -1,39 +1,15 @@
 /** Settles each item to one sense, merges neighbouring places, resolves relative sides and this coach's labels. */
 import type { Amounting } from './amount-item.ts';
+import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
 import { beyond, idle, phraseAt } from './idle.ts';
 import type { Item } from './items.ts';
-import type { Relative, Sense } from './lexicon.ts';
-import { compatible, tidy, glue, wheeled } from './merge-places.ts';
-import { makePlace, takePlace, type PlaceParts } from './place.ts';
-import type { Condition, Context, Part, Span } from './shapes.ts';
-import { sideOf, labelled, slashedCorner, rightHand, otherOne, partFollows } from './side-words.ts';
+import { tidy } from './merge-places.ts';
 
-export type PlaceItem = {
-  k: 'place';
-  p: PlaceParts;
-  span: Span;
-  spans: Span[];
-  near?: boolean;
-  assumed?: boolean;
-  ask?: Relative;
-  bare?: 'r' | 'l' | 'rh' | 'l/r' | 'ps';
-  /** "the right one": the part spoken of before, on that side. */
-  one?: boolean;
-  /** "the other one": of the side across. */
-  other?: boolean;
-  phrase: string;
-};
-
-export type Settled =
-  | Amounting
-  | PlaceItem
-  | ({ span: Span; near?: boolean; phrase: string } & Exclude<Sense, { k: 'place' } | { k: 'wheel' }>)
-  | { k: 'wheel'; v: 'forward' | 'aft'; span: Span; phrase: string; near?: boolean }
-  | { k: 'sep'; hard: boolean; low: string; span: Span }
-  | { k: 'join'; span: Span }
-  | { k: 'unknown'; low: string; span: Span };
+import type { PlaceItem, Settled } from './settled.ts';
+import type { Condition, Context, Span } from './shapes.ts';
+import { sideOf, labelled, slashedCorner, rightHand, otherOne } from './side-words.ts';
 
 const joins = new Set(['and', 'but', 'then', 'though', 'however']);
 
@@ -171,149 +147,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     raw.push(place);
   });
   dottedTimes(raw, text);
-  // merge neighbouring places
-  const out: Settled[] = [];
-  for (const item of raw) {
-    if (item.k === 'wheel') {
-      const at = out.findLastIndex((o) => o.k !== 'filler' && o.k !== 'prep');
-      const prev = out[at];
-      if (
-        prev?.k === 'place' &&
-        prev.p.side &&
-        prev.p.end !== 'front' &&
-        (prev.p.part === undefined || wheeled.has(prev.p.part)) &&
-        !prev.p.wheel
-      ) {
-        out.length = at + 1;
-        // "drivers rear wheel": the corner's, when no end was said
-        if (/^(?:rear|front|back) wheel/.test(item.phrase) && !prev.p.end && !prev.p.part) {
-          out.length = at + 1;
-          out[at] = {
-            ...prev,
-            p: { ...prev.p, end: item.v === 'aft' ? 'rear' : 'front', part: 'wheel' },
-            spans: [...prev.spans, item.span],
-            span: [prev.span[0], item.span[1]],
-          };
-          continue;
-        }
-        const named = /wheel/.test(item.phrase) ? ('wheel' as const) : prev.p.part;
-        out[at] = {
-          ...prev,
-          p: { ...prev.p, end: 'rear', wheel: item.v, ...(named ? { part: named } : {}) },
-          spans: [...prev.spans, item.span],
-          span: [prev.span[0], item.span[1]],
-        };
-        continue;
-      }
-      // "rear aft plus 1": the other wheel, its end said again
-      const before = out.findLast((o): o is PlaceItem => o.k === 'place' && o.p.wheel !== undefined);
-      if (
-        prev?.k === 'place' &&
-        before &&
-        prev.p.end === 'rear' &&
-        !prev.p.side &&
-        !prev.p.part &&
-        before.p.wheel !== item.v
-      ) {
-        out[at] = {
-          ...prev,
-          p: { ...before.p, wheel: item.v },
-          spans: [...prev.spans, item.span],
-          span: [prev.span[0], item.span[1]],
-          assumed: true,
-        };
-        out.length = at + 1;
-        continue;
-      }
-      // "aft ok": the other wheel of the place spoken of before
-      const twin = out.findLast((o): o is PlaceItem => o.k === 'place' && o.p.wheel !== undefined);
-      if (twin && prev?.k !== 'place') {
-        out.push({
-          k: 'place',
-          p: { ...twin.p, wheel: item.v },
-          span: item.span,
-          spans: [item.span],
-          phrase: item.phrase,
-          assumed: true,
-        });
-        continue;
-      }
-      if (/wheel/.test(item.phrase)) {
-        out.push({
-          k: 'place',
-          p: { end: item.v === 'forward' ? 'front' : 'rear', part: 'wheel' },
-          span: item.span,
-          spans: [item.span],
-          phrase: item.phrase,
-        });
-        continue;
-      }
-      out.push({ ...item });
-      continue;
-    }
-    if (item.k === 'place') {
-      const at = out.findLastIndex(
-        (o) =>
-          !(o.k === 'filler' && glue.test(o.phrase)) &&
-          !(o.k === 'prep' && ['of', 'on', 'at', 'in', 'from', 'to', 'near', 'by', 'around'].includes(o.phrase)),
-      );
-      const prev = out[at];
-      const between = out.slice(at + 1);
-      const prep = between.some((b) => b.k === 'prep');
-      if (prev?.k === 'place' && !(prev.p.part === 'shim' && !item.p.part)) {
-        const merged = compatible(prev.p, item.p);
-        const same = merged && makePlace(merged) === makePlace(prev.p) && !prep;
-        const joinsParts = Boolean(prev.p.part && item.p.part && prev.p.part !== item.p.part);
-        // "left bag leaks at the crimp right bag is fine": a new thing on the other side
-        const anew =
-          Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
-          (item.p.part !== undefined || partFollows(raw, item)) &&
-          out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side);
-        const fits =
-          merged && !anew && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
-        if (merged && fits && !(same && !item.near && prev.phrase === item.phrase)) {
-          const ask = prev.ask ?? item.ask;
-          out.length = at + 1;
-          out[at] = {
-            ...prev,
-            p: merged,
-            spans: [...prev.spans, item.span],
-            span: [prev.span[0], item.span[1]],
-            ...(ask ? { ask } : {}),
-            ...(prev.near || item.near ? { near: true } : {}),
-            ...(item.one ? { one: true } : {}),
-            ...(prev.other ? { other: true } : {}),
-          };
-          delete out[at].bare;
-          continue;
-        }
-      }
-      // "the fuse for the pump": the first is the thing
-      const forAt = out.findLastIndex((o) => o.k === 'filler' && o.phrase === 'for');
-      const head = out.slice(0, forAt).findLast((o) => o.k !== 'filler');
-      if (
-        forAt > 0 &&
-        out.slice(forAt + 1).every((o) => o.k === 'filler') &&
-        head?.k === 'place' &&
-        head.p.part !== undefined &&
-        item.p.part !== undefined
-      ) {
-        head.spans.push(item.span);
-        continue;
-      }
-      // "forward lr wheel": a wheel word left standing before its place
-      if (prev?.k === 'wheel' && item.p.side) {
-        out.length = at;
-        out.push({
-          ...item,
-          p: { ...item.p, end: 'rear', wheel: prev.v, part: item.p.part ?? 'wheel' },
-          spans: [prev.span, item.span],
-        });
-        continue;
-      }
-    }
-    out.push(item);
-  }
+  const out = joinNeighbours(raw);
   out.forEach((item, i) => {
     // "air line off at lh bag": what is off is disconnected
     const prev = out[i - 1];
@@ -334,5 +168,3 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : toes && p.wheel ? { ...p, part: p.part } : p };
   });
 };
-
-export const partOf = (place: string): Part | undefined => takePlace(place)?.part;

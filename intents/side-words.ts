@@ -3,7 +3,7 @@ import { beyond, phraseAt } from './idle.ts';
 import type { Item } from './items.ts';
 import type { Relative } from './lexicon.ts';
 import type { PlaceParts } from './place.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Context, Side, Span } from './shapes.ts';
 
 export const sideOf = (rel: Relative, traffic: 'right' | 'left'): Side => {

@@ -2,7 +2,7 @@
 import { find } from './near.ts';
 import type { PlaceParts } from './place.ts';
 import { tidy } from './merge-places.ts';
-import { type PlaceItem, type Settled } from './settle.ts';
+import { type PlaceItem, type Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { assumed, carried, phraseOf, skippable, use, type Clause, type Loc, type Walk } from './walk.ts';

@@ -1,7 +1,7 @@
 /** What a correction says it is, and what it was said to be. */
 import type { Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 
 type Side = {
   nums: Amounting[];

@@ -2,7 +2,7 @@
 import { dimensionOf } from '../server/core/units.ts';
 import { byDimension } from './dims.ts';
 import { makePlace } from './place.ts';
-import type { Settled } from './settle.ts';
+import type { Settled } from './settled.ts';
 import type { Ask } from './shapes.ts';
 
 const specific: Readonly<Record<string, string>> = { gauge: 'gauge' };

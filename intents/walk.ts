@@ -2,7 +2,7 @@
 import { stepToSi, toSi, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { makePlace, type PlaceParts } from './place.ts';
-import type { PlaceItem, Settled } from './settle.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import type { Ambiguity, Context, Fact, Measure, ReadingFact, Said, Sign, When, Work } from './shapes.ts';
 
 export type Loc = {

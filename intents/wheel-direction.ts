@@ -1,7 +1,7 @@
 /** Which way a wheel points or leans, and which of the two it is. */
 import type { Amounting } from './amount-item.ts';
 import type { PlaceParts } from './place.ts';
-import type { PlaceItem } from './settle.ts';
+import type { PlaceItem } from './settled.ts';
 import type { Measure } from './shapes.ts';
 import { phraseOf, use, type Clause, type Walk } from './walk.ts';
 
