@@ -21,6 +21,8 @@ export type Amounting = {
   about?: Loose;
   signed: boolean;
   clock?: number;
+  /** Seconds since the row before, in a pasted column. */
+  elapsed?: number;
   slip?: boolean;
   /** Said figure by figure: may be a time of day. */
   run?: boolean;

@@ -149,6 +149,7 @@ export const plain = (fact: Fact): string => {
       case 'condition':
         return `${fact.holds ? '' : 'not '}${fact.what.v}${where ? ` ${where}` : ''}${whenSaid(fact.when)}`;
       case 'spec':
+        if (fact.over) return `spec ${where} ${amountSaid(fact.high)} in ${amountSaid(fact.over)}`;
         return `spec ${fact.what.v} ${where} between ${amountSaid(fact.low)} and ${amountSaid(fact.high)}`;
     }
   })();

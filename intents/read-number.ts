@@ -15,6 +15,11 @@ const resting = /^(?:rests?|rested|resting|idle|idles|quiet|sits|stops|stopped|w
 /** Reads the number at `index`; the index after what it took. */
 export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   if (w.used.has(n)) return index + 1;
+  if (n.elapsed !== undefined) {
+    use(w, n);
+    if (n.elapsed > 0) w.pendingWhen = { text: n.text, after: n.elapsed, spans: [n.span] };
+    return index + 1;
+  }
   // "the 6 am run": which, not when
   if (
     n.clock !== undefined &&
@@ -70,6 +75,13 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     return index + 1;
   }
   if ((before === 'within' || (lead?.k === 'unknown' && lead.low === 'within')) && n.value < 1) return index + 1;
+  // "tank volume 30 l": no measure that is kept
+  if (
+    /\b(?:volume|capacity|size|serial|part no|number)(?: is| of)? $/i.test(
+      w.text.slice(Math.max(0, n.span[0] - 14), n.span[0]),
+    )
+  )
+    return index + 1;
   if (hourAfter(w, c, n, index)) return index + 1;
   if (n.unit === null && /^0\d{3}$/.test(n.text) && n.value < 2400 && n.value % 100 < 60) {
     setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));

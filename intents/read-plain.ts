@@ -87,6 +87,14 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     unit = w.context.lengthUnit === 'in' ? 'F' : 'C';
     dim = 'temperature';
   }
+  // "tank is 8 gallons": its size, which no fact holds
+  if (
+    dim === 'volume' &&
+    !/\b(?:water|drain\w*|drip\w*|moisture|condensate|cup\w*|came out|come out|out of|outta|got|milky|rusty|emptied|sludge)\b/i.test(
+      w.text,
+    )
+  )
+    return index + 1;
   if (dim === 'volume') measure = 'water drained';
   if (dim === 'temperature') measure = 'temperature';
   if (

@@ -10,6 +10,7 @@ import {
   pressureUnit,
   voltParts,
 } from './dims.ts';
+import { durationAfter } from './changes.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
@@ -49,17 +50,21 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
           ? heightUnit(num, w.context)
           : null);
   if (!unit) return false;
+  // "spec is 3 psi in 10 min": how far it may fall in that time
+  const over = ['pressure', 'length'].includes(dimensionOf(unit)) ? durationAfter(c, n) : null;
+  if (over && (measure === null || measure === 'pressure' || measure === 'pressure fall' || measure === 'height fall'))
+    measure = dimensionOf(unit) === 'pressure' ? 'pressure fall' : 'height fall';
   measure ??= byDimension[dimensionOf(unit)] ?? null;
   if (!measure) return false;
   const other = c.items
     .slice(n + 1, n + 5)
     .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
-  const low = num.tol === undefined ? num.value : num.value - num.tol;
+  const low = over ? 0 : num.tol === undefined ? num.value : num.value - num.tol;
   const high = num.tol === undefined ? (num.to ?? other?.value ?? num.value) : num.value + num.tol;
   const own =
     measure === 'cut-in' || measure === 'cut-out'
       ? assumed({ part: 'pressure switch' })
-      : measure === 'pressure' && !loc
+      : (measure === 'pressure' || measure === 'pressure fall') && !loc
         ? assumed({ part: 'tank' })
         : loc;
   const fact = push(
@@ -70,7 +75,10 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
       word: 'own',
       what: m?.k === 'measure' ? said(measure, m) : said(measure, num),
       low: {
-        ...amountOf({ ...num, value: Math.min(low, high), text: num.tol === undefined ? num.text : String(low) }, unit),
+        ...amountOf(
+          { ...num, value: Math.min(low, high), text: over ? '0' : num.tol === undefined ? num.text : String(low) },
+          unit,
+        ),
         to: undefined,
       },
       high: {
@@ -84,12 +92,13 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
         ),
         to: undefined,
       },
+      ...(over ? { over: amountOf(over, over.unit!) } : {}),
     } as Draft,
     own,
     num,
   );
   share(w, fact);
-  use(w, m, other);
+  use(w, m, other, over);
   w.spec = true;
   w.lastUnit = unit;
   if (loc) w.subject = loc;

@@ -6,6 +6,7 @@ import { askIn, asideIn, isChatter, plainAsk } from './asks.ts';
 import { sentencesOf } from './sentences.ts';
 import { splitTails } from './split-tails.ts';
 import { readClauses } from './clause.ts';
+import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { midway } from './midway.ts';
 import { ofTheDeed, deedWords, deedWorks, clauseAround } from './deed.ts';
@@ -83,6 +84,9 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   if (context.open?.no !== undefined && no.test(bare))
     return shift(readSafely(context.open.no, { ...context, open: null }), 'carried', whole);
 
+  const table = tableOf(text);
+  if (table && table.seconds === null) return { ...out, ambiguous: [askTime(table, text)] };
+
   const undo = corrects ? wholeUndo(bare, whole) : null;
   if (undo) return { ...out, amends: [aimAmend(undo, context, 0)] };
   const hazards = findHazards(text);
@@ -150,6 +154,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
   const tokens = tokensOf(text);
   const settled = settle(itemsOf(tokens, text), text, context);
+  if (table) elapse(settled, table);
   const { items, covered } = midway(
     settled.filter((i) => !inQuiet(i.span)),
     text,
@@ -227,6 +232,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       (i.k === 'unknown' ||
         (i.k !== 'filler' && i.k !== 'prep' && i.k !== 'sep' && i.k !== 'join' && i.k !== 'neg' && i.k !== 'wheel')) &&
       !read.used.has(i) &&
+      !(table && i.k === 'unit' && i.span[0] < table.head.length) &&
       !inHazardSpan(i.span) &&
       !covered.some((c) => i.span[0] >= c[0] && i.span[1] <= c[1]) &&
       !out.ambiguous.some((a) => a.spans.some((s) => i.span[0] >= s[0] && i.span[1] <= s[1])),

@@ -108,7 +108,15 @@ export const Fact = z.discriminatedUnion('is', [
   /** `done` false: said to be still to do or declined ("didn't swap the valve"). */
   z.object({ ...base, is: z.literal('work'), what: said(Work), done: z.boolean() }),
   z.object({ ...base, is: z.literal('condition'), what: said(Condition), holds: z.boolean() }),
-  z.object({ ...base, is: z.literal('spec'), what: said(Measure), low: AmountShape, high: AmountShape }),
+  /** `over`: the time that a limit of a fall is for ("spec is 3 psi in 10 min"). */
+  z.object({
+    ...base,
+    is: z.literal('spec'),
+    what: said(Measure),
+    low: AmountShape,
+    high: AmountShape,
+    over: z.optional(AmountShape),
+  }),
 ]);
 export type Fact = z.infer<typeof Fact>;
 export type ReadingFact = Extract<Fact, { is: 'reading' }>;

@@ -63,6 +63,8 @@ const factWords = (fact: Fact): string => {
     case 'condition':
       return `${labelled(where, `${fact.holds ? '' : 'not '}${fact.what.v}`)}${tail}`;
     case 'spec':
+      if (fact.over)
+        return `limit given: ${labelled(where, fact.what.v)} at most ${amountSaid(fact.high)} in ${amountSaid(fact.over)}`;
       return `limit given: ${labelled(where, fact.what.v)} ${amountSaid(fact.low)} to ${amountSaid(fact.high)}`;
   }
 };

@@ -80,7 +80,14 @@ export const written = (tokens: readonly Token[], i: number): Num | null => {
     return {
       value: Number(t.low) * 60 + Number(tokens[i + 2]!.low),
       step: 1,
-      next: i + 3,
+      // seconds, as loggers write them, are less than a reading's own time can carry
+      next:
+        mark(tokens[i + 3], ':') &&
+        digits(tokens[i + 4]) &&
+        tokens[i + 4]!.low.length === 2 &&
+        Number(tokens[i + 4]!.low) < 60
+          ? i + 5
+          : i + 3,
       kind: 'clock',
       signed: false,
     };

@@ -1,11 +1,23 @@
 /** How fast the tank may fall on this coach: the sheet's limit, else the benchmark, named as one. */
-import { type Case, type Input, benchmark, benchmarkRate, sheetSource } from './case.ts';
+import type { SpecFact } from '../../intents/shapes.ts';
+import { type Case, type Input, benchmark, benchmarkRate, noteSource, sheetSource } from './case.ts';
 import type { Source } from './finding.ts';
 
 type Limit = { rate: number; words: string; source: Source; inputs: Input[] };
 
 export const leakLimit = (c: Case): Limit => {
   const limit = c.sheet.supply?.leakLimit;
+  // a limit given in a note holds for the session
+  const said = c.facts.findLast(
+    (f): f is SpecFact => f.is === 'spec' && f.what.v === 'pressure fall' && f.over !== undefined,
+  );
+  if (said?.over && said.over.si > 0)
+    return {
+      rate: said.high.si / said.over.si,
+      words: `${said.high.text} in ${said.over.text}`,
+      source: noteSource(),
+      inputs: [{ name: 'limit', text: `${said.high.text} in ${said.over.text}`, from: 'given in a note' }],
+    };
   return limit
     ? {
         rate: limit.fall.si / limit.over.si,

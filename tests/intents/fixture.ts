@@ -97,7 +97,7 @@ export const factLine = (f: Fact): string => {
     case 'condition':
       return `condition ${f.holds ? '' : 'not '}${f.what.v}${where}${when}${flags}`;
     case 'spec':
-      return `spec ${f.what.v}${where} = ${round(f.low.si)} .. ${round(f.high.si)}`;
+      return `spec ${f.what.v}${where} = ${round(f.low.si)} .. ${round(f.high.si)}${f.over ? ` over ${round(f.over.si)}` : ''}`;
   }
 };
 
@@ -126,11 +126,11 @@ export const expectedLine = (line: string): string => {
     body = body.slice(0, w.index);
   }
   if (body.startsWith('spec')) {
-    const m = /^(spec .+?) = (.+?) \.\. (.+)$/.exec(body);
+    const m = /^(spec .+?) = (.+?) \.\. (.+?)(?: over (.+))?$/.exec(body);
     if (m) {
       const unit = /[a-zA-Z%].*$/.exec(m[3]!)?.[0] ?? '';
       const low = parseAmountText(/[a-zA-Z%]/.test(m[2]!) ? m[2]! : `${m[2]!} ${unit}`);
-      return `${m[1]} = ${round(low?.si ?? NaN)} .. ${round(parseAmountText(m[3]!)?.si ?? NaN)}`;
+      return `${m[1]} = ${round(low?.si ?? NaN)} .. ${round(parseAmountText(m[3]!)?.si ?? NaN)}${m[4] ? ` over ${round(parseAmountText(m[4])?.si ?? NaN)}` : ''}`;
     }
   }
   const eq = body.indexOf(' = ');
