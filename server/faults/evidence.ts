@@ -20,7 +20,7 @@ import type { SignRule } from './signs/rule.ts';
 import { stance } from './signs/stance.ts';
 import { type Mend, mendsOf } from './situation.ts';
 import { touches } from './touch.ts';
-import { verdictEvidence } from './verdicts.ts';
+import { furtherLow, verdictEvidence } from './verdicts.ts';
 
 export type Evidence = {
   see: string;
@@ -38,9 +38,13 @@ export type Evidence = {
 
 /** How far a report is trusted: seen by the tech, second-hand, a hunch. Estimates. */
 export const trust = { own: 0.97, told: 0.7, hunch: 0.3 } as const;
+/** What was read off an instrument and typed as a number: fewer slips than a remark. */
+const trustRead = 0.99;
 const trustContradicted = 0.5;
 const trustEcho = 0.2;
 const trustGaugeInDoubt = 0.3;
+/** A right switch point while the coach's gauge lies: read off the other gauge, most likely. */
+const trustOtherGauge = 0.1;
 
 const rules: readonly SignRule[] = [...air, ...looks, ...stance, ...pump_];
 
@@ -83,6 +87,12 @@ const signEvidence = (standing: Standing, sheet: Sheet, index: number, fact: Sig
   );
 };
 
+/** A link was off before: its being on again says that it was put back. */
+const takenOff = (standing: Standing, index: number): boolean =>
+  standing.facts
+    .slice(0, index)
+    .some(({ fact }) => fact.is === 'condition' && fact.what.v === 'link connected' && !fact.holds);
+
 const conditionEvidence = (standing: Standing, index: number, fact: ConditionFact): Evidence[] => {
   const held = standing.facts[index]!;
   const one = (see: string, outcome: string, words: string): Evidence[] => [
@@ -96,6 +106,11 @@ const conditionEvidence = (standing: Standing, index: number, fact: ConditionFac
   const side = takePlace(fact.where.v)?.side;
   if (fact.what.v === 'link connected' && !fact.holds && side && side !== 'both' && !asked?.endsWith('link off'))
     return one(`${side} link look`, 'off', `${side} link off`);
+  // "Links on" leaves open whether they are straight.
+  if (fact.what.v === 'link connected' && fact.holds && !asked?.endsWith('link off') && !takenOff(standing, index))
+    return (side && side !== 'both' ? [side] : sides).flatMap((s) =>
+      one(`${s} link look`, 'fine|bent or slipped', `${s} link on`),
+    );
   if (fact.what.v === 'pump running' && !fact.holds && asked === 'runs on')
     return one('pump past cut-out', 'stops', 'pump stops');
   if (fact.what.v === 'floor level')
@@ -117,6 +132,57 @@ const findingsOf = (standing: Remembered): Finding[] => {
       if (block.is === 'findings') for (const f of (block as { list?: Finding[] }).list ?? []) put(f);
   for (const f of standing.findings.values()) put(f);
   return [...all.values()];
+};
+
+/** The coach's gauge has shown different pressures: its needle is not stuck. */
+const needleEvidence = (standing: Standing): Evidence[] => {
+  const said = standing.facts.some(({ fact }) => fact.is === 'sign' && takePlace(fact.where.v)?.part === 'gauge');
+  const read = standing.facts.flatMap(({ fact, seq }, i) =>
+    fact.is === 'reading' && fact.what.v === 'pressure' && (fact.where.v === 'gauge' || fact.where.v === 'tank')
+      ? [{ fact, seq, i }]
+      : [],
+  );
+  const sorted = read.toSorted((a, b) => a.fact.amount.v.si - b.fact.amount.v.si);
+  const low = sorted[0];
+  const high = sorted.at(-1);
+  const second = standing.facts.some(({ fact }) => fact.is === 'reading' && fact.where.v === 'test port');
+  if (said || !second || !low || !high) return [];
+  if (high.fact.amount.v.si - low.fact.amount.v.si <= 2 * (low.fact.amount.v.pm + high.fact.amount.v.pm)) return [];
+  return [
+    {
+      see: 'needle',
+      outcome: 'moves',
+      // Which gauge a pressure of the tank was read off is not always said.
+      weight: trust.told,
+      because: [low.fact.id, high.fact.id],
+      seq: Math.max(low.seq, high.seq),
+      words: `gauge read ${low.fact.amount.v.text} and ${high.fact.amount.v.text}`,
+      clock: Math.max(low.i, high.i),
+    },
+  ];
+};
+
+/** Water freezes below it, and no ice is left well above it. K. */
+const freezing = 273.15;
+const noIce = 278;
+const frostEvidence = (standing: Standing): Evidence[] => {
+  const read = standing.facts.flatMap(({ fact, seq }, i) =>
+    fact.is === 'reading' && fact.what.v === 'temperature' && fact.where.v === 'ambient' ? [{ fact, seq, i }] : [],
+  );
+  const coldest = read.toSorted((a, b) => a.fact.amount.v.si - b.fact.amount.v.si)[0];
+  const k = coldest?.fact.amount.v.si ?? 0;
+  if (!coldest || (k >= freezing && k <= noIce)) return [];
+  return [
+    {
+      see: 'frost',
+      outcome: k < freezing ? 'frost' : 'none',
+      weight: trust[coldest.fact.word],
+      because: [coldest.fact.id],
+      seq: coldest.seq,
+      words: `air around ${coldest.fact.amount.v.text}`,
+      clock: coldest.i,
+    },
+  ];
 };
 
 /** Two readings of the air around, far enough apart to move a coach. K. */
@@ -150,14 +216,16 @@ const findingEvidence = (standing: Standing): Evidence[] => {
     const rests = f.because.map((id) => at.get(id)).filter((x) => x !== undefined);
     const last = rests.toSorted((a, b) => a.i - b.i).at(-1);
     if (!last) return [];
-    const weight = Math.min(...rests.map(({ h }) => trust[h.fact.word]));
+    const weight = Math.min(
+      ...rests.map(({ h: { fact } }) => (fact.is === 'reading' && fact.word === 'own' ? trustRead : trust[fact.word])),
+    );
     return (
       [...(f.evidence ?? []), ...verdictEvidence(f)]
         // How it was found is said once, before anything is touched.
         .filter(({ see }) => !see.endsWith('as found') || last.i <= untilTouched)
         .map(({ see, outcome }): Evidence => ({
           see,
-          outcome,
+          outcome: furtherLow(f, see, outcome),
           weight,
           because: f.because,
           seq: last.h.seq,
@@ -171,11 +239,45 @@ const findingEvidence = (standing: Standing): Evidence[] => {
 const outcomesOf = (e: Evidence): string[] => e.outcome.split('|');
 const disagree = (a: Evidence, b: Evidence): boolean => !outcomesOf(a).some((o) => outcomesOf(b).includes(o));
 
-/** Which repair an evidence lies after: evidence of different situations is kept apart. */
-const eraOf = (e: Evidence, mends: readonly Mend[]): number =>
-  mends.filter(
+/** Which repair or thaw an evidence lies after: evidence of different situations is kept apart. */
+const eraOf = (e: Evidence, turns: readonly Pick<Mend, 'clock' | 'side'>[]): number =>
+  turns.filter(
     (m) => m.clock < e.clock && (m.side === null || sideOfSee(e.see) === null || m.side === sideOfSee(e.see)),
   ).length;
+
+const freezes: readonly string[] = [
+  'height valve',
+  'line',
+  'bellows line',
+  'supply line',
+  'valve to panel line',
+  'drain',
+];
+/** Valves and lines that were warmed: what was frozen is free from then on. */
+const thawsOf = (standing: Standing): Pick<Mend, 'clock' | 'side'>[] =>
+  standing.facts.flatMap(({ fact }, clock) => {
+    if (fact.is !== 'sign' || !fact.there || (fact.what.v !== 'warm' && fact.what.v !== 'hot')) return [];
+    const place = takePlace(fact.where.v);
+    if (!freezes.includes(place?.part ?? '')) return [];
+    return [{ clock, side: place?.side === 'left' || place?.side === 'right' ? place.side : null }];
+  });
+
+/** Filled after it was warmed, and not before. */
+const thawEvidence = (known: readonly Evidence[], thaws: readonly Pick<Mend, 'clock' | 'side'>[]): Evidence[] => {
+  const fills = (e: Evidence, yes: boolean): boolean =>
+    kindOfSee(e.see) === 'valve fills' && (yes ? e.outcome === 'yes' : e.outcome === 'no');
+  return thaws.slice(0, 1).flatMap(({ clock }): Evidence[] => {
+    const before = known.find((e) => e.clock < clock && fills(e, false));
+    const after = known.find((e) => e.clock > clock && fills(e, true));
+    return before && after ? [{ ...after, see: 'warm up', outcome: 'cured', words: `${after.words} once warmed` }] : [];
+  });
+};
+
+/** A hole at a rub mark is rubbed through. */
+const together = (outcomes: readonly string[]): string =>
+  outcomes.includes('rubbed') && outcomes.includes('torn') ? 'rubbed' : outcomes.join('|');
+const oneThing: ReadonlySet<string> = new Set(['bellows look', 'shock after drive', 'shock length', 'line look']);
+const severalThings: ReadonlySet<string> = new Set(['pry bushings', 'tank bubbles at', 'motor legs', 'tyre wear']);
 
 /** Of the same observable in one situation: one entry per outcome. */
 const settle = (same: readonly Evidence[]): Evidence[] => {
@@ -208,6 +310,26 @@ const settle = (same: readonly Evidence[]): Evidence[] => {
     like.seq = Math.max(like.seq, e.seq);
     like.weight = Math.max(like.weight, e.weight);
     if (again) like.note = 'measured again';
+  }
+  // Several marks of one thing (rubbed and torn, cold and oily) are one finding; of several things, each stands.
+  const kind = kindOfSee(out[0]?.see ?? '');
+  const sound = observableOf(out[0]?.see ?? '')?.outcomes[0];
+  if (out.length > 1 && !out.some((e) => outcomesOf(e).includes(sound ?? ''))) {
+    if (oneThing.has(kind)) {
+      const [head, ...rest] = out;
+      return [
+        {
+          ...head!,
+          outcome: together([...new Set(out.flatMap(outcomesOf))]),
+          because: [...new Set(out.flatMap((e) => e.because))],
+          weight: Math.max(...out.map((e) => e.weight)),
+          clock: Math.max(...out.map((e) => e.clock)),
+          seq: Math.max(...out.map((e) => e.seq)),
+          words: [head!, ...rest].map((e) => e.words).join(', '),
+        },
+      ];
+    }
+    if (severalThings.has(kind)) return out;
   }
   // toe and camber of two wheels are several measurements under one name: one that is out says so for all
   if (out.length > 1 && out[0]!.see.endsWith(' toe camber')) return out.filter((e) => e.outcome !== 'within');
@@ -258,21 +380,28 @@ const byGauge = new Set([
   'tank as found',
   'pump-up',
   'pump-up shut',
-  'cut-in',
-  'cut-out',
   'settle again',
   'quiet at',
 ]);
 
+const points: ReadonlySet<string> = new Set(['cut-in', 'cut-out', 'pump past cut-out']);
+
 const weighTogether = (list: readonly Evidence[]): Evidence[] => {
   const seen = new Set(list.map((e) => e.see));
-  const gaugeLies = list.some((e) => e.see === 'second gauge' && e.outcome === 'disagrees');
+  const gaugeLies = list.some(
+    (e) => (e.see === 'second gauge' && e.outcome !== 'agrees') || (e.see === 'needle' && e.outcome === 'stuck'),
+  );
   return list.map((e) => {
     const side = sideOfSee(e.see);
     const firmer = echoes[kindOfSee(e.see)] ?? echoes[e.see] ?? [];
     if (firmer.some((f) => seen.has(side ? f.replace(/^S /, `${side} `) : f)))
       return { ...e, weight: Math.min(e.weight, trustEcho), note: 'echo' };
-    if (gaugeLies && byGauge.has(e.see) && e.see !== 'cut-in' && e.see !== 'cut-out')
+    // Switch points that are off agree with a gauge that lies; right ones were most likely read off the better gauge.
+    if (gaugeLies && points.has(e.see))
+      return e.outcome === 'within' || e.outcome === 'stops'
+        ? { ...e, weight: Math.min(e.weight, trustOtherGauge), note: 'gauge in doubt' }
+        : e;
+    if (gaugeLies && byGauge.has(e.see))
       return { ...e, weight: Math.min(e.weight, trustGaugeInDoubt), note: 'gauge in doubt' };
     return e;
   });
@@ -285,15 +414,22 @@ export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
     if (fact.is === 'sign') raw.push(...signEvidence(standing, sheet, index, fact));
     else if (fact.is === 'condition') raw.push(...conditionEvidence(standing, index, fact));
   }
-  raw.push(...findingEvidence(standing), ...temperatureEvidence(standing));
+  raw.push(
+    ...findingEvidence(standing),
+    ...temperatureEvidence(standing),
+    ...frostEvidence(standing),
+    ...needleEvidence(standing),
+  );
   const known = raw.filter((e) => {
     const o = observableOf(e.see);
     return o !== undefined && outcomesOf(e).every((x) => o.outcomes.includes(x));
   });
   const mends = mendsOf(standing);
+  const thaws = thawsOf(standing);
+  known.push(...thawEvidence(known, thaws));
   const groups = new Map<string, Evidence[]>();
   for (const e of known) {
-    const key = `${e.see} ${eraOf(e, mends)}`;
+    const key = `${e.see} ${eraOf(e, [...mends, ...thaws])}`;
     groups.set(key, [...(groups.get(key) ?? []), e]);
   }
   const settled = [...groups.values()]

@@ -2,18 +2,34 @@
  * The sets of causes that still matter for what was seen, as a short list with their chances: what a next check is chosen
  * over. A cause that explains nothing (it is there by chance or not) is folded into the set without it.
  */
+import { leastLift } from './infer.ts';
 import type { View } from './model.ts';
 import type { Weighed } from './weigh.ts';
 
 export type Hypothesis = { readonly of: readonly number[]; readonly p: number };
 
 const least = 1e-3;
-/** A cause that makes the evidence less than this much likelier explains nothing of it. */
-export const leastLift = 1.5;
 
 /** How much likelier the evidence is with cause i alone than with none. */
 export const liftOf = ({ posterior, causes }: Weighed, i: number): number =>
   posterior.singles[i]! / (posterior.none * causes.odds[i]! + 1e-300);
+
+/**
+ * Chance that nothing is there which explains what was seen: none, or only what is there by chance and has no part in it.
+ * A fault's own chance counts what else may be there by chance; this is its like for the sound coach.
+ */
+export const innocence = (w: Weighed): number => {
+  const { posterior, causes } = w;
+  const { n, singles, pairs } = posterior;
+  const idle: number[] = [];
+  for (let i = 0; i < n; i++) if (causes.odds[i]! > 0 && liftOf(w, i) < leastLift) idle.push(i);
+  let sum = posterior.none;
+  for (const [k, i] of idle.entries()) {
+    sum += singles[i]!;
+    for (let m = 0; m < k; m++) sum += pairs[idle[m]! * n + i]!;
+  }
+  return sum;
+};
 
 export const hypothesesOf = (w: Weighed, most = 48): Hypothesis[] => {
   const { posterior, causes } = w;

@@ -133,7 +133,16 @@ export const chanceUnder = (seen: Seen, n: number): ((set: readonly number[]) =>
   return (set) => trusted(e, chanceOf(e, set));
 };
 
-export const infer = (causes: Causes, evidence: readonly Seen[], options: { triples?: boolean } = {}): Posterior => {
+/** A cause that makes the evidence less than this much likelier than none explains nothing of it. */
+export const leastLift = 1.5;
+
+export type InferOptions = {
+  readonly triples?: boolean;
+  /** How likely a coach is brought in without anything that explains what is seen, against one with. 1: as likely. */
+  readonly noReason?: number;
+};
+
+export const infer = (causes: Causes, evidence: readonly Seen[], options: InferOptions = {}): Posterior => {
   const { odds, links } = causes;
   const n = odds.length;
   const es = evidence.map((s) => prepare(s, n));
@@ -173,6 +182,24 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: { trip
       pairs[i * n + j] = p;
       total += p;
     }
+  }
+  // Coaches come in for a reason: sets that explain nothing of what was seen are rarer in a shop than on the road.
+  const noReason = options.noReason ?? 1;
+  if (noReason !== 1 && es.length > 0) {
+    const idle: number[] = [];
+    for (let c = 0; c < n; c++) if (odds[c]! > 0 && singles[c]! < leastLift * none * odds[c]!) idle.push(c);
+    let sum = none;
+    for (const [k, i] of idle.entries()) {
+      sum += singles[i]!;
+      singles[i] = singles[i]! * noReason;
+      for (let m = 0; m < k; m++) {
+        const at = idle[m]! * n + i;
+        sum += pairs[at]!;
+        pairs[at] = pairs[at]! * noReason;
+      }
+    }
+    none *= noReason;
+    total -= sum * (1 - noReason);
   }
   const triples: { of: readonly [number, number, number]; p: number }[] = [];
   if (options.triples !== false && es.length > 0 && unknown / total > triplesFrom) {

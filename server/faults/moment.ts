@@ -44,6 +44,7 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     auto: yes(state?.panel === 'auto' || (state?.panel === null && !sheet.panel)),
     keyOff: yes(state?.key === false),
     pumpRuns: state?.pump ?? undefined,
+    justPumped: yes(said(state, 'just pumped') === true && said(state, 'settled') !== true && asked !== 'settle again'),
     tankEmpty: yes(said(state, 'tank drained')),
     armFill: yes(state?.arm.left === 'fill' || state?.arm.right === 'fill'),
     armDump: yes(state?.arm.left === 'exhaust' || state?.arm.right === 'exhaust'),

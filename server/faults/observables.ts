@@ -36,6 +36,7 @@ const nominalAir = new Set([
   'pump called',
   'pump restart',
   'motor current',
+  'second gauge',
   'bellows pressures',
   'rear height',
   'front height',
@@ -70,14 +71,14 @@ const derived: Observable[] = [
   ...sides.flatMap((side): Observable[] => [
     {
       see: `${side} stance`,
-      outcomes: ['level', 'low', 'on stops', 'high'],
+      outcomes: ['level', 'low', 'far low', 'on stops', 'high'],
       state: 'how that side stands, state not said',
       side,
       ordered: false,
       from: 'mean',
       of: [
-        { see: `${side} as found`, maps: same('level', 'low', 'on stops') },
-        { see: `${side} driving`, maps: same('level', 'low', 'high') },
+        { see: `${side} as found`, maps: same('level', 'low', 'far low', 'on stops') },
+        { see: `${side} driving`, maps: same('level', 'low', 'far low', 'high') },
       ],
     },
     {

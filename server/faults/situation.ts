@@ -16,7 +16,9 @@ export const mendsOf = (standing: Standing): Mend[] =>
       return [{ part: 'panel', side: null, chance: 0.97, clock, seq, words: 'panel set to AUTO' }];
     if (fact.is !== 'work' || !fact.done) return [];
     const place = takePlace(fact.where.v);
-    const chance = mending[fact.what.v];
+    // Pumping up mends a tyre and nothing else.
+    const pumped = fact.what.v === 'pumped up' && place?.part === 'tyre';
+    const chance = pumped ? mending.inflated : mending[fact.what.v];
     if (!place?.part || chance === undefined) return [];
     const side = place.side === 'left' || place.side === 'right' ? place.side : null;
     return [{ part: place.part, side, chance, clock, seq, words: `${fact.where.v} ${fact.what.v}` }];

@@ -2,8 +2,8 @@
 import type { Suspect } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { chanceUnder } from './infer.ts';
-import { leastLift, liftOf } from './hypotheses.ts';
+import { chanceUnder, leastLift } from './infer.ts';
+import { innocence, liftOf } from './hypotheses.ts';
 import { rankOf } from './rank.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
@@ -49,7 +49,8 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
     const p = posterior.marginals[i]!;
     return { fault: fault.key, where: fault.where, name: fault.title, p, rank: rankOf(p), speaks: [] };
   });
-  if (posterior.none > least) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', posterior.none));
+  const sound = innocence(w);
+  if (sound > least) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', sound));
   if (posterior.unknown > 0.1) out.push(plain(somethingElse, 'something that is not on my list', posterior.unknown));
   const shown = out
     .toSorted((a, b) => b.p - a.p || a.fault.localeCompare(b.fault))

@@ -1,12 +1,20 @@
 /** What findings of wheels, tyres and wires say to the diagnosis: they carry verdicts, not outcomes of checks. Data and one look-up. */
 import type { Finding } from '../findings/finding.ts';
+import { farLow } from '../twin/observables.ts';
 
 type Row = {
   readonly key: RegExp;
   /** `S` is the side in the key. */
   readonly see: string;
   readonly says: Partial<Record<Finding['verdict'], string>>;
+  /** The outcome where the number is far beyond its limit. */
+  readonly far?: (f: Finding) => string | null;
 };
+
+/** A tyre run a fifth under its pressure counts as flat: common practice, no source. */
+const flat = 0.8;
+const flatTyre = ({ amount, limit }: Finding): string | null =>
+  amount && limit?.low && amount.si < flat * limit.low.si ? 'far low' : null;
 
 const out = { low: 'out', high: 'out', within: 'within' } as const;
 const rows: readonly Row[] = [
@@ -16,8 +24,15 @@ const rows: readonly Row[] = [
     key: /^pressure@(left|right)(?: rear)?(?: forward| aft)? tyre$/,
     see: 'S tyre pressure',
     says: { low: 'low', within: 'within' },
+    far: flatTyre,
   },
 ];
+
+/** A rear height that is low, by its number: the finding's amount is how far it is off, where the sheet has the height. */
+export const furtherLow = ({ amount }: Finding, see: string, outcome: string): string =>
+  outcome === 'low' && /^(?:left|right) (?:rear height|as found)$/.test(see) && amount && amount.si < -farLow
+    ? 'far low'
+    : outcome;
 
 const legs: readonly (readonly [RegExp, string])[] = [
   [/ground/, 'ground'],
@@ -37,7 +52,7 @@ export const verdictEvidence = (f: Finding): { see: string; outcome: string }[] 
   for (const row of rows) {
     const m = row.key.exec(f.key);
     const outcome = row.says[f.verdict];
-    if (m && outcome) return [{ see: row.see.replace(/^S /, `${m[1] ?? ''} `), outcome }];
+    if (m && outcome) return [{ see: row.see.replace(/^S /, `${m[1] ?? ''} `), outcome: row.far?.(f) ?? outcome }];
   }
   return [];
 };

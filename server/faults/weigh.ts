@@ -81,6 +81,9 @@ export const seenOf = (
   };
 };
 
+/** Coaches brought in with nothing that explains the complaint, against those with: about 1 in 4. An estimate. */
+const noReason = 0.35;
+
 export const weighEvidence = (
   model: Model,
   evidence: readonly Evidence[],
@@ -93,7 +96,13 @@ export const weighEvidence = (
     return seen ? [{ e, seen }] : [];
   });
   const seen = both.map((x) => x.seen);
-  return { model, evidence: both.map((x) => x.e), seen, ...made, posterior: infer(made.causes, seen, { triples }) };
+  return {
+    model,
+    evidence: both.map((x) => x.e),
+    seen,
+    ...made,
+    posterior: infer(made.causes, seen, { triples, noReason }),
+  };
 };
 
 const kept = new WeakMap<Standing['facts'], { findings: Standing['findings']; sheet: Sheet; weighed: Weighed }>();

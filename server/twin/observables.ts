@@ -50,7 +50,12 @@ const rows = [
     outcomes: ['holds', 'drops', 'on stops'],
     state: 'key off, AUTO, 10 h, ambient falling',
   },
-  { see: 'driving', sided: true, outcomes: ['level', 'low', 'high'], state: 'key on, AUTO, driven or idled 20 min' },
+  {
+    see: 'driving',
+    sided: true,
+    outcomes: ['level', 'low', 'far low', 'high'],
+    state: 'key on, AUTO, driven or idled 20 min; far low: more than an inch',
+  },
   { see: 'pump cycles auto', outcomes: ['no', 'yes'], state: 'key on, AUTO, at height, one hour' },
   { see: 'pump cycles shut', outcomes: ['no', 'yes'], state: 'key on, SHUT, one hour' },
   {
@@ -98,8 +103,8 @@ const rows = [
   {
     see: 'as found',
     sided: true,
-    outcomes: ['level', 'low', 'on stops'],
-    state: 'after standing, before anything is touched',
+    outcomes: ['level', 'low', 'far low', 'on stops'],
+    state: 'after standing, before anything is touched; far low: more than an inch',
   },
   {
     see: 'tank as found',
@@ -127,7 +132,11 @@ const rows = [
   { see: 'motor volts', outcomes: ['within', 'low', 'none'], state: 'at the motor, pump called' },
   { see: 'battery volts', outcomes: ['within', 'low'], state: 'at the battery, pump called' },
   { see: 'motor current', outcomes: ['within', 'low', 'high', 'none'], state: 'pump called' },
-  { see: 'second gauge', outcomes: ['agrees', 'disagrees'], state: 'a second gauge at the test port, still' },
+  {
+    see: 'second gauge',
+    outcomes: ['agrees', 'coach gauge high', 'coach gauge low'],
+    state: 'a second gauge at the test port, still',
+  },
   {
     see: 'bellows pressures',
     outcomes: ['alike', 'left light', 'right light'],
@@ -136,8 +145,8 @@ const rows = [
   {
     see: 'rear height',
     sided: true,
-    outcomes: ['within', 'low', 'high'],
-    state: 'at ride height, engine run, level floor',
+    outcomes: ['within', 'low', 'far low', 'high'],
+    state: 'at ride height, engine run, level floor; far low: more than an inch',
   },
   { see: 'front height', sided: true, outcomes: ['within', 'low', 'high'], state: 'as rear height' },
   { see: 'tank water', outcomes: ['little', 'much'], state: 'drained' },
@@ -147,6 +156,9 @@ const rows = [
     state: 'gauge teed in at the valve supply port, tank up',
   },
 ] as const satisfies readonly Row[];
+
+/** From here a side is far low, not a little: a set-up that drifted seldom goes so far. An inch, an estimate of ours. m */
+export const farLow = 0.0254;
 
 export type AirObservable = { see: string; outcomes: readonly string[]; state: string; side?: 'left' | 'right' };
 export const airObservables: readonly AirObservable[] = rows.flatMap((row): AirObservable[] =>

@@ -110,9 +110,23 @@ const noticed: readonly { see: string; outcome: string; words: readonly string[]
   {
     see: 'as found',
     outcome: 'low',
-    words: ['it sags at the {} rear when it stands', 'the {} back end is a bit down of a morning'],
+    words: ['it sags a little at the {} rear when it stands', 'the {} back end is a bit down of a morning'],
   },
-  { see: 'driving', outcome: 'low', words: ['rides low at the {} rear', 'the {} back stays down even on the road'] },
+  {
+    see: 'as found',
+    outcome: 'far low',
+    words: ['it sags at the {} rear when it stands', 'the {} back end is well down of a morning'],
+  },
+  {
+    see: 'driving',
+    outcome: 'low',
+    words: ['rides a bit low at the {} rear', 'the {} back sits a little low on the road'],
+  },
+  {
+    see: 'driving',
+    outcome: 'far low',
+    words: ['rides low at the {} rear', 'the {} back stays down even on the road'],
+  },
   {
     see: 'driving',
     outcome: 'high',

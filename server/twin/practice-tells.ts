@@ -9,7 +9,8 @@ import { type Bench, type Said, name } from './practice-bench.ts';
 import { makeScene } from './scene.ts';
 import { pumpCalled } from './see-pump.ts';
 import { type Side, sides } from './params.ts';
-import { judgeFall, judgeMove } from './see-standing.ts';
+import { judgeGauges } from './see-heights.ts';
+import { judgeFall, judgeFound, judgeMove } from './see-standing.ts';
 
 export type Told = { see: string; outcome: string };
 
@@ -78,12 +79,7 @@ const foundTells = (q: Patient, s: Said): Told[] => {
   }
   const i = s.what.startsWith('left') ? 0 : 1;
   const off = value - q.p.rearHeight[i];
-  const outcome =
-    off < -q.p.toStops + 0.012
-      ? 'on stops'
-      : off < -Math.max(0.01, q.p.limits.tolerance + q.p.tapeStep)
-        ? 'low'
-        : 'level';
+  const outcome = off < -q.p.toStops + 0.012 ? 'on stops' : judgeFound(q.p, off);
   return [{ see: `${name(i)} as found`, outcome }];
 };
 
@@ -124,8 +120,7 @@ export const toldBy = (b: Bench, before: Before, action: Action, said: readonly 
       if (mark)
         told.push({
           see: 'second gauge',
-          outcome:
-            Math.abs((s.si ?? 0) - mark.value) > 1.25 * q.p.gaugeStep + 0.02 * mark.value ? 'disagrees' : 'agrees',
+          outcome: judgeGauges(mark.value, s.si ?? 0, q.p.gaugeStep),
         });
     } else if (s.what === 'rises first')
       told.push({

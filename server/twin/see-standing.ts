@@ -1,5 +1,6 @@
 /** Checks that are waits: falls of the tank, heights by tape, what is found in the morning. */
 import { tankGauge, shopGauge, tape } from './instruments.ts';
+import { farLow } from './observables.ts';
 import type { CoachParams } from './params.ts';
 import { type Moment, type Night, type Scene } from './scene.ts';
 import type { Glimpse } from './sim-shapes.ts';
@@ -89,6 +90,10 @@ export const fallStops = (scene: Scene, night: Night): string | null => {
   return null;
 };
 
+/** Off its ride height after standing, m; above its stops. */
+export const judgeFound = (p: CoachParams, off: number): 'level' | 'low' | 'far low' =>
+  off < -farLow ? 'far low' : off < -Math.max(0.01, p.limits.tolerance + p.tapeStep) ? 'low' : 'level';
+
 /** A side that only leans after the other is not what is said to be down. */
 const leans = (own: number, otherSide: number): boolean => own < 0.35 * otherSide;
 
@@ -102,14 +107,14 @@ export const overnight = (scene: Scene, night: Night, i: I): 'holds' | 'drops' |
   return fall > Math.max(0.0127, 2 * q.p.limits.tolerance) ? 'drops' : 'holds';
 };
 
-export const asFound = (scene: Scene, i: I): 'level' | 'low' | 'on stops' => {
+export const asFound = (scene: Scene, i: I): 'level' | 'low' | 'far low' | 'on stops' => {
   const { q, rng } = scene;
   const end = scene.asLeft().end;
   const off = (k: I): number => end.rear[k] + q.floor[k] - q.p.rearHeight[k];
   const found = tape(q, off(i) + q.p.rearHeight[i], rng) - q.p.rearHeight[i];
   if (found < -q.p.toStops + 0.012) return 'on stops';
   if (leans(-found, -off(i === 0 ? 1 : 0))) return 'level';
-  return found < -Math.max(0.01, q.p.limits.tolerance + q.p.tapeStep) ? 'low' : 'level';
+  return judgeFound(q.p, found);
 };
 
 export const tankAsFound = (scene: Scene): 'up' | 'at bellows pressure' | 'zero' => {

@@ -18,7 +18,7 @@ describe('a reply', () => {
     expect(low?.words).toContain('1/2 in low');
     expect(low?.why.formula.length).toBeGreaterThan(5);
     expect(low?.why.inputs.length).toBeGreaterThan(0);
-    expect(block(blocks, 'suspects')?.list[0]?.rank).toMatch(/1 in \d|likely/);
+    expect(block(blocks, 'suspects')?.list[0]?.rank).toMatch(/\d in \d|likely/);
     const check = block(blocks, 'check') ?? block(blocks, 'question');
     expect(check).toBeDefined();
   });

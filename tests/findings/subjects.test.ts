@@ -374,7 +374,7 @@ describe('ranges and service', () => {
       [0, 'reading pressure @ tank = 95 psi'],
       [2, 'reading pressure @ test port = 106 psi'],
     ]);
-    expect(key(b, 'gauges@tank').evidence).toEqual([{ see: 'second gauge', outcome: 'disagrees' }]);
+    expect(key(b, 'gauges@tank').evidence).toEqual([{ see: 'second gauge', outcome: 'coach gauge low' }]);
   });
 });
 

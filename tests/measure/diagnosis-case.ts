@@ -101,7 +101,7 @@ export const complaintOf = ({ look }: Case): { standing: boolean; says: Complain
   const down = (['left', 'right'] as const).filter((s) => !['level', ''].includes(look(`${s} as found`)));
   const driven = (['left', 'right'] as const).flatMap((s) => {
     const o = look(`${s} driving`);
-    return o === 'low' || o === 'high' ? [[`${s} driving`, o] as const] : [];
+    return o === 'low' || o === 'far low' || o === 'high' ? [[`${s} driving`, o] as const] : [];
   });
   if (driven.length > 0) return { standing: false, says: driven };
   if (look('pump past cut-out') === 'runs on') return { standing: false, says: [['pump past cut-out', 'runs on']] };

@@ -163,7 +163,9 @@ test('a lying gauge is told from a second one', () => {
   ]);
   const [own, second] = words.map((w) => Number(/([\d.]+) psi/.exec(w)![1]));
   expect(own! - second!).toBeGreaterThan(8);
-  expect(state.done.flatMap((d) => d.told)).toContainEqual({ see: 'second gauge', outcome: 'disagrees' });
+  expect(state.done.flatMap((d) => d.told)).toContainEqual(
+    expect.objectContaining({ see: 'second gauge', outcome: expect.stringMatching(/^coach gauge/) as string }),
+  );
 });
 
 test('a pump that rests above cut-in says nothing against it', () => {

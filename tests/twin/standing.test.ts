@@ -191,7 +191,7 @@ test('three at once, with a lying gauge, run and are seen through', () => {
   );
   expect(seen.get('left height shut')).toBe('drops');
   expect(seen.get('pump-up shut')).toBe('slow');
-  expect(seen.get('second gauge')).toBe('disagrees');
+  expect(seen.get('second gauge')).toBe('coach gauge high');
 });
 
 test('a sound coach shows nothing, whatever its draw, in nineteen of twenty checks', () => {

@@ -12,8 +12,8 @@ export const chassisChecks: readonly CheckRow[] = [
     gate: 'none',
     keys: [
       key('all right', 'both tyres ok', ['left tyre pressure', 'within'], ['right tyre pressure', 'within']),
-      key('left low', 'left rear tyre low', ['left tyre pressure', 'low']),
-      key('right low', 'right rear tyre low', ['right tyre pressure', 'low']),
+      key('left low', 'left rear tyre low', ['left tyre pressure', 'low|far low']),
+      key('right low', 'right rear tyre low', ['right tyre pressure', 'low|far low']),
     ],
     guide: 'ride height',
   },

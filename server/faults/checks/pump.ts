@@ -13,7 +13,7 @@ export const pumpChecks: readonly CheckRow[] = [
     lacks: 'no second gauge',
     keys: [
       key('agree', 'gauges agree', ['second gauge', 'agrees']),
-      key('disagree', 'gauges disagree', ['second gauge', 'disagrees']),
+      key('disagree', 'gauges disagree', ['second gauge', 'coach gauge high|coach gauge low']),
     ],
     guide: 'tank pressure',
   },

@@ -150,8 +150,8 @@ export const standingChecks: readonly CheckRow[] = [
     destroys: 'how it stood as found',
     keys: [
       key('both level', 'both rear level when driving', ['left driving', 'level'], ['right driving', 'level']),
-      key('left low', 'left rear low when driving', ['left driving', 'low']),
-      key('right low', 'right rear low when driving', ['right driving', 'low']),
+      key('left low', 'left rear low when driving', ['left driving', 'low|far low']),
+      key('right low', 'right rear low when driving', ['right driving', 'low|far low']),
       key('left high', 'left rear high when driving', ['left driving', 'high']),
       key('right high', 'right rear high when driving', ['right driving', 'high']),
     ],

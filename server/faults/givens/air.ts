@@ -57,20 +57,24 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
   'tank water': [row(['dryer spent'], [0.1, 0.9], 'what the dryer lets through ends here')],
   'regulated supply': [row(['regulator low'], [0.05, 0.9, 0.05], 'it is what is measured')],
   driving: [
-    row(['regulator low'], [0.35, 0.64, 0.01], 'not enough pressure to lift the load'),
-    row(['line frozen'], [0.5, 0.4, 0.1], 'depends on which line'),
-    row(['tyre low'], [0.6, 0.4, 0], 'the whole side stands lower'),
+    row(['bellows torn'], [0.15, 0.05, 0.79, 0.01], 'more goes out than the valve lets in'),
+    row(['regulator low'], [0.35, 0.3, 0.34, 0.01], 'not enough pressure to lift the load'),
+    row(['line frozen'], [0.5, 0.15, 0.25, 0.1], 'depends on which line'),
+    row(['tyre low'], [0.6, 0.38, 0.02, 0], 'the whole side stands lower, by a part of the tyre'),
   ],
   'valve fills': [
     row(['regulator low'], [0.3, 0.6, 0.1, 0], 'little pressure to fill with'),
     row(['line frozen'], [0.45, 0.05, 0.5, 0], 'depends on which line'),
   ],
   'rear height': [
-    row(['regulator low'], [0.35, 0.64, 0.01], 'not enough pressure to lift the load'),
-    row(['tyre low'], [0.5, 0.5, 0], 'the whole side stands lower'),
+    row(['bellows torn'], [0.15, 0.05, 0.79, 0.01], 'more goes out than the valve lets in'),
+    row(['line frozen'], [0.5, 0.15, 0.25, 0.1], 'depends on which line'),
+    row(['regulator low'], [0.35, 0.3, 0.34, 0.01], 'not enough pressure to lift the load'),
+    row(['tyre low'], [0.4, 0.57, 0.03, 0], 'the whole side stands lower, by a part of the tyre'),
   ],
   'front height': [row(['frame bent'], [0.3, 0.35, 0.35], 'the frame holds a twist')],
   overnight: [
+    row(['bellows torn'], [0.02, 0.03, 0.95], 'it stands on its stops'),
     row(
       ['inlet check bad'],
       [0.6, 0.3, 0.1],
@@ -78,12 +82,14 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
     ),
   ],
   'as found': [
+    row(['bellows torn'], [0.02, 0.03, 0.15, 0.8], 'it stands on its stops'),
+    row(['line frozen'], [0.6, 0.12, 0.18, 0.1], 'depends on which line'),
     row(
       ['inlet check bad'],
-      [0.6, 0.3, 0.1],
+      [0.6, 0.12, 0.18, 0.1],
       'once the tank is below the bellows, which any seepage brings about in time',
     ),
-    row(['tyre low'], [0.6, 0.4, 0], 'the whole side stands lower'),
+    row(['tyre low'], [0.6, 0.38, 0.02, 0], 'the whole side stands lower, by a part of the tyre'),
   ],
   'soap tank': [
     row(['gauge line leak'], [0.85, 0.15], 'its fittings at the tank may be dry while the line leaks elsewhere'),

@@ -134,11 +134,11 @@ export const chassisGivens: readonly Given[] = [
   {
     see: 'tyre pressure',
     sided: true,
-    outcomes: ['within', 'low'],
-    state: 'rear tyres of that side, cold, and their sizes alike',
-    healthy: [0.93, 0.07],
+    outcomes: ['within', 'low', 'far low'],
+    state: 'rear tyres of that side, cold, and their sizes alike; far low: a fifth or more under',
+    healthy: [0.93, 0.065, 0.005],
     because: 'a few psi low is common',
-    rows: [row(['tyre low'], [0.02, 0.98], 'it is what is measured')],
+    rows: [row(['tyre low'], [0.02, 0.38, 0.6], 'it is what is measured; a little low hardly shows in the height')],
   },
   {
     see: 'ride',

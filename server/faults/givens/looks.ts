@@ -81,8 +81,8 @@ export const lookGivens: readonly Given[] = [
     see: 'needle',
     outcomes: ['moves', 'stuck'],
     state: 'tank gauge watched while the pump runs or the drain is opened a little',
-    healthy: [0.985, 0.015],
-    because: 'a slow needle',
+    healthy: [0.995, 0.005],
+    because: 'a needle that hangs for a moment',
     rows: [row(['gauge stuck'], [0.06, 0.94], 'it hangs')],
   },
   {
@@ -102,6 +102,31 @@ export const lookGivens: readonly Given[] = [
     rows: [
       row(['cold night'], [0.02, 0.98], 'it is what is asked'),
       row(['line frozen'], [0.1, 0.9], 'frost is needed'),
+    ],
+  },
+  {
+    see: 'frost',
+    outcomes: ['none', 'frost'],
+    nominal: true,
+    state: 'the coldest that the air around was read',
+    healthy: [0.8, 0.2],
+    because: 'where temperatures are written down it is often cold',
+    rows: [row(['line frozen'], [0.02, 0.98], 'frost is needed'), row(['cold night'], [0.55, 0.45], 'cold is enough')],
+  },
+  {
+    see: 'fall after pumping',
+    outcomes: ['stands', 'falls'],
+    nominal: true,
+    state: 'tank watched straight after pumping, not settled',
+    healthy: [0.6, 0.4],
+    because: 'just pumped air cools; few remark on it',
+    rows: [
+      row(['heat settling'], [0.02, 0.98], 'it is what is remarked'),
+      row(
+        ['tank leak', 'drain leak', 'gauge line leak', 'switch body leak', 'supply line leak', 'discharge check leak'],
+        [0.1, 0.9],
+        'a leak shows too',
+      ),
     ],
   },
   {

@@ -80,6 +80,7 @@ export const air: readonly SignRule[] = [
     ['valve fills', 'no'],
     ['valve dumps', 'no'],
   ]),
+  rule(true, ['drops', 'sags'], ['tank'], 'none', [['fall after pumping', 'falls']], { justPumped: true }),
   rule(true, ['holds'], ['tank'], 'none', [['tank fall outlet closed', 'none']], { outletClosed: true }),
   rule(true, ['drops', 'leaks'], ['tank'], 'none', [['tank fall outlet closed', 'slow|fast']], { outletClosed: true }),
   rule(true, ['holds'], ['tank'], 'none', [['settle again', 'stands']], { asked: 'settle again' }),

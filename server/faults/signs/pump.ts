@@ -31,6 +31,8 @@ export const pump_: readonly SignRule[] = [
     { tank: 'above cut-in' },
   ),
   rule(true, ['wont run', 'not working'], pump, 'none', [['pump quiet', 'yes']]),
+  // Clicks and then runs: no more than the relay pulling in.
+  rule(true, ['clicks', 'hums'], ['pump', 'relay', 'motor', ''], 'none', [], { pumpRuns: true }),
   rule(true, ['clicks'], ['pump', 'relay', 'motor', ''], 'none', [['pump called', 'clicks']]),
   rule(true, ['hums'], ['pump', 'motor', ''], 'none', [['pump called', 'hums']]),
   rule(true, ['stalls'], pump, 'none', [['pump restart', 'stalls']], { restart: true }),
@@ -91,11 +93,32 @@ export const pump_: readonly SignRule[] = [
   ),
   rule(
     true,
-    ['hiss', 'leaks', 'bubbles', 'exhausts'],
+    ['hiss'],
+    ['unloader', 'intake filter', 'discharge check', 'check valve', 'pump'],
+    'none',
+    [['hiss after stop', 'goes on']],
+    { pumpRuns: false },
+  ),
+  rule(
+    true,
+    ['hiss'],
+    ['unloader', 'intake filter', 'discharge check', 'check valve', 'pump'],
+    'none',
+    [['hiss after stop', 'goes on']],
+    { asked: 'hiss after stop' },
+  ),
+  // When it hisses was not said: one puff is normal.
+  rule(true, ['hiss'], ['unloader', 'intake filter', 'discharge check', 'check valve', 'pump'], 'none', [
+    ['hiss after stop', 'once|goes on'],
+  ]),
+  rule(
+    true,
+    ['leaks', 'bubbles', 'exhausts'],
     ['unloader', 'intake filter', 'discharge check', 'check valve', 'pump'],
     'none',
     [['hiss after stop', 'goes on']],
   ),
+  rule(false, ['hiss'], ['', 'coach'], 'none', [['hiss after stop', 'none|once']], { pumpRuns: false }),
   rule(
     false,
     ['hiss', 'leaks', 'bubbles', 'exhausts'],
@@ -130,7 +153,7 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['does not move', 'stuck'], ['gauge'], 'none', [['needle', 'stuck']]),
   rule(true, ['works'], ['gauge'], 'none', [['needle', 'moves']]),
   rule(true, ['reads wrong', 'gauges disagree', 'broken'], ['gauge', 'tank', ''], 'none', [
-    ['second gauge', 'disagrees'],
+    ['second gauge', 'coach gauge high|coach gauge low'],
   ]),
   rule(true, ['reads right', 'gauges agree', 'ok'], ['gauge', 'test port'], 'none', [['second gauge', 'agrees']]),
   rule(true, ['gauges agree'], ['', 'tank'], 'none', [['second gauge', 'agrees']]),

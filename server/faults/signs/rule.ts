@@ -8,6 +8,7 @@ export type When = {
   readonly auto?: true;
   readonly keyOff?: true;
   readonly pumpRuns?: boolean;
+  readonly justPumped?: true;
   readonly tankEmpty?: true;
   readonly armFill?: true;
   readonly armDump?: true;

@@ -129,7 +129,12 @@ const agreement = (c: Case, fact: ReadingFact): Finding[] => {
         source: physics('two gauges on one tank read the same when the air stands still'),
         notes: [],
       },
-      evidence: [{ see: 'second gauge', outcome: agree ? 'agrees' : 'disagrees' }],
+      evidence: [
+        {
+          see: 'second gauge',
+          outcome: agree ? 'agrees' : mine === apart > 0 ? 'coach gauge low' : 'coach gauge high',
+        },
+      ],
     },
   ];
 };
