@@ -1,17 +1,12 @@
 /** What no one would type, by seed, against the reader, the sheets and the socket: nothing may crash, hang or swell. */
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createServer } from 'node:http';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { blankContext, read } from '../../intents/read.ts';
 import { Reading } from '../../intents/shapes.ts';
-import { bench } from '../../server/auth/roles.ts';
-import { makeBoards } from '../../server/boards.ts';
 import { makeDesk } from '../../server/desk.ts';
 import { memoryLog } from '../../server/log/memory.ts';
-import { sqliteLog } from '../../server/log/sqlite.ts';
 import { loadSheet, SheetRefused } from '../../server/sheet/load.ts';
-import { attachSocket, usualLimits } from '../../server/socket.ts';
+import { serveInProcess } from '../socket/in-process.ts';
 import { Page, root } from '../start/server.ts';
 import { oddFrame } from './odd-frames.ts';
 import { mutated, oddNote } from './odd-text.ts';
@@ -138,20 +133,8 @@ const batch = 50;
 export const fuzzFrames = async ({ count, seed, tell }: Size): Promise<Fuzzed> => {
   const out: Fuzzed = { count, faults: [], worst: 0, which: '', memory: [0, 0], kept: 0 };
   const draw = drawBy(seed);
-  const folder = mkdtempSync(join(tmpdir(), 'soapwater-fuzz-'));
-  const log = sqliteLog(join(folder, 'log.db'));
-  const sheets = new Map([['juniper-38', loadSheet(sheetText, 'juniper-38')]]);
-  const desk = makeDesk({ log, sheets, engine: 'fuzz', now: Date.now });
-  const server = createServer();
-  let host = '';
-  const lifted = { ...usualLimits, rate: 1e9, burst: 1e9, openRate: 1e9, openBurst: 1e9 };
-  const door = { hosts: () => [host], who: () => bench };
-  const boards = makeBoards(desk, Date.now);
-  const sockets = attachSocket(server, { desk, boards, now: Date.now, door, limits: lifted });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const at = server.address();
-  host = `127.0.0.1:${typeof at === 'object' && at ? at.port : 0}`;
-  const page = await new Page(`http://${host}/`).opened();
+  const { url, log, stop } = await serveInProcess({ rate: 1e9, burst: 1e9, openRate: 1e9, openBurst: 1e9 });
+  const page = await new Page(url).opened();
   try {
     for (let n = 0; n < count; n += batch) {
       const from = performance.now();
@@ -172,10 +155,7 @@ export const fuzzFrames = async ({ count, seed, tell }: Size): Promise<Fuzzed> =
     out.faults.push(errorOf(error));
   } finally {
     page.close();
-    sockets.end();
-    server.close();
-    await log.close();
-    rmSync(folder, { recursive: true, force: true });
+    await stop();
   }
   out.memory[1] = heap();
   return out;
