@@ -17,7 +17,8 @@ export const refusedBy = (error: unknown, file: string): LogRefused => {
     return say(`the log ${file} is damaged: restore a backup, or move it away to start anew`);
   if (/SQLITE_FULL|ENOSPC|EDQUOT/.test(code))
     return say(`the disk of the log ${file} is full: make room, then send it again`);
-  if (/SQLITE_READONLY|SQLITE_CANTOPEN|EACCES|EROFS|EPERM/.test(code)) return say(`the log ${file} cannot be written`);
+  if (/SQLITE_READONLY|SQLITE_CANTOPEN|EACCES|EROFS|EPERM/.test(code))
+    return say(`the log ${file} cannot be written: make the file and its folder writable`);
   if (/SQLITE_IOERR/.test(code)) return say(`the disk of the log ${file} does not answer as it should (${code})`);
   return say(`the log ${file} failed: ${error instanceof Error ? error.message : String(error)}`);
 };

@@ -2,7 +2,7 @@
  * The log in one SQLite file: the only place where the database is touched. One process holds the file (exclusive
  * lock); every append is one transaction, synced to the disk before it returns.
  */
-import { existsSync, statSync } from 'node:fs';
+import { accessSync, constants, existsSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { Entry } from '../session/entry.ts';
 import { adopted } from './adopted.ts';
@@ -27,6 +27,8 @@ const openFile = (file: string, pages: number | undefined): Database.Database =>
   try {
     // what a killed server leaves behind: the write-ahead file is gone after a clean end
     const unclean = existsSync(`${file}-wal`);
+    // the database opens a file that may only be read, and then speaks of its lock
+    if (existsSync(file)) accessSync(file, constants.W_OK);
     db = new Database(file, { timeout: 250 });
     db.pragma('locking_mode = EXCLUSIVE');
     db.pragma('journal_mode = WAL');

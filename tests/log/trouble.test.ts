@@ -1,13 +1,26 @@
 /** What a disk does to a log, and what the log then says. */
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  copyFileSync,
+  existsSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import Database from 'better-sqlite3';
+import { makeDesk } from '../../server/desk.ts';
+import { logVersion } from '../../server/log/format.ts';
 import { LogRefused } from '../../server/log/refused.ts';
 import { type FileLog, sqliteLog } from '../../server/log/sqlite.ts';
 import type { Draft, Entry } from '../../server/session/entry.ts';
+import { loadSheet } from '../../server/sheet/load.ts';
+import { transcriptOf } from './transcript.ts';
 import { sheetHash, writtenV1 } from './written.ts';
 
 const logs = new URL('../../fixtures/logs/', import.meta.url);
@@ -56,7 +69,34 @@ const filled = async (log: FileLog, sessions = 4, notes = 12): Promise<void> => 
 };
 const names = [0, 1, 2, 3].map((s) => `session-${s}`);
 
+/** Words by which the session of each old log is found. */
+const wordsIn: Readonly<Record<string, string>> = { 'v1.db': 'overniht level', 'v2.db': 'fixed bellows tape' };
+
 describe('a log of an older format', () => {
+  it('has one written by this format', () => {
+    expect(readdirSync(logs)).toContain(`v${logVersion}.db`);
+    expect(Object.keys(wordsIn)).toEqual(readdirSync(logs).filter((f) => f.endsWith('.db')));
+  });
+
+  it('opens at the desk, and goes on', async () => {
+    const file = join(folder(), 'soapwater.db');
+    copyFileSync(new URL('v2.db', logs), file);
+    const sheet = loadSheet(readFileSync(new URL('../sheets/juniper-38.json', logs), 'utf8'), 'juniper-38');
+    const desk = makeDesk({
+      log: opened(file),
+      // on offer today may be another sheet: the session keeps its own
+      sheets: new Map(),
+      engine: 'later',
+      now: () => Date.UTC(2026, 9, 7, 18, 0),
+    });
+    const board = await desk.board('kept-for-later');
+    expect(board.seq).toBe(28);
+    expect(board.coach).toBe(sheet.sheet.coach);
+    expect(board.latest.find((l) => l.key === 'pressure@tank')?.text).toContain('114');
+    const more = { id: 'later-note-1', text: 'tank 112', at: Date.UTC(2026, 9, 7, 18, 0), seen: 28, by: 'KD' };
+    expect((await desk.note('kept-for-later', more)).map((e) => e.seq)).toEqual([29, 30]);
+  });
+
   it.each(readdirSync(logs).filter((f) => f.endsWith('.db')))(
     '%s opens with every entry word for word',
     async (name) => {
@@ -65,10 +105,14 @@ describe('a log of an older format', () => {
       const log = opened(file);
       const wanted = JSON.parse(readFileSync(new URL(name.replace('.db', '.json'), logs), 'utf8')) as Entry[];
       const session = wanted[0]!.session;
-      expect(await log.read(session)).toEqual(wanted);
+      const read = await log.read(session);
+      expect(read).toEqual(wanted);
+      // the words as they were shown, line for line
+      expect(transcriptOf(read)).toBe(readFileSync(new URL(name.replace('.db', '.txt'), logs), 'utf8'));
       expect(log.check()).toEqual({ sessions: 1, entries: wanted.length });
-      expect((await log.sessions({ words: 'overniht level' })).map((s) => s.session)).toEqual([session]);
-      expect(await log.getSheet(sheetHash)).not.toBeNull();
+      expect((await log.sessions({ words: wordsIn[name]! })).map((s) => s.session)).toEqual([session]);
+      const first = wanted[0];
+      expect(first?.is === 'opened' && (await log.getSheet(first.sheet))).toBeTruthy();
       expect(await log.append(session, wanted.length, note('added-later', 'tank 90 psi'), 9)).toBe('kept');
     },
   );
@@ -184,5 +228,36 @@ describe('a full disk', () => {
     }
     expect(await log.append('session-0', kept, note('after-full', 'tank 95 psi'), 6)).toBe('kept');
     expect(log.check()).toEqual({ sessions: 1, entries: kept + 2 });
+  });
+});
+
+/** Makes `file` unwritable and says how to undo it; null where this user is stopped by nothing. */
+const readOnly = (file: string): (() => void) | null => {
+  if (process.getuid?.() !== 0) {
+    chmodSync(file, 0o444);
+    return () => chmodSync(file, 0o644);
+  }
+  // nothing but the file system stops root
+  if (spawnSync('mount', ['--bind', file, file]).status !== 0) return null;
+  const undo = (): void => void spawnSync('umount', [file]);
+  if (spawnSync('mount', ['-o', 'remount,bind,ro', file]).status === 0) return undo;
+  undo();
+  return null;
+};
+
+describe('a log file that may only be read', () => {
+  it('is refused at start in one line that says what to do, and is left as it was', async (context) => {
+    const file = join(folder(), 'soapwater.db');
+    const log = sqliteLog(file);
+    await filled(log, 1, 2);
+    await log.close();
+    const bytes = readFileSync(file);
+    const undo = readOnly(file);
+    if (!undo) return context.skip('this user may mount nothing and is stopped by no file mode');
+    const words = await refusal(() => void sqliteLog(file));
+    undo();
+    expect(words).toMatch(/^the log .* cannot be written: make the file and its folder writable$/);
+    expect(readFileSync(file).equals(bytes)).toBe(true);
+    expect(opened(file).check()).toEqual({ sessions: 1, entries: 5 });
   });
 });
