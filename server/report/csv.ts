@@ -1,7 +1,7 @@
 /** The session as CSV (RFC 4180), one row a fact or finding. A cell that a spreadsheet would run is made harmless. */
 import { fromSi, stepFromSi } from '../core/units.ts';
 import type { Entry } from '../session/entry.ts';
-import { voidNotes } from '../session/fold.ts';
+import { voidNotes } from '../session/in-force.ts';
 
 /** Quoted where needed; a leading = + - @ tab or return gets an apostrophe, unless the cell is a plain number. */
 export const csvCell = (value: string | number): string => {

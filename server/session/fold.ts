@@ -1,13 +1,23 @@
-/** Folds the entries of a session into what stands. Pure; nothing is judged again, only present standing is computed. */
-import type { Condition, Fact, FactId, NoteId, Open } from '../../intents/shapes.ts';
-import type { Block, Suspect } from '../chat/reply.ts';
-import type { Finding } from '../findings/finding.ts';
+/**
+ * Folds the entries of a session into what stands. Pure; nothing is judged again, only present standing is computed. A
+ * note that only adds, in order of time, is folded onto what stands; one that takes back, corrects or speaks of an earlier
+ * time makes it anew. Both give the same (a property in tests/session).
+ */
+import type { FactId, NoteId } from '../../intents/shapes.ts';
 import { stateAfter, unknownState } from './coach-state.ts';
 import type { Entry, NoteEntry, ReplyEntry } from './entry.ts';
-import type { CoachState, Held, Standing } from './standing.ts';
+import { type Row, droppedBy, inForce, later, voidNotes } from './in-force.ts';
+import type { CoachState, Standing } from './standing.ts';
+import { type Walk, copyOf, freshWalk, passNote, passReply } from './walk.ts';
 
-/** The entries a fold needs again when a correction comes: kept with the standing, newest last. */
-type Tape = { notes: readonly NoteEntry[]; replies: ReadonlyMap<NoteId, ReplyEntry> };
+/** What a fold needs to go on: entries for a correction that makes all anew, the rest to add to. Newest last. */
+type Tape = {
+  readonly notes: readonly NoteEntry[];
+  readonly replies: ReadonlyMap<NoteId, ReplyEntry>;
+  readonly dropped: ReadonlySet<FactId>;
+  readonly newest: Row | null;
+  readonly walk: Walk;
+};
 export type Folded = Standing & { readonly tape: Tape };
 
 const blank: Folded = {
@@ -34,17 +44,7 @@ const blank: Folded = {
   suspects: [],
   next: null,
   guide: null,
-  tape: { notes: [], replies: new Map() },
-};
-
-/** Notes taken back: a note is void when a later note that is not itself void undoes it. */
-export const voidNotes = (notes: readonly NoteEntry[]): ReadonlySet<NoteId> => {
-  const gone = new Set<NoteId>();
-  for (const note of notes.toReversed()) {
-    if (gone.has(note.id)) continue;
-    for (const amend of note.read.amends) for (const id of amend.notes) gone.add(id);
-  }
-  return gone;
+  tape: { notes: [], replies: new Map(), dropped: new Set(), newest: null, walk: freshWalk() },
 };
 
 const works = new Set([
@@ -63,122 +63,96 @@ const works = new Set([
   'reset',
 ]);
 
-/** Facts in force, in order of time; conditions of a note count from its earliest reading on. */
-const inForce = (notes: readonly NoteEntry[], gone: ReadonlySet<NoteId>): Held[] => {
-  const dropped = new Set<FactId>();
-  for (const note of notes)
-    if (!gone.has(note.id))
-      for (const amend of note.read.amends)
-        if (amend.do === 'drop' || amend.do === 'put') for (const id of amend.drops) dropped.add(id);
-  const out: { held: Held; from: number; order: number }[] = [];
-  for (const note of notes) {
-    if (gone.has(note.id)) continue;
-    const facts = [...note.read.facts, ...note.read.amends.flatMap((a) => (a.do === 'put' ? a.puts : []))].filter(
-      (f) => !dropped.has(f.id),
-    );
-    const earliest = facts.reduce((t, f) => Math.min(t, f.at), note.at);
-    for (const fact of facts) {
-      const states = fact.is === 'condition' || fact.is === 'work';
-      out.push({
-        held: { fact, seq: note.seq, note: note.id, by: note.by },
-        from: fact.is === 'condition' && !fact.when ? earliest : fact.at,
-        order: note.seq * 2 + (states ? 0 : 1),
-      });
+/** `from` with rows that come after all it has, and with the walk gone on by `pass`. */
+const added = (
+  from: Folded,
+  rows: readonly Row[],
+  tape: Tape,
+  pass: (walk: Walk, ids: Folded['stateAt']) => void,
+): Folded => {
+  let { state } = from;
+  const stateAt = new Map<FactId, CoachState>(from.stateAt);
+  const situation = new Map(from.situation);
+  const facts = [...from.facts];
+  const kept = [...from.held];
+  for (const { held } of rows) {
+    if (held.fact.held) {
+      kept.push(held);
+      continue;
     }
-  }
-  return out.toSorted((a, b) => a.from - b.from || a.order - b.order).map((row) => row.held);
-};
-
-const openOf = (blocks: readonly Block[]): Open | null => {
-  for (const block of blocks) if (block.is === 'caution' && block.gate?.open) return block.gate.open;
-  for (const is of ['question', 'step', 'check'] as const)
-    for (const block of blocks) if (block.is === is && block.open) return block.open;
-  return null;
-};
-
-const standingSign = (fact: Fact): boolean =>
-  fact.is === 'sign' &&
-  fact.there &&
-  (fact.often === 'standing' || fact.what.v === 'sags' || fact.what.v === 'comes up driving');
-
-const derive = (from: Folded): Folded => {
-  const { notes, replies } = from.tape;
-  const gone = voidNotes(notes);
-  const all = inForce(notes, gone);
-  const facts = all.filter((h) => !h.fact.held);
-  const ids = new Set(facts.map((h) => h.fact.id));
-
-  let state: CoachState = unknownState;
-  const stateAt = new Map<FactId, CoachState>();
-  const situation = new Map<string, { since: number; seq: number }>();
-  for (const held of facts) {
+    facts.push(held);
     state = stateAfter(state, held);
     stateAt.set(held.fact.id, state);
     if (held.fact.is === 'work' && held.fact.done && works.has(held.fact.what.v) && held.fact.where.v !== '')
       situation.set(held.fact.where.v, { since: held.fact.at, seq: held.seq });
   }
-
-  const findings = new Map<string, Finding>();
-  const checks: { id: string; seq: number }[] = [];
-  let suspects: readonly Suspect[] = [];
-  let next: Block | null = null;
-  let open: Open | null = null;
-  let guide: Standing['guide'] = null;
-  const asked = new Map<Condition, { seq: number; words: string; keys: readonly { label: string; text: string }[] }>();
-  const checksDone: { id: string; words: string; outcome: string }[] = [];
-  let waiting: Extract<Block, { is: 'check' }> | null = null;
-  let complaint: Standing['complaint'] = null;
-  for (const note of notes) {
-    const reply = replies.get(note.id);
-    const alive = !gone.has(note.id);
-    if (alive && !complaint && note.read.facts.some((f) => f.is === 'sign'))
-      complaint = { seq: note.seq, words: note.text, standing: note.read.facts.some(standingSign) };
-    if (waiting && alive && note.read.facts.length > 0) {
-      checksDone.push({ id: waiting.id, words: waiting.words, outcome: note.text });
-      waiting = null;
-    }
-    if (!reply) continue;
-    open = openOf(reply.blocks) ?? (note.read.facts.length > 0 ? null : open);
-    for (const block of reply.blocks) {
-      if (block.is === 'findings' && alive)
-        for (const f of block.list) if (f.because.every((id) => ids.has(id))) findings.set(f.key, f);
-      if (block.is === 'suspects') suspects = block.list;
-      if (block.is === 'check') {
-        checks.push({ id: block.id, seq: reply.seq });
-        next = block;
-        waiting = block;
-      }
-      if (block.is === 'caution' && block.gate)
-        asked.set(block.gate.what, { seq: note.seq, words: block.words, keys: block.gate.keys });
-      if (block.is === 'step') guide = { id: block.guide, step: block.step };
-      if (block.is === 'teach' && block.words.startsWith('Guide ended')) guide = null;
-    }
-  }
+  const walk = copyOf(tape.walk);
+  pass(walk, stateAt);
   const gates = new Map<string, boolean>();
   for (const [name, held] of Object.entries(state.because)) if (held) gates.set(name, held.fact.holds);
-  const pending = [...asked]
+  const pending = [...walk.asked]
     .filter(([what, { keys }]) => gates.get(what) !== true && !keys.some((k) => gates.get(k.text) === true))
     .map(([what, { seq, words, keys }]) => ({ what, words, keys, answered: (state.because[what]?.seq ?? 0) > seq }));
-
+  const { asked: _asked, waiting: _waiting, ...shown } = walk;
   return {
     ...from,
+    ...shown,
     facts,
-    held: all.filter((h) => h.fact.held),
-    voided: gone,
+    held: kept,
     state,
     stateAt,
     situation,
-    complaint,
-    open,
     gates,
     pending,
-    checksDone,
-    checks,
-    findings,
-    suspects,
-    next,
-    guide,
+    tape: { ...tape, newest: rows.at(-1) ?? tape.newest, walk },
   };
+};
+
+/** All anew from the tape's notes and replies. */
+const derive = (from: Folded, notes: readonly NoteEntry[], replies: ReadonlyMap<NoteId, ReplyEntry>): Folded => {
+  const voided = voidNotes(notes);
+  const dropped = droppedBy(notes, voided);
+  const { facts, held, state, stateAt, situation } = blank;
+  return added(
+    { ...from, voided, facts, held, state, stateAt, situation },
+    inForce(notes, voided, dropped),
+    { notes, replies, dropped, newest: null, walk: freshWalk() },
+    (walk, ids) => {
+      for (const note of notes) {
+        const alive = !voided.has(note.id);
+        passNote(walk, note, alive);
+        const reply = replies.get(note.id);
+        if (reply) passReply(walk, note, reply, alive, ids);
+      }
+    },
+  );
+};
+
+/** The same by adding; null where a new entry reaches back and all must be made anew. */
+const goOn = (
+  from: Folded,
+  notes: readonly NoteEntry[],
+  replies: ReadonlyMap<NoteId, ReplyEntry>,
+  fresh: readonly (NoteEntry | ReplyEntry)[],
+): Folded | null => {
+  const { voided, tape } = from;
+  const written = fresh.filter((e): e is NoteEntry => e.is === 'note');
+  if (written.some((note) => note.read.amends.length > 0)) return null;
+  let current = tape.notes.at(-1);
+  for (const entry of fresh)
+    if (entry.is === 'note') current = entry;
+    else if (entry.to !== current?.id) return null;
+    else if (tape.replies.has(entry.to)) return null;
+  const rows = inForce(written, voided, tape.dropped);
+  if (tape.newest && rows[0] && later(tape.newest, rows[0]) > 0) return null;
+  return added(from, rows, { ...tape, notes, replies }, (walk, ids) => {
+    let note = tape.notes.at(-1);
+    for (const entry of fresh)
+      if (entry.is === 'note') {
+        note = entry;
+        passNote(walk, note, !voided.has(note.id));
+      } else if (note) passReply(walk, note, entry, !voided.has(note.id), ids);
+  });
 };
 
 /** `before` with `entries` that follow it: gapless, in order. */
@@ -186,6 +160,7 @@ export const foldOn = (before: Folded, entries: readonly Entry[]): Folded => {
   let out: Folded = before;
   const notes = [...before.tape.notes];
   const replies = new Map(before.tape.replies);
+  const fresh: (NoteEntry | ReplyEntry)[] = [];
   for (const entry of entries) {
     if (out.seq !== 0 && entry.seq !== out.seq + 1)
       throw new RangeError(`entry ${entry.seq} does not follow ${out.seq}`);
@@ -199,9 +174,11 @@ export const foldOn = (before: Folded, entries: readonly Entry[]): Folded => {
         break;
       case 'note':
         notes.push(entry);
+        fresh.push(entry);
         break;
       case 'reply':
         replies.set(entry.to, entry);
+        fresh.push(entry);
         break;
       case 'closed':
         out = { ...out, closed: true };
@@ -213,7 +190,8 @@ export const foldOn = (before: Folded, entries: readonly Entry[]): Folded => {
         break;
     }
   }
-  return derive({ ...out, tape: { notes, replies } });
+  if (fresh.length === 0) return out;
+  return goOn(out, notes, replies, fresh) ?? derive(out, notes, replies);
 };
 
 /** All entries of a session, from the first on. */

@@ -1,0 +1,54 @@
+/** Which facts of the notes are in force, and in what order they count. Pure. */
+import type { FactId, NoteId } from '../../intents/shapes.ts';
+import type { NoteEntry } from './entry.ts';
+import type { Held } from './standing.ts';
+
+/** A fact with what it is ordered by: the time it counts from, then the note, conditions before readings. */
+export type Row = { readonly held: Held; readonly from: number; readonly order: number };
+
+/** Notes taken back: a note is void when a later note that is not itself void undoes it. */
+export const voidNotes = (notes: readonly NoteEntry[]): ReadonlySet<NoteId> => {
+  const gone = new Set<NoteId>();
+  for (const note of notes.toReversed()) {
+    if (gone.has(note.id)) continue;
+    for (const amend of note.read.amends) for (const id of amend.notes) gone.add(id);
+  }
+  return gone;
+};
+
+/** Facts that corrections in force have dropped. */
+export const droppedBy = (notes: readonly NoteEntry[], gone: ReadonlySet<NoteId>): ReadonlySet<FactId> => {
+  const dropped = new Set<FactId>();
+  for (const note of notes)
+    if (!gone.has(note.id))
+      for (const amend of note.read.amends)
+        if (amend.do === 'drop' || amend.do === 'put') for (const id of amend.drops) dropped.add(id);
+  return dropped;
+};
+
+export const later = (a: Row, b: Row): number => a.from - b.from || a.order - b.order;
+
+/** Rows of `notes` in order of time; conditions of a note count from its earliest reading on. */
+export const inForce = (
+  notes: readonly NoteEntry[],
+  gone: ReadonlySet<NoteId>,
+  dropped: ReadonlySet<FactId>,
+): readonly Row[] => {
+  const out: Row[] = [];
+  for (const note of notes) {
+    if (gone.has(note.id)) continue;
+    const facts = [...note.read.facts, ...note.read.amends.flatMap((a) => (a.do === 'put' ? a.puts : []))].filter(
+      (f) => !dropped.has(f.id),
+    );
+    const earliest = facts.reduce((t, f) => Math.min(t, f.at), note.at);
+    for (const fact of facts) {
+      const states = fact.is === 'condition' || fact.is === 'work';
+      out.push({
+        held: { fact, seq: note.seq, note: note.id, by: note.by },
+        from: fact.is === 'condition' && !fact.when ? earliest : fact.at,
+        order: note.seq * 2 + (states ? 0 : 1),
+      });
+    }
+  }
+  return out.toSorted(later);
+};
