@@ -20,7 +20,7 @@ await bundle({
     emptyOutDir: true,
     minify: false,
     rollupOptions: {
-      external: [/^@microsoft\/recognizers/, 'compromise'],
+      external: [/^@microsoft\/recognizers/, 'compromise', 'playwright-core'],
       output: { entryFileNames: 'index.js', format: 'es' },
     },
   },

@@ -27,20 +27,34 @@ export const ring = (): void => {
 };
 
 let lock: WakeLockSentinel | null = null;
+let asking = false;
 let wanted = false;
 
-/** Keeps the screen on while `on`; browsers give it only over https or on this machine, and take it when the page is hidden. */
+/**
+ * Keeps the screen on while `on`; browsers give it only over https or on this machine, and take it when the page is
+ * hidden. One lock at a time: a second one asked for meanwhile would never be given back.
+ */
 export const keepAwake = async (on: boolean): Promise<void> => {
   wanted = on;
+  if (asking) return;
   try {
     if (on && lock === null && 'wakeLock' in navigator && document.visibilityState === 'visible') {
-      lock = await navigator.wakeLock.request('screen');
-      lock.addEventListener('release', () => {
-        lock = null;
+      asking = true;
+      const held = await navigator.wakeLock.request('screen');
+      lock = held;
+      held.addEventListener('release', () => {
+        if (lock === held) lock = null;
       });
-    } else if (!on && lock !== null) await lock.release();
+    }
+    if (!wanted && lock !== null) {
+      const held = lock;
+      lock = null;
+      await held.release();
+    }
   } catch {
     lock = null;
+  } finally {
+    asking = false;
   }
 };
 

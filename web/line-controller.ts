@@ -12,6 +12,7 @@ import { keep } from './keep.ts';
 import * as line from './note-line.ts';
 import type { ReadBack } from './read-back.ts';
 import { reader, readerComes } from './reader.ts';
+import { whenIdle } from './when-idle.ts';
 
 /** As the protocol has it: a longer note is not cut, it is sent back to be split. */
 export const mostText = 4000;
@@ -24,6 +25,10 @@ export type LineHost = ReactiveControllerHost & {
   /** Where the caret belongs after a tap. */
   toLine: () => void;
   trouble: string;
+  /** What was made of a file, in words. */
+  told: string;
+  /** Of the coach; undefined: not known yet. */
+  readonly zone: string | undefined;
 };
 
 export class LineController implements ReactiveController {
@@ -40,7 +45,8 @@ export class LineController implements ReactiveController {
   }
 
   hostConnected(): void {
-    void readerComes().then(() => this.#host.requestUpdate());
+    // the sheet first: the reader's words outweigh all the rest of the page
+    whenIdle(() => void readerComes().then(() => this.#host.requestUpdate()));
   }
 
   get text(): string {
@@ -151,6 +157,21 @@ export class LineController implements ReactiveController {
       if ('words' in took) this.#host.trouble = took.words;
       else this.pictures = [...this.pictures, took.key];
       this.#host.requestUpdate();
+    }
+  }
+
+  /** Pictures go with the note; any other file is taken for a logger's, and its note stands in the line to be sent. */
+  async addFiles(files: readonly File[]): Promise<void> {
+    const pictures = files.filter((f) => f.type.startsWith('image/'));
+    if (pictures.length > 0) await this.addPictures(pictures);
+    for (const file of files) {
+      if (pictures.includes(file)) continue;
+      this.#host.told = `reading ${file.name}…`;
+      const { noteOfFile } = await import('./logger.ts');
+      const got = await noteOfFile(file, this.text, this.#host.zone);
+      this.#host.told = 'said' in got ? got.said.join(' ') : '';
+      if ('trouble' in got) this.#host.trouble = got.trouble;
+      else this.#set(line.replaceText(this.state, got.text));
     }
   }
 

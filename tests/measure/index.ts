@@ -6,6 +6,7 @@ import { measureFuzz } from './fuzz.ts';
 import { measureGrowth } from './growth.ts';
 import { measureLoad } from './load.ts';
 import { measureNote } from './note.ts';
+import { measurePage } from './page.ts';
 import { measureReader } from './reader.ts';
 import { measureStart } from './start.ts';
 import { measureTwin } from './twin.ts';
@@ -13,6 +14,7 @@ import { measureTwin } from './twin.ts';
 const figures: Readonly<Record<string, () => Promise<void> | void>> = {
   reader: measureReader,
   start: measureStart,
+  page: measurePage,
   note: measureNote,
   growth: measureGrowth,
   twin: measureTwin,

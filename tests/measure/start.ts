@@ -1,8 +1,6 @@
-/** Start to listening, once built; memory resident; script of the page. */
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
-import { cleanUp, root, startServer } from '../start/server.ts';
+/** Start to listening, once built; memory resident. */
+import { readFileSync } from 'node:fs';
+import { cleanUp, startServer } from '../start/server.ts';
 import { line, percentile } from './clock.ts';
 
 export const measureStart = async (): Promise<void> => {
@@ -19,9 +17,4 @@ export const measureStart = async (): Promise<void> => {
   }
   line('start to listening', `${(percentile(times, 50) / 1000).toFixed(2)} s`, '', 'at most 0.6 s');
   line('memory resident', `${resident.toFixed(0)} MB`, '', 'at most 100 MB');
-  const assets = join(root, '.build', 'page', 'assets');
-  const script = readdirSync(assets)
-    .filter((f) => f.endsWith('.js'))
-    .reduce((sum, f) => sum + gzipSync(readFileSync(join(assets, f))).length, 0);
-  line('script of the page, gzipped', `${(script / 1024).toFixed(1)} kB`, '', 'at most 90 kB');
 };

@@ -188,6 +188,10 @@ export class SoapLine extends LitElement {
         <label class="chip" for="photo">photo</label>
         <input id="photo" type="file" accept="image/*" capture="environment" multiple @change=${this.#files} />
       </span>
+      <span class="file">
+        <label class="chip" for="logger">logger file</label>
+        <input id="logger" type="file" accept=".csv,.tsv,.txt,text/csv,text/plain" @change=${this.#files} />
+      </span>
     </div>`;
   }
 

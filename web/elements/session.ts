@@ -16,6 +16,7 @@ import { missing, type SessionState } from '../session-state.ts';
 import type { SocketController } from '../socket-controller.ts';
 import { fetchRoom } from '../rooms.ts';
 import { showing, timersOf, type Timer } from '../timers.ts';
+import { whenIdle } from '../when-idle.ts';
 import { whatNext, type WhatNext } from '../what-next.ts';
 import type { LineDid, SoapLine } from './line.ts';
 import type { PadTap } from './pad.ts';
@@ -39,6 +40,7 @@ export class SoapSession extends LitElement {
     hearPolite: { state: true },
     hearNow: { state: true },
     trouble: { state: true },
+    told: { state: true },
     low: { state: true },
   };
   static override styles = [base, keys, sessionLook];
@@ -53,6 +55,8 @@ export class SoapSession extends LitElement {
   declare hearPolite: string;
   declare hearNow: string;
   declare trouble: string;
+  /** What was made of a file. */
+  declare told: string;
   /** Little height is left: a keyboard is up. */
   declare low: boolean;
   readonly #field = createRef<SoapLine>();
@@ -71,6 +75,7 @@ export class SoapSession extends LitElement {
     this.hearPolite = '';
     this.hearNow = '';
     this.trouble = '';
+    this.told = '';
     this.low = false;
     this.addEventListener('soap-write', (e) => {
       if (this.#closed || !this.#mayWrite) return;
@@ -82,6 +87,13 @@ export class SoapSession extends LitElement {
     this.addEventListener('soap-pad', (e) => {
       const { tap, text } = (e as CustomEvent<PadTap>).detail;
       this.#line.tap(tap, text);
+    });
+    this.addEventListener('dragover', (e) => {
+      if (e.dataTransfer?.types.includes('Files')) e.preventDefault();
+    });
+    this.addEventListener('drop', (e) => {
+      e.preventDefault();
+      if (!this.#closed && this.#mayWrite) void this.#line.addFiles([...(e.dataTransfer?.files ?? [])]);
     });
     this.addEventListener('soap-earlier', () => this.controller.earlier());
     this.addEventListener('soap-refused', (e) => {
@@ -96,7 +108,7 @@ export class SoapSession extends LitElement {
     window.visualViewport?.addEventListener('resize', this.#sized);
     this.#sized();
     // behind the first tap on them, and not before the sheet stands
-    void readerComes().then(() => (['menu', 'pad', 'side'] as const).forEach(fetchRoom));
+    whenIdle(() => void readerComes().then(() => (['menu', 'pad', 'side'] as const).forEach(fetchRoom)));
   }
 
   override disconnectedCallback(): void {
@@ -143,6 +155,10 @@ export class SoapSession extends LitElement {
     return this.controller.welcome?.role ?? 'works';
   }
 
+  get zone(): string | undefined {
+    return this.state.board?.reading.zone;
+  }
+
   /** As far as is known: a device that learns writes in practice only. */
   get #mayWrite(): boolean {
     return this.state.board === null || mayWrite(this.#role, this.state.board.practice);
@@ -152,6 +168,7 @@ export class SoapSession extends LitElement {
     if (this.#closed || !this.#mayWrite) return;
     this.controller.note(text, this.by, Date.now(), [...pictures]);
     this.trouble = '';
+    this.told = '';
   }
 
   /** A note that has not left the page is simply taken off; else the last one is undone by a note. */
@@ -191,7 +208,7 @@ export class SoapSession extends LitElement {
         if (!d.open) void this.updateComplete.then(() => this.#field.value?.toLine());
         return;
       case 'photos':
-        void this.#line.addPictures(d.files);
+        void this.#line.addFiles(d.files);
         return;
       case 'drop picture':
         return this.#line.dropPicture(d.key);
@@ -214,6 +231,7 @@ export class SoapSession extends LitElement {
                 ><button type="button" class="link" @click=${() => (this.trouble = '')}>close</button>
               </p>`
         }
+        ${this.told === '' ? nothing : html`<p class="told" role="status">${this.told}</p>`}
         <soap-timer
           ?small=${this.#line.pad && !this.wide}
           .timers=${this.#timers}

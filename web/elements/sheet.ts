@@ -6,6 +6,7 @@ import type { Exchange } from '../exchanges.ts';
 import { keyRow } from '../blocks/key-row.ts';
 import { base, keys } from '../look/base.ts';
 import { day } from '../show.ts';
+import { whenIdle } from '../when-idle.ts';
 import './exchange.ts';
 
 /** Exchanges drawn before anything else is, so that the newest stand at once. */
@@ -22,12 +23,6 @@ export const complaints: readonly Key[] = [
   'slow to come up',
   'wont come up',
 ].map((text) => ({ label: text, text }));
-
-/** When the browser has nothing better to do; Safari has no such word. */
-const whenIdle = (work: () => void): void => {
-  if ('requestIdleCallback' in window) requestIdleCallback(work, { timeout: 500 });
-  else setTimeout(work, 60);
-};
 
 export class SoapSheet extends LitElement {
   static override properties = {

@@ -37,6 +37,12 @@ export const sessionLook = css`
     border: 3px double var(--ink);
     font-weight: var(--weight);
   }
+  .told {
+    margin: 8px 8px 0;
+    padding: 8px 10px;
+    border-left: var(--thick) solid var(--edge);
+    background: var(--card);
+  }
   .foot soap-timer {
     display: block;
     padding: 0 8px;
