@@ -6,6 +6,7 @@ import { WebSocketServer, type WebSocket } from 'ws';
 import { blankContext, read } from '../../intents/read.ts';
 import { tell } from '../../intents/tell.ts';
 import { FromPage, refusals, type Board, type Refusal, type ToPage } from '../../server/chat/protocol.ts';
+import type { Role } from '../../server/auth/roles.ts';
 import type { Draft, Entry } from '../../server/session/entry.ts';
 import { fromSi } from '../../server/core/units.ts';
 import { check, fakeReply, suspects } from './fake-replies.ts';
@@ -25,6 +26,8 @@ const policy =
 export type FakeServer = {
   url: string;
   sessions: ReadonlyMap<string, Entry[]>;
+  /** What the next page that connects may do. */
+  role: Role;
   /** ms until the next 'open' is answered. */
   slow: number;
   /** Cuts every socket; while `away` new ones are turned off as well. */
@@ -189,7 +192,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
             { id: 'juniper-38', coach: 'Juniper 38 (demo)', zone: 'America/Denver', units: 'psi, in', panel: true },
             { id: 'larkfield-11', coach: 'Larkfield 11 (demo)', zone: 'Europe/London', units: 'kPa, mm', panel: false },
           ],
-          role: 'works',
+          role: fake.role,
         });
       case 'open': {
         if (fake.slow > 0) {
@@ -317,6 +320,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
     came,
     mute: false,
     slow: 0,
+    role: 'works',
     cut: (stay) => {
       away = stay;
       for (const ws of wss.clients) ws.terminate();

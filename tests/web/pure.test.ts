@@ -2,8 +2,13 @@
 import { describe, expect, test } from 'vitest';
 import * as fc from 'fast-check';
 import type { Entry, Draft } from '../../server/session/entry.ts';
+import { blankContext, read } from '../../intents/read.ts';
+import { mayFrame, roles } from '../../server/auth/roles.ts';
 import { toSi } from '../../server/core/units.ts';
 import { announcement } from '../../web/announce.ts';
+import { complaints as complaintTexts } from '../../web/complaints.ts';
+import { cautionOf, checkFor, checks, plain, wordFor, words } from '../../web/learn/book.ts';
+import { mayRemark, mayWrite, whyNot } from '../../web/may.ts';
 import { linkTerms } from '../../web/blocks/terms.ts';
 import { placeAtEnd } from '../../web/chips.ts';
 import { planChart } from '../../web/draw/chart.ts';
@@ -73,6 +78,47 @@ describe('the note line', () => {
     expect(placeAtEnd('tank 95, left rear ')).toBe('left rear');
     expect(placeAtEnd('left height valve')).toBe('left height valve');
     expect(placeAtEnd('left rear 13')).toBe(null);
+  });
+});
+
+describe('the keys a fresh session begins with', () => {
+  test.each(complaintTexts)('%s is read whole', (text) => {
+    const reading = read(text, blankContext('key', { at: 0, zone: 'UTC' }));
+    expect(reading.facts.length).toBeGreaterThan(0);
+    expect([reading.unread, reading.ambiguous]).toEqual([[], []]);
+  });
+});
+
+describe('what is read up', () => {
+  test('every word and every check has a page, its links lead somewhere, and no figure of a sheet is left as a code', () => {
+    expect(words.length).toBeGreaterThan(60);
+    for (const t of words) {
+      expect(wordFor(t.id)?.id).toBe(t.id);
+      for (const id of t.see) expect(wordFor(id), `${t.id} -> ${id}`).toBeDefined();
+    }
+    for (const g of checks) {
+      expect(checkFor(g.id)).toBe(g);
+      for (const s of g.steps) {
+        expect(plain(`${s.words} ${s.expect}`)).not.toMatch(/[{}]/);
+        if (s.caution !== undefined) expect(cautionOf(s), `${g.id}: ${s.caution}`).toBeDefined();
+      }
+    }
+    expect(plain('to {panel.auto}, {supply.cutOut}')).toBe("to AUTO, [the coach's cut out]");
+  });
+});
+
+describe('what a device may do', () => {
+  test('as the server has it: works writes, reviews remarks, learns writes in practice only', () => {
+    for (const role of roles)
+      for (const practice of [false, true]) {
+        const served = (is: 'note' | 'remark'): boolean => {
+          const may = mayFrame(role, is);
+          return may === 'yes' || (may === 'in practice' && practice);
+        };
+        expect(mayWrite(role, practice)).toBe(served('note'));
+        expect(mayRemark(role, practice)).toBe(served('remark'));
+        expect(whyNot(role) === '').toBe(role === 'works');
+      }
   });
 });
 

@@ -12,12 +12,18 @@ afterEach(() => {
   expect(bench.faults.splice(0)).toEqual([]);
 });
 
+/** A phone, a tablet, a bench screen. */
+const widths = [
+  [360, 740],
+  [768, 1024],
+  [1400, 860],
+] as const;
 const line = (page: Page): Promise<string> => page.getByLabel('note', { exact: true }).inputValue();
 const texts = async (page: Page): Promise<string[]> => (await sheetOf(page)).map((x) => x.text);
 
 describe('by tapping only', () => {
-  test('from the first page to a signed session', async () => {
-    const page = await bench.page(phone);
+  test.each(widths)('from the first page to a signed session, %i px wide', async (width, height) => {
+    const page = await bench.page({ ...phone, viewport: { width, height } });
     await page.addInitScript(() => localStorage.setItem('soapwater.by', 'MK'));
     await page.goto(bench.fake.url);
     const tap = (name: string | RegExp): Promise<void> =>
@@ -122,11 +128,10 @@ describe('by tapping only', () => {
 });
 
 describe('by keyboard only', () => {
-  test(
-    'from the first page through a reading, an outcome key, why, and the transcript',
-    { timeout: 60_000 },
-    async () => {
-      const page = await bench.page();
+  test.each(widths)(
+    'from the first page through a reading, an outcome key, why, and the transcript, %i px wide',
+    async (width, height) => {
+      const page = await bench.page({ viewport: { width, height } });
       await page.goto(bench.fake.url);
       await page.getByRole('button', { name: /Juniper 38/ }).waitFor();
       /** Tabs until the focused control has this name; a person would do no different. */

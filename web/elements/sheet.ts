@@ -1,8 +1,9 @@
 /** The ruled job sheet: exchanges oldest first, the newest open at the foot. */
 import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
-import type { Block, Key } from '../../server/chat/reply.ts';
+import type { Block } from '../../server/chat/reply.ts';
 import type { Exchange } from '../exchanges.ts';
+import { complaints } from '../complaints.ts';
 import { keyRow } from '../blocks/key-row.ts';
 import { base, keys } from '../look/base.ts';
 import { day } from '../show.ts';
@@ -14,15 +15,7 @@ const atOnce = 30;
 /** How many stand in the page soon after, and come with each "earlier": find and print still work on them. */
 const page = 200;
 
-/** What coaches come in for, as whole notes: each is read in full by the reader, see the tests. */
-export const complaints: readonly Key[] = [
-  'sags overnight',
-  'leans left',
-  'leans right',
-  'pump runs constantly',
-  'slow to come up',
-  'wont come up',
-].map((text) => ({ label: text, text }));
+const complaintKeys = complaints.map((text) => ({ label: text, text }));
 
 export class SoapSheet extends LitElement {
   static override properties = {
@@ -227,7 +220,7 @@ export class SoapSheet extends LitElement {
                 Type it the way you would say it: “left rear low, sags overnight”. Or tap what fits, or a corner and put
                 in a reading.
               </p>
-              ${this.reading ? nothing : keyRow(complaints, 'what it is doing')}
+              ${this.reading ? nothing : keyRow(complaintKeys, 'what it is doing')}
             </div>`
           : nothing
       }
