@@ -2,6 +2,7 @@
 import { mkdtemp, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { goTo, openSession, phone, sheetOf, startBench, type, until, type Bench } from './bench.ts';
 
@@ -64,11 +65,16 @@ describe('a running timer', () => {
     await page.addInitScript(() => {
       const s = { tones: 0, buzz: 0 };
       Object.assign(globalThis, { seen: s });
-      const start = OscillatorNode.prototype.start;
-      OscillatorNode.prototype.start = function (when?: number): void {
-        s.tones += 1;
-        start.call(this, when);
-      };
+      const knob = { value: 0, setValueAtTime: () => undefined, exponentialRampToValueAtTime: () => undefined };
+      const node = { frequency: knob, gain: knob, stop: () => undefined, connect: (to: unknown) => to };
+      Object.defineProperty(globalThis, 'AudioContext', {
+        value: class {
+          currentTime = 0;
+          destination = node;
+          createGain = (): unknown => node;
+          createOscillator = (): unknown => ({ ...node, start: () => (s.tones += 1) });
+        },
+      });
       navigator.vibrate = () => {
         s.buzz += 1;
         return true;
@@ -91,35 +97,36 @@ describe('a running timer', () => {
 });
 
 describe('reading aloud', () => {
-  const voices = (local: boolean): ((l: boolean) => void) => {
-    void local;
-    return (l) => {
-      const spoken: { words: string; voice: string }[] = [];
-      Object.assign(globalThis, { seen: { spoken } });
-      const made = [
-        { name: 'far', lang: 'en-US', localService: false },
-        ...(l ? [{ name: 'near', lang: 'en-GB', localService: true }] : []),
-      ];
-      Object.defineProperty(globalThis, 'SpeechSynthesisUtterance', {
-        value: class {
-          voice: { name: string } | null = null;
-          constructor(readonly text: string) {}
-        },
-      });
-      Object.defineProperty(globalThis, 'speechSynthesis', {
-        value: {
-          getVoices: () => made,
-          cancel: () => undefined,
-          speak: (u: { text: string; voice: { name: string } | null }) =>
-            spoken.push({ words: u.text, voice: u.voice?.name ?? '' }),
-        },
-      });
-    };
+  /** Runs in the page: voices that live here, or only on somebody's server. */
+  const voices = (here: boolean): void => {
+    const spoken: { words: string; voice: string }[] = [];
+    Object.assign(globalThis, { seen: { spoken } });
+    const made = [
+      { name: 'far', lang: 'en-US', localService: false },
+      ...(here ? [{ name: 'near', lang: 'en-GB', localService: true }] : []),
+    ];
+    Object.defineProperty(globalThis, 'SpeechSynthesisUtterance', {
+      value: class {
+        voice: { name: string } | null = null;
+        readonly text: string;
+        constructor(text: string) {
+          this.text = text;
+        }
+      },
+    });
+    Object.defineProperty(globalThis, 'speechSynthesis', {
+      value: {
+        getVoices: () => made,
+        cancel: () => undefined,
+        speak: (u: { text: string; voice: { name: string } | null }) =>
+          spoken.push({ words: u.text, voice: u.voice?.name ?? '' }),
+      },
+    });
   };
 
   test("is not offered where the only voices live on somebody else's server", async () => {
     const page = await bench.page(phone);
-    await page.addInitScript(voices(false), false);
+    await page.addInitScript(voices, false);
     await openSession(page, bench.fake);
     await page.getByRole('button', { name: 'menu' }).tap();
     await page.getByRole('link', { name: 'transcript' }).waitFor();
@@ -129,7 +136,7 @@ describe('reading aloud', () => {
 
   test('speaks by a voice of this machine, cautions too', async () => {
     const page = await bench.page(phone);
-    await page.addInitScript(voices(true), true);
+    await page.addInitScript(voices, true);
     await openSession(page, bench.fake);
     await page.getByRole('button', { name: 'menu' }).tap();
     await page.getByRole('button', { name: /read aloud/ }).tap();
@@ -141,6 +148,53 @@ describe('reading aloud', () => {
     );
     expect(new Set(spoken.map((s) => s.voice))).toEqual(new Set(['near']));
     expect(spoken.map((s) => s.words).join(' ')).toContain('stands');
+    await page.context().close();
+  });
+});
+
+describe("a logger's file", () => {
+  const choose = async (page: Page, name: string, text: string): Promise<void> =>
+    page.locator('#logger').setInputFiles({ name, mimeType: 'text/csv', buffer: Buffer.from(text) });
+
+  test('becomes a note in the line, says what was left out, and is sent as any note', async () => {
+    const page = await bench.page();
+    await openSession(page, bench.fake);
+    await page.getByLabel('note', { exact: true }).fill('tank');
+    await choose(page, 'night.csv', 'Time,Pressure (psi),Temp (C)\n9:00,112,20\n9:30,111,20\n10:00,109,19\n');
+    await page.getByText('night.csv, read.').waitFor();
+    const text = await page.getByLabel('note', { exact: true }).inputValue();
+    expect(text.split('\n')).toEqual(['tank', '9:00 112 psi', '9:30 111 psi', '10:00 109 psi']);
+    expect(await page.locator('.told').textContent()).toContain('Temp');
+    await page.getByRole('button', { name: 'add', exact: true }).click();
+    await until(() => sheetOf(page), kept(1));
+    // a tap on undo takes the whole of it back before it is sent
+    await choose(page, 'again.csv', 'Time,tank psi\n9:00,112\n9:30,111\n');
+    await page.getByText('again.csv, read.').waitFor();
+    await page.getByRole('button', { name: 'undo the last tap' }).click();
+    expect(await page.getByLabel('note', { exact: true }).inputValue()).toBe('');
+    await page.context().close();
+  });
+
+  test('that cannot be decided is answered with line and column, and what stood in the line stays', async () => {
+    const page = await bench.page();
+    await openSession(page, bench.fake);
+    await page.getByLabel('note', { exact: true }).fill('tank');
+    await choose(page, 'bad.csv', 'Time,Pressure (psi)\n9:00,112\n9:30,oops\n10:00,109\n');
+    await page.getByText('bad.csv: line 3, column 2: "oops" is no reading').waitFor();
+    expect(await page.getByLabel('note', { exact: true }).inputValue()).toBe('tank');
+    await page.context().close();
+  });
+
+  test('dropped on the page is taken as if it had been chosen', async () => {
+    const page = await bench.page();
+    await openSession(page, bench.fake);
+    await page.locator('soap-session').evaluate((el) => {
+      const data = new DataTransfer();
+      data.items.add(new File(['Time,tank psi\n9:00,112\n9:30,111\n'], 'drop.csv', { type: 'text/csv' }));
+      el.dispatchEvent(new DragEvent('drop', { dataTransfer: data, bubbles: true, cancelable: true }));
+    });
+    await page.getByText('drop.csv, read.').waitFor();
+    expect(await page.getByLabel('note', { exact: true }).inputValue()).toContain('9:30 111 psi');
     await page.context().close();
   });
 });

@@ -100,7 +100,7 @@ describe('what is read up', () => {
       expect(checkFor(g.id)).toBe(g);
       for (const s of g.steps) {
         expect(plain(`${s.words} ${s.expect}`)).not.toMatch(/[{}]/);
-        if (s.caution !== undefined) expect(cautionOf(s), `${g.id}: ${s.caution}`).toBeDefined();
+        expect(cautionOf(s) === undefined, `${g.id}: ${s.caution}`).toBe(s.caution === undefined);
       }
     }
     expect(plain('to {panel.auto}, {supply.cutOut}')).toBe("to AUTO, [the coach's cut out]");
