@@ -101,7 +101,11 @@ export const chooseUnit = (
       return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
     if (w.lastWork === 'weighed' && n.value > 300)
       return { measure: 'load', unit: ctx.lengthUnit === 'in' ? 'lb' : 'kg', from: 'assumed' };
-    const bellowsBefore = subject?.part === 'bellows' || subject?.part === 'tyre';
+    // a figure far from the pressure before it is no pressure: "tyres 640, rears 355"
+    const like =
+      w.lastReading?.what.v === 'pressure' && w.lastUnit ? toSi(n.value, w.lastUnit) / w.lastReading.amount.v.si : 1;
+    const bellowsBefore =
+      subject?.part === 'bellows' || (subject?.part === 'tyre' && (!heightLike(n, ctx) || (like > 0.65 && like < 1.5)));
     if (lastPressure && !tapeLike(n) && (!place.end || (bellowsBefore && (!heightLike(n, ctx) || n.whole)))) {
       const u = pressureUnit(ctx, n, w.lastUnit);
       if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };

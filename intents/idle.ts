@@ -151,6 +151,13 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'raised':
       return placed || (/^(?:the|it|her|its|my)$/.test(next) && only(beyond(items, i + 1, false), 'place'));
     case 'water':
+      if (
+        prev === 'in' &&
+        !placed &&
+        !/^(?:tank|line|drain)$/.test(next) &&
+        items.some((o) => o.k === 'senses' && o.senses.some((s) => s.k === 'place' && s.p.part === 'exhaust port'))
+      )
+        return true;
       return (
         /^(?:in|into|under|in the|of|in a)$/.test(prev) &&
         !/^(?:in|of)$/.test(next) &&

@@ -52,7 +52,11 @@ export const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boo
     case 'current':
       return assumed({ part: 'motor' });
     case 'voltage':
-      return voltParts.has(part) ? carried(w.subject) : part === 'pump' ? assumed({ part: 'motor' }) : null;
+      return voltParts.has(part) || part === 'pressure switch'
+        ? carried(w.subject)
+        : part === 'pump'
+          ? assumed({ part: 'motor' })
+          : null;
     case 'temperature':
       return ['pump', 'motor', 'tyre', 'pump head'].includes(part) ? carried(w.subject) : assumed({ part: 'ambient' });
     case 'mass':

@@ -129,7 +129,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     use(w, next);
   }
   if (
-    dim === 'length' &&
+    (dim === 'length' || (dim === null && tapeLike(n))) &&
     next?.k === 'measure' &&
     ['free play', 'dead band', 'height'].includes(next.v) &&
     items[nextReal(c, items.indexOf(next))]?.k !== 'num'
@@ -297,6 +297,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
   else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });
   if (measure === 'height') loc = withEnd(w, loc);
+  if (measure === 'free play' && !own) loc = laterPlace(w, c, index) ?? loc;
   if (measure === 'bubble size' || measure === 'voltage drop')
     loc = laterPlace(w, c, index) ?? own ?? carried(w.subject);
 
@@ -351,7 +352,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     loc,
     n,
   );
-  if (fact && loc && loc.p.part !== 'pressure switch' && loc.p.part !== 'ambient') w.subject = loc;
+  // a switch point is said once
+  if (measure === 'cut-in' || measure === 'cut-out') c.measure = null;
+  if (fact && loc && (loc.p.part !== 'pressure switch' || measure === 'voltage') && loc.p.part !== 'ambient')
+    w.subject = loc;
   if (fact && loc) pairUp(w, fact, own?.item);
   share(w, fact);
   if (fact?.is === 'reading' && measure === 'bubble size') {

@@ -111,6 +111,17 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  // "steady bubbles", "hissing, steady": how, not that it holds
+  if (
+    item.phrase === 'steady' &&
+    ((ahead?.k === 'sign' && fleeting.includes(ahead.v)) ||
+      (w.lastSign !== null &&
+        fleeting.includes(w.lastSign) &&
+        items.every((it) => it === item || skippable(it) || w.used.has(it))))
+  ) {
+    use(w, item);
+    return index + 1;
+  }
   const near = loc0(c, index);
   if (item.phrase === 'slow' && (ahead?.k === 'sign' || (near !== undefined && near !== 'pump' && near !== 'tank'))) {
     use(w, item);

@@ -82,13 +82,22 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
       w.subject?.p.part === 'pump';
     return pumpish ? switchPoint(w, c, n, index, 'cut-out', index - 2) : null;
   }
-  const start = /^(?:start|starts|started|starts up|comes on|fires up|kicks on)$/.test(phrase);
+  const start = /^(?:(?:pump|comp|compressor) )?(?:start|starts|started|starts up|comes on|fires up|kicks on)$/.test(
+    phrase,
+  );
   const stop = /^(?:stop|stops|stopped|quits|quit|shuts down|shut down|dies|rests)$/.test(phrase);
   const pumped = place?.part !== 'tank' || w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
   if (at === 1 && pumped && (start || stop))
     return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 2);
-  const started = c.items.slice(0, index).findLastIndex((it) => /^(?:start|starts|started)$/.test(phraseOf(it)));
-  if (at === 1 && started >= 0 && c.items.slice(started, index).some((it) => it.k === 'place' && it.p.part === 'pump'))
+  const started = c.items
+    .slice(0, index)
+    .findLastIndex((it) => /^(?:(?:pump|comp|compressor) )?(?:start|starts|started)$/.test(phraseOf(it)));
+  if (
+    at === 1 &&
+    started >= 0 &&
+    (/^(?:pump|comp)/.test(phraseOf(c.items[started])) ||
+      c.items.slice(started, index).some((it) => it.k === 'place' && it.p.part === 'pump'))
+  )
     return switchPoint(w, c, n, index, 'cut-in', started);
   return null;
 };

@@ -90,6 +90,10 @@ export const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc 
     use(w, c.measure);
     return assumed({ part: 'tank' });
   }
+  if (c.measure?.v === 'height' && ['holds', 'ok', 'level', 'drops'].includes(name)) {
+    use(w, c.measure);
+    return assumed({ part: 'coach' });
+  }
   const home = signHomes[name];
   // "that side's creeping up"
   if (

@@ -7,7 +7,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'drain|drain cock|draincock|petcock|pet cock|drain valve|drain plug|cable drain|auto drain|spitter|bleeder|drain tap|tank drain|drain off',
   relief: 'relief|relief valve|safety valve|prv|pop off|pop off valve|popoff|pop-off|blow off valve|safety relief',
   gauge:
-    'gauge|dash|the dash|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
+    'the dash|dash|cab gauge|gauge|dash|the dash|gauge itself|gage|guage|dash gauge|dash gage|cab gauge|needle|pressure gauge|air gauge|dial',
   'test port': 'test port|test gauge|the test gauge|test point|test fitting|schrader|test connection',
   'protection valve': 'protection valve|pressure protection valve|ppv|prot valve|priority valve',
   regulator: 'regulator|reg|press reg|pressure regulator',
@@ -21,10 +21,10 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'inlet check': 'inlet check|inlet check valve|inlet chk|check in the valve|inlet nrv|height valve check',
   'exhaust seat': 'exhaust seat|exh seat|dump seat',
   'exhaust port':
-    'exhaust port|exhaust|exh|exh port|valve exhaust|exhaust of the valve|vent port|dump port|exhaust hole|valve exh|height valve exhaust|levelling valve exhaust|leveling valve exhaust',
+    'exhaust hose|exhaust hoses|exhaust in water|hose from the exhaust|exhaust port|exhaust|exh|exh port|valve exhaust|exhaust of the valve|vent port|dump port|exhaust hole|valve exh|height valve exhaust|levelling valve exhaust|leveling valve exhaust',
   'valve to panel line':
     'valve to panel line|valve to panel|line to the panel|line to panel|panel line|valve panel line|hose to the panel',
-  link: 'link|linkage|link rod|rod|drop link|overtravel lever|rubber coupling|coupling|link arm|valve link|height link|connecting link|links|linkages|dog bone|dogbone|valve linkage|levelling link|leveling link|drop rod',
+  link: 'link clamp|arm clamp|clamp|link|linkage|link rod|rod|drop link|overtravel lever|rubber coupling|coupling|link arm|valve link|height link|connecting link|links|linkages|dog bone|dogbone|valve linkage|levelling link|leveling link|drop rod',
   arm: 'arm|valve arm|lever|actuating arm|valve lever|control lever|height arm|levelling arm|leveling arm|height valve arm|arms',
   panel:
     'panel|dump valve|air dump|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',

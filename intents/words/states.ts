@@ -65,12 +65,12 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'arm up|arm in fill|arm to fill|arm at fill|arm just in fill|lever up|lifted the arm|arm lifted|arm raised|raised the arm|arm fill|held the arm up|arm held up|lever in fill|lever held up|arm pushed up',
+    'arms in fill|arms just in fill|arms at fill|arms to fill|arms up|arm up|arm in fill|arm to fill|arm at fill|arm just in fill|lever up|lifted the arm|arm lifted|arm raised|raised the arm|arm fill|held the arm up|arm held up|lever in fill|lever held up|arm pushed up',
     'arm fill',
     true,
   ],
   [
-    'arm down|arm in exhaust|arm to exhaust|arm at exhaust|lever down|arm exhaust|arm held down|arm lowered|held the arm down|lever held down|arm pushed down|arm pulled down',
+    'arms in exhaust|arms just in exhaust|arms down|arm down|arm in exhaust|arm to exhaust|arm at exhaust|lever down|arm exhaust|arm held down|arm lowered|held the arm down|lever held down|arm pushed down|arm pulled down',
     'arm exhaust',
     true,
   ],
@@ -127,12 +127,12 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'level floor|floor level|floor is level|on level ground|flat floor|level ground|flat ground|on a level floor|on flat ground|floor checked level|level concrete|on the flat|ground is level|on the level',
+    'flat bay|level bay|on a flat bay|on a level bay|yard is level|bay is level|floor is flat|level floor|floor level|floor is level|on level ground|flat floor|level ground|flat ground|on a level floor|on flat ground|floor checked level|level concrete|on the flat|ground is level|on the level',
     'floor level',
     true,
   ],
   [
-    'sloping floor|uneven ground|on a slope|floor not level|floor is not level|on a slant|not level ground|crowned road|uneven floor|sloping ground|on a hill|on grass|not on level ground|slopey floor|slope',
+    'yard is not level|the yard is not level|ground is not level|yard not level|bay is not level|sloping floor|uneven ground|on a slope|floor not level|floor is not level|on a slant|not level ground|crowned road|uneven floor|sloping ground|on a hill|on grass|not on level ground|slopey floor|slope',
     'floor level',
     false,
   ],
@@ -220,7 +220,8 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   set: 'set|set the|reset the height|set height|set heights|set up',
   soaped:
     'soaped|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
-  drained: 'drained|bled the water|drain off|bled off|drained off|drained out|opened the drain',
+  drained:
+    'drained|bled the tank down|bled tank down|let the tank down|ran the tank down|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
   removed:
