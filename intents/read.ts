@@ -19,7 +19,7 @@ import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
 import type { Amend, Context, Fact, Reading, Span } from './shapes.ts';
-import { flatten, tokensOf } from './smooth.ts';
+import { flatten, forgetTokens, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
 
 /** A context that knows nothing: a coach in psi and inches, traffic on the right. */
@@ -272,6 +272,8 @@ export const read = (text: string, context: Context): Reading => {
     );
   } catch {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
+  } finally {
+    forgetTokens();
   }
 };
 

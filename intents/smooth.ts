@@ -101,6 +101,9 @@ const entryOf = (text: string): { tokens: Token[]; flat?: { low: string; at: num
   return entry;
 };
 
+/** Called when a note has been read: nothing outlives it. */
+export const forgetTokens = (): void => kept.clear();
+
 /** The note's tokens, evened out. */
 export const tokensOf = (text: string): readonly Token[] => entryOf(text).tokens;
 
