@@ -34,6 +34,9 @@ export type DeskOptions = {
   seed?: () => number;
 };
 
+type EstimateIn = Pick<Extract<Draft, { is: 'estimate' }>, 'lines' | 'rate' | 'currency'>;
+type DecidedIn = Pick<Extract<Draft, { is: 'decided' }>, 'about' | 'line' | 'yes' | 'name' | 'words'>;
+
 /** Folded sessions kept at hand: this many, and no more entries in all than this (4 to 5 kB each in memory, measured). */
 const keptSessions = 400;
 const keptEntries = 10_000;
@@ -131,6 +134,21 @@ export const makeDesk = ({
     throw new Refused('log failed', 'The session keeps moving on. Nothing was written; send it again.');
   };
 
+  /** As `write`; a seq in place of drafts is the entry that says it already. */
+  const writeOnce = async (
+    session: string,
+    make: (standing: Folded) => Promise<readonly Draft[] | number> | readonly Draft[] | number,
+  ): Promise<readonly Entry[]> => {
+    let there = 0;
+    const written = await write(session, async (standing) => {
+      const made = await make(standing);
+      if (typeof made !== 'number') return made;
+      there = made;
+      return [];
+    });
+    return written.length > 0 ? written : log.read(session, there - 1, 1);
+  };
+
   const mustBeOpen = (standing: Folded): void => {
     if (standing.closed) throw new Refused('session closed', 'This session is closed. Reopen it to add to it.');
   };
@@ -219,10 +237,54 @@ export const makeDesk = ({
       inTurn(session, () => write(session, () => [{ is: 'remark', by, about, text }])),
     close: (session: string, signed: string, words: string) =>
       inTurn(session, () =>
-        write(session, (standing) => (standing.closed ? [] : [{ is: 'closed', by: signed, signed, words }])),
+        write(session, (standing) =>
+          standing.closed ? [] : [{ is: 'closed', by: signed.slice(0, 20).trim(), signed, words }],
+        ),
       ),
     reopen: (session: string, words: string, by: string) =>
       inTurn(session, () => write(session, (standing) => (standing.closed ? [{ is: 'reopened', by, words }] : []))),
+
+    /** The same estimate again is harmless. */
+    estimate: (session: string, by: string, estimate: EstimateIn) =>
+      inTurn(session, () =>
+        writeOnce(session, (standing) => {
+          mustBeOpen(standing);
+          const last = standing.estimate;
+          const same =
+            last !== null &&
+            JSON.stringify([last.lines, last.rate, last.currency]) ===
+              JSON.stringify([estimate.lines, estimate.rate, estimate.currency]);
+          return same ? last.seq : [{ is: 'estimate', by, ...estimate }];
+        }),
+      ),
+    decide: (session: string, by: string, decided: DecidedIn) =>
+      inTurn(session, () =>
+        write(session, (standing) => {
+          mustBeOpen(standing);
+          const { estimate } = standing;
+          if (estimate?.seq !== decided.about || !estimate.lines.some((l) => l.id === decided.line))
+            throw new Refused('estimate changed', 'The estimate was changed meanwhile: look at it and answer again.');
+          return [{ is: 'decided', by, ...decided }];
+        }),
+      ),
+    /** Notes from now on are judged by the newest version of the coach's sheet; what was judged stays as it was. */
+    resheet: (session: string, by: string, hash: string) =>
+      inTurn(session, () =>
+        writeOnce(session, async (standing) => {
+          mustBeOpen(standing);
+          const newest = sheets.get(standing.coach);
+          if (newest?.hash !== hash)
+            throw new Refused('sheet changed', 'That is not the newest version of the coach sheet: load it anew.');
+          if (standing.sheet === hash) return standing.seq;
+          await log.putSheet(hash, newest.sheet.id, newest.json);
+          return [{ is: 'sheet', by, sheet: hash }];
+        }),
+      ),
+
+    /** Keeps a version of a sheet for ever, since sessions may name it. */
+    keepSheet: ({ hash, sheet, json }: LoadedSheet): Promise<void> => log.putSheet(hash, sheet.id, json),
+    /** A version of a sheet as it was written; null when the log never had it. */
+    sheetText: (hash: string): Promise<string | null> => log.getSheet(hash),
 
     pack: (session: string): Promise<string> => packSession(log, session),
     /** A packed session, brought in and shown to whoever follows it. Raises PackRefused. */
@@ -239,7 +301,7 @@ export const makeDesk = ({
       const standing = await standingOf(session);
       return boardOf(standing, await sheetOf(standing.sheet), now());
     },
-    sessions: (filter: { words?: string; coach?: string }): Promise<SessionLine[]> =>
+    sessions: (filter: { words?: string; coach?: string; practice?: boolean }): Promise<SessionLine[]> =>
       log.sessions({ ...filter, most: 200 }),
 
     /** Calls `tell` with every entry kept from now on; returns how to stop. */

@@ -2,7 +2,9 @@
 import type { Role } from './auth/roles.ts';
 import type { Desk } from './desk.ts';
 import type { Entry } from './session/entry.ts';
+import { markOf } from './log/mark.ts';
 import { sessionCsv } from './report/csv.ts';
+import type { SessionExport } from './report/session-json.ts';
 
 export type Download = {
   ending: string;
@@ -21,7 +23,27 @@ export const downloads: readonly Download[] = [
     type: 'application/json',
     suffix: '.json',
     roles: everyone,
-    make: ({ session, entries }) => JSON.stringify({ v: 1, session, entries }, null, 1),
+    make: async ({ desk, session, zone, entries }) => {
+      const { coach } = await desk.standing(session);
+      const sheets: Record<string, unknown> = {};
+      for (const e of entries)
+        if (e.is === 'opened' || e.is === 'sheet') {
+          const text = await desk.sheetText(e.sheet);
+          if (text !== null) sheets[e.sheet] = JSON.parse(text);
+        }
+      const out: SessionExport = {
+        $schema: '/schema/session-1.json',
+        v: 1,
+        engine: desk.engine,
+        session,
+        coach,
+        zone,
+        mark: markOf(entries),
+        sheets,
+        entries: [...entries],
+      };
+      return JSON.stringify(out, null, 1);
+    },
   },
   {
     ending: 'csv',

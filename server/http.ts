@@ -11,10 +11,15 @@ import { type Door, policy, sameHouse } from './house.ts';
 import { PackRefused, packMost } from './log/pack.ts';
 import { LogRefused } from './log/refused.ts';
 import { benchRoutes, type Pairing, pairRoutes } from './pairing.ts';
+import { paperRoutes } from './papers.ts';
 import { photoRoutes } from './photos.ts';
+import type { Shelf } from './shelf.ts';
+import type { ShopSettings } from './shop.ts';
 
 export type HttpOptions = {
   desk: Desk;
+  shelf: Shelf;
+  shop: ShopSettings;
   page: string;
   photos: string;
   door: Door;
@@ -64,7 +69,7 @@ const commandRoutes = (app: Express, desk: Desk, { secret, copy }: NonNullable<H
   });
 };
 
-export const makeHttp = ({ desk, page, photos, door, pairing, bench }: HttpOptions): Express => {
+export const makeHttp = ({ desk, shelf, shop, page, photos, door, pairing, bench }: HttpOptions): Express => {
   const app = express();
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
@@ -102,6 +107,7 @@ export const makeHttp = ({ desk, page, photos, door, pairing, bench }: HttpOptio
       response.setHeader('Cache-Control', 'no-store');
       response.type(type).send(body);
     });
+  paperRoutes(app, { desk, shelf, shop, door, now: Date.now });
   photoRoutes(app, photos, door.who);
 
   app.use(

@@ -1,9 +1,9 @@
 /** Wires the house and listens. Clock, ids, paths and ports enter here. One clear line for each way it cannot start. */
 import { createHash, randomInt } from 'node:crypto';
-import { accessSync, constants, existsSync, mkdirSync, readdirSync, readFileSync, statSync } from 'node:fs';
+import { accessSync, constants, mkdirSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type Server } from 'node:http';
 import { createServer as createTlsServer } from 'node:https';
-import { basename, join } from 'node:path';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeCodes } from './auth/codes.ts';
 import { tokenOf } from './auth/cookie.ts';
@@ -18,7 +18,8 @@ import { makeHttp } from './http.ts';
 import { LogRefused, sqliteLog } from './log/sqlite.ts';
 import { openUp, type Opened } from './open-up.ts';
 import type { Pairing } from './pairing.ts';
-import { loadSheet, SheetRefused, type LoadedSheet } from './sheet/load.ts';
+import { makeShelf } from './shelf.ts';
+import { makeShop } from './shop.ts';
 import { attachSocket, type Sockets } from './socket.ts';
 import { warmUp } from './warm.ts';
 
@@ -54,24 +55,11 @@ try {
   fail(`the data folder ${data} cannot be written; set DATA to another one`);
 }
 
-const sheetFiles = [join(root, 'fixtures', 'sheets'), join(data, 'sheets')]
-  .filter((f) => existsSync(f))
-  .flatMap((folder) =>
-    readdirSync(folder)
-      .filter((f) => f.endsWith('.json'))
-      .map((f) => join(folder, f)),
-  );
-const sheets = new Map<string, LoadedSheet>();
-const refusedSheets: { file: string; words: string }[] = [];
-for (const file of sheetFiles)
-  try {
-    const loaded = loadSheet(readFileSync(file, 'utf8'), file);
-    sheets.set(loaded.sheet.id, loaded);
-  } catch (error) {
-    if (!(error instanceof SheetRefused)) throw error;
-    console.error(`soapwater: ${error.message}`);
-    refusedSheets.push({ file: basename(file), words: error.message.replace(`${file} `, '') });
-  }
+const shelf = makeShelf([join(root, 'fixtures', 'sheets'), join(data, 'sheets')], Date.now);
+const shop = makeShop(join(data, 'shop', 'settings.json'), (words) =>
+  shelf.refused.push({ file: "the shop's settings", words }),
+);
+for (const { file, words } of shelf.refused) console.error(`soapwater: ${file}: ${words}`);
 
 /** Of this file; those it is built from are named in it by their hash. */
 const engine = createHash('sha256')
@@ -80,7 +68,7 @@ const engine = createHash('sha256')
   .slice(0, 16);
 
 const log = orFail(() => sqliteLog(join(data, 'soapwater.db')), LogRefused);
-const desk = makeDesk({ log, sheets, refusedSheets, engine, now: Date.now });
+const desk = makeDesk({ log, sheets: shelf.sheets, refusedSheets: shelf.refused, engine, now: Date.now });
 const boards = makeBoards(desk, Date.now);
 const devices = orFail(() => openDevices(join(data, 'devices.json'), Date.now), DevicesRefused);
 const opened: Opened | null =
@@ -138,7 +126,7 @@ const secret = makeSecret();
 let benchHosts: readonly string[] = [];
 const benchDoor: Door = { hosts: () => benchHosts, who: () => bench };
 const benchServer = createServer(
-  makeHttp({ desk, page, photos, pairing, door: benchDoor, bench: { secret, copy: log.backup } }),
+  makeHttp({ desk, shelf, shop, page, photos, pairing, door: benchDoor, bench: { secret, copy: log.backup } }),
 );
 sockets.push(attachSocket(benchServer, { desk, boards, now: Date.now, door: benchDoor }));
 const servers: Server[] = [benchServer];
@@ -151,7 +139,7 @@ if (opened) {
   const shopDoor: Door = { hosts: () => shopHosts, who: (request) => devices.who(tokenOf(request.headers.cookie)) };
   const shopServer = createTlsServer(
     { cert: opened.tls.cert, key: opened.tls.key, minVersion: 'TLSv1.2' },
-    makeHttp({ desk, page, photos, pairing, door: shopDoor }),
+    makeHttp({ desk, shelf, shop, page, photos, pairing, door: shopDoor }),
   );
   sockets.push(attachSocket(shopServer, { desk, boards, now: Date.now, door: shopDoor }));
   servers.push(shopServer);
@@ -159,9 +147,9 @@ if (opened) {
   shopHosts = opened.hosts(shopPort);
   address = opened.address(shopPort);
 }
-const shop = address === null ? '' : ` and ${address} in the shop (pair devices at http://127.0.0.1:${actual}/bench)`;
-console.log(`soapwater: http://127.0.0.1:${actual}/${shop}`);
-setTimeout(() => void warmUp(sheets).catch(() => undefined), 100);
+const inShop = address === null ? '' : ` and ${address} in the shop (pair devices at http://127.0.0.1:${actual}/bench)`;
+console.log(`soapwater: http://127.0.0.1:${actual}/${inShop}`);
+setTimeout(() => void warmUp(shelf.sheets).catch(() => undefined), 100);
 
 const end = (): void => {
   for (const socket of sockets) socket.end();

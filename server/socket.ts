@@ -190,6 +190,10 @@ export const attachSocket = (
         );
     };
 
+    /** To who sent it too, who may not follow; one who does knows it already. */
+    const answer = (session: string, entries: readonly Entry[]): void =>
+      send({ is: 'entries', session, entries: [...entries], more: false });
+
     const handle = async (frame: FromPage): Promise<void> => {
       await mustBeAllowed(frame);
       switch (frame.is) {
@@ -242,6 +246,16 @@ export const attachSocket = (
         case 'reopen':
           await desk.reopen(frame.session, frame.words, frame.by);
           return;
+        case 'estimate': {
+          const { session, by, is: _is, ...estimate } = frame;
+          return answer(session, await desk.estimate(session, by, estimate));
+        }
+        case 'decide': {
+          const { session, by, is: _is, ...decided } = frame;
+          return answer(session, await desk.decide(session, by, decided));
+        }
+        case 'resheet':
+          return answer(frame.session, await desk.resheet(frame.session, frame.by, frame.sheet));
         case 'list': {
           const { words, coach } = frame;
           send({

@@ -39,7 +39,8 @@ export const takenBack = (entries: readonly Entry[]): { notes: ReadonlySet<strin
   return { notes, facts };
 };
 
-const markWords = (e: Exclude<Entry, NoteEntry | ReplyEntry | Remark>): string => {
+/** `line`: words of a line of the estimate, by its id. */
+const markWords = (e: Exclude<Entry, NoteEntry | ReplyEntry | Remark>, line: ReadonlyMap<string, string>): string => {
   switch (e.is) {
     case 'opened':
       return e.practice ? 'practice opened' : 'opened';
@@ -47,6 +48,10 @@ const markWords = (e: Exclude<Entry, NoteEntry | ReplyEntry | Remark>): string =
       return 'goes on by another version of the coach sheet';
     case 'closed':
       return `closed, signed ${e.signed}${e.words === '' ? '' : `: ${e.words}`}`;
+    case 'estimate':
+      return `estimate of ${e.lines.length} ${e.lines.length === 1 ? 'line' : 'lines'}`;
+    case 'decided':
+      return `${line.get(e.line) ?? e.line}: ${e.yes ? 'approved' : 'declined'} by ${e.name}${e.words === '' ? '' : `, ${e.words}`}`;
     case 'reopened':
       return `opened again${e.words === '' ? '' : `: ${e.words}`}`;
   }
@@ -64,6 +69,7 @@ export const exchangesOf = (entries: readonly Entry[], pending: readonly Pending
   const about = (...seqs: (number | undefined)[]): Remark[] =>
     seqs.flatMap((s) => (s === undefined ? [] : (remarks.get(s) ?? [])));
   const kept = new Set<string>();
+  const lines = new Map<string, string>();
   for (const e of entries) {
     if (e.is === 'reply' || e.is === 'remark') continue;
     if (e.is === 'note') {
@@ -82,8 +88,11 @@ export const exchangesOf = (entries: readonly Entry[], pending: readonly Pending
         voided: voided.has(e.id),
         remarks: about(e.seq, reply?.seq),
       });
-    } else
-      out.push({ is: 'mark', key: `seq-${e.seq}`, at: e.kept, by: e.by, words: markWords(e), remarks: about(e.seq) });
+    } else {
+      if (e.is === 'estimate') for (const l of e.lines) lines.set(l.id, l.words);
+      const words = markWords(e, lines);
+      out.push({ is: 'mark', key: `seq-${e.seq}`, at: e.kept, by: e.by, words, remarks: about(e.seq) });
+    }
   }
   for (const p of pending)
     if (p.frame.is === 'note' && !kept.has(p.frame.id))

@@ -5,7 +5,10 @@
 import type { FromPage } from '../server/chat/protocol.ts';
 import { keep } from './keep.ts';
 
-export type OutFrame = Extract<FromPage, { is: 'note' | 'open' | 'remark' | 'close' | 'reopen' }>;
+export type OutFrame = Extract<
+  FromPage,
+  { is: 'note' | 'open' | 'remark' | 'close' | 'reopen' | 'estimate' | 'decide' | 'resheet' }
+>;
 /** waiting: not handed to a connection; sent: handed over, no word yet; refused: the server will never take it. */
 export type Pending = {
   key: string;
@@ -17,7 +20,8 @@ export type Pending = {
   pictures?: string[] | undefined;
 };
 
-export const idOf = (frame: OutFrame): string => (frame.is === 'note' ? frame.id : `${frame.is}:${frame.session}`);
+export const idOf = (frame: OutFrame): string =>
+  frame.is === 'note' ? frame.id : `${frame.is}:${frame.session}${frame.is === 'decide' ? `:${frame.line}` : ''}`;
 
 const kinds: ReadonlySet<unknown> = new Set(['note', 'open', 'remark', 'close', 'reopen'] satisfies OutFrame['is'][]);
 /** What this page wrote itself, perhaps an older one; a field gone astray is the server's to refuse, in words. */

@@ -11,6 +11,11 @@ const rooms = {
   menu: () => import('./elements/menu.ts'),
   pad: () => import('./elements/pad.ts'),
   side: () => import('./elements/side.ts'),
+  report: () => import('./paper/report.ts'),
+  estimate: () => import('./paper/estimate.ts'),
+  history: () => import('./paper/history.ts'),
+  sheet: () => import('./paper/sheet-editor.ts'),
+  shop: () => import('./paper/shop.ts'),
 } as const;
 export type Room = keyof typeof rooms;
 

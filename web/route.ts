@@ -3,7 +3,11 @@ export type Route =
   | { at: 'start' }
   | { at: 'session'; session: string }
   | { at: 'transcript'; session: string }
-  | { at: 'learn'; page: LearnPage };
+  | { at: 'learn'; page: LearnPage }
+  /** `of`: session or coach; `from`: the session it was come from. */
+  | { at: 'paper'; page: PaperPage; of: string; from: string | null };
+export type PaperPage = 'report' | 'estimate' | 'history' | 'sheet' | 'shop';
+const pages = ['report', 'estimate', 'history', 'sheet', 'shop'] as const;
 /** The list, a word, or a check step by step. */
 export type LearnPage = { is: 'list' } | { is: 'word' | 'check'; id: string };
 
@@ -22,6 +26,12 @@ export const routeOf = (hash: string): Route => {
   const [first, second, third] = hash.replace(/^#\/?/, '').split('/');
   if (first === 'session' && second !== undefined && id.test(second))
     return third === 'transcript' ? { at: 'transcript', session: second } : { at: 'session', session: second };
+  const page = pages.find((p) => p === first);
+  if (page === 'shop')
+    return { at: 'paper', page, of: '', from: second !== undefined && id.test(second) ? second : null };
+  if (page === 'sheet' && !second) return { at: 'paper', page, of: '', from: null };
+  if (page && second !== undefined && /^[a-z0-9-]{1,40}$/.test(second))
+    return { at: 'paper', page, of: second, from: third !== undefined && id.test(third) ? third : null };
   if (first === 'learn') {
     if (second === 'check' && third) return { at: 'learn', page: { is: 'check', id: plainly(third) } };
     return { at: 'learn', page: second ? { is: 'word', id: plainly(second) } : { is: 'list' } };
@@ -37,6 +47,8 @@ export const hashOf = (route: Route): string => {
       return `#/session/${route.session}`;
     case 'transcript':
       return `#/session/${route.session}/transcript`;
+    case 'paper':
+      return `#/${[route.page, route.of, route.from].filter(Boolean).join('/')}`;
     case 'learn':
       if (route.page.is === 'list') return '#/learn';
       return `#/learn/${route.page.is === 'check' ? 'check/' : ''}${encodeURIComponent(route.page.id)}`;

@@ -14,6 +14,8 @@ const aboutFrame = new Set([
   'no such coach',
   'session exists',
   'session closed',
+  'estimate changed',
+  'sheet changed',
   'bad frame',
   'too big',
   'not allowed',

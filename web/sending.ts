@@ -34,6 +34,12 @@ export const keeps = (entry: Entry, p: Pending): boolean => {
       return entry.is === 'remark' && entry.about === f.about && entry.text === f.text;
     case 'close':
       return entry.is === 'closed' && entry.kept >= p.made - clocks;
+    case 'estimate':
+      return entry.is === 'estimate' && JSON.stringify(entry.lines) === JSON.stringify(f.lines);
+    case 'decide':
+      return entry.is === 'decided' && entry.about === f.about && entry.line === f.line && entry.yes === f.yes;
+    case 'resheet':
+      return entry.is === 'sheet' && entry.sheet === f.sheet;
     case 'reopen':
       return entry.is === 'reopened' && entry.kept >= p.made - clocks;
   }

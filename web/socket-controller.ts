@@ -127,6 +127,16 @@ export class SocketController implements ReactiveController {
     this.#queue({ is: 'reopen', session: this.#session(), words, by });
   }
 
+  /** What an estimate or another version of the sheet asks for: it waits and goes with the rest. */
+  hand(frame: OutFrame): void {
+    this.#queue(frame);
+  }
+
+  /** Asks the server anew which coaches there are. */
+  greet(): void {
+    this.#line.send({ is: 'hello', v: 1 });
+  }
+
   /** Asked and answered in place, never logged. The id is where the answer will stand; null while not connected. */
   ask(text: string): string | null {
     const id = newId();

@@ -9,7 +9,7 @@ const tight: Plugin = {
   name: 'tight-templates',
   apply: 'build',
   transform(code, id) {
-    if (!/\/web\/(?:elements|blocks|draw|look)\//.test(id)) return null;
+    if (!/\/web\/(?:elements|blocks|draw|look|paper)\//.test(id)) return null;
     return { code: code.replace(/\n[ \t]+/g, '\n'), map: null };
   },
 };

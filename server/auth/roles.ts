@@ -22,6 +22,9 @@ const frames: Readonly<Record<FromPage['is'], Readonly<Record<Role, May>>>> = {
   remark: { works: 'yes', reviews: 'yes', learns: 'in practice' },
   close: { works: 'yes', reviews: 'no', learns: 'in practice' },
   reopen: { works: 'yes', reviews: 'no', learns: 'in practice' },
+  estimate: { works: 'yes', reviews: 'no', learns: 'in practice' },
+  decide: { works: 'yes', reviews: 'no', learns: 'in practice' },
+  resheet: { works: 'yes', reviews: 'no', learns: 'no' },
 };
 
 /** Whether `role` may send a frame of the kind: always, only to a practice session, or not. */
@@ -29,3 +32,6 @@ export const mayFrame = (role: Role, is: FromPage['is']): May => frames[is][role
 
 /** Whether `role` may bring a picture in. */
 export const mayPicture = (role: Role): boolean => role === 'works';
+
+/** Whether `role` may change a coach's sheet or the shop's own settings. */
+export const mayEdit = (role: Role): boolean => role === 'works';

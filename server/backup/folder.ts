@@ -18,7 +18,7 @@ export type Kept = { sessions: number; entries: number; pictures: number };
 
 export const logName = 'soapwater.db';
 /** Beside the log in the data folder, and carried with it. Devices and keys are not: a restored shop pairs anew. */
-const folders = ['photos', 'sheets'] as const;
+const folders = ['photos', 'sheets', 'shop'] as const;
 
 const copyFolder = (from: string, to: string): number => {
   if (!existsSync(from)) return 0;
@@ -50,7 +50,7 @@ export const makeBackup = async (data: string, to: string, copyLog: (file: strin
   try {
     await copyLog(join(part, logName));
     const pictures = copyFolder(join(data, 'photos'), join(part, 'photos'));
-    copyFolder(join(data, 'sheets'), join(part, 'sheets'));
+    for (const name of ['sheets', 'shop']) copyFolder(join(data, name), join(part, name));
     const kept = await readBack(part);
     writeFileSync(join(part, sumsFile), await sumsOf(part), { flush: true });
     renameSync(part, to);
@@ -79,7 +79,7 @@ export const restoreBackup = async (
   try {
     copyFileSync(join(from, logName), join(arriving, logName));
     const pictures = copyFolder(join(from, 'photos'), join(arriving, 'photos'));
-    copyFolder(join(from, 'sheets'), join(arriving, 'sheets'));
+    for (const name of ['sheets', 'shop']) copyFolder(join(from, name), join(arriving, name));
     // the copy is opened, not the backup: opening brings an old format up
     const kept = await readBack(arriving);
     const replaced = await moveAway(data, join(data, `replaced-${stamp}`));

@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { NoteId } from '../../intents/shapes.ts';
 import { Open } from '../../intents/shapes.ts';
 import { Entry, Photo } from '../session/entry.ts';
+import { decidedFields, estimateFields } from '../session/estimate.ts';
 import { Block, Suspect } from './reply.ts';
 
 const SessionId = z.string().check(z.regex(/^[a-z0-9-]{6,40}$/));
@@ -64,7 +65,7 @@ export const FromPage = z.discriminatedUnion('is', [
   z.strictObject({
     is: z.literal('close'),
     session: SessionId,
-    signed: Initials,
+    signed: z.string().check(z.trim(), z.minLength(1), z.maxLength(60)),
     words: z.string().check(z.maxLength(limitText)),
   }),
   z.strictObject({
@@ -72,6 +73,17 @@ export const FromPage = z.discriminatedUnion('is', [
     session: SessionId,
     words: z.string().check(z.maxLength(limitText)),
     by: Initials,
+  }),
+  /** What the job would cost; takes the place of an earlier one. Answered by 'entries' to all who follow. */
+  z.strictObject({ is: z.literal('estimate'), session: SessionId, by: Initials, ...estimateFields }),
+  /** A line of the newest estimate approved or declined, and by whom. */
+  z.strictObject({ is: z.literal('decide'), session: SessionId, by: Initials, ...decidedFields }),
+  /** The session goes on by the newest version of its coach's sheet, named by its hash. */
+  z.strictObject({
+    is: z.literal('resheet'),
+    session: SessionId,
+    by: Initials,
+    sheet: z.string().check(z.regex(/^[a-f0-9]{64}$/)),
   }),
   z.strictObject({
     is: z.literal('list'),
@@ -94,6 +106,8 @@ export const refusals = {
   'session exists': 4012,
   'session closed': 4013,
   'same id other text': 4014,
+  'estimate changed': 4015,
+  'sheet changed': 4016,
   'not allowed': 4020,
   'wrong version': 4021,
   'log failed': 4030,

@@ -11,3 +11,7 @@ export const noMark = '';
 /** Mark after `body` (the entry's JSON text as stored) follows what has the mark `before`: SHA-256 (FIPS 180-4), hex. */
 export const markAfter = (before: string, body: string): string =>
   createHash('sha256').update(before).update('\n').update(body).digest('hex');
+
+/** Mark of a session of these entries, from the first on. */
+export const markOf = (entries: readonly unknown[]): string =>
+  entries.map((e) => JSON.stringify(e)).reduce(markAfter, noMark);

@@ -20,15 +20,20 @@ export const splitWords = (text: string): string[] => [
 export const wordsOf = (entry: Entry): string[] => {
   switch (entry.is) {
     case 'opened':
-      return splitWords(entry.coach);
+      return splitWords(`${entry.coach} ${entry.by}`);
     case 'note':
     case 'remark':
-      return splitWords(entry.text);
+      return splitWords(`${entry.text} ${entry.by}`);
     case 'reply':
       return splitWords(entry.blocks.flatMap((b) => (b.is === 'findings' ? [b.words] : [])).join(' '));
     case 'closed':
+      return splitWords(`${entry.words} ${entry.signed}`);
     case 'reopened':
       return splitWords(entry.words);
+    case 'estimate':
+      return splitWords(entry.lines.flatMap((l) => [l.words, ...l.parts.map((p) => p.name)]).join(' '));
+    case 'decided':
+      return splitWords(`${entry.name} ${entry.words}`);
     case 'sheet':
       return [];
   }

@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { NoteId, Reading } from '../../intents/shapes.ts';
 import { Reply } from '../chat/reply.ts';
+import { decidedFields, estimateFields } from './estimate.ts';
 
 const stamp = {
   v: z.literal(1),
@@ -50,10 +51,15 @@ export const Entry = z.discriminatedUnion('is', [
   z.object({ ...stamp, is: z.literal('remark'), about: z.int(), text: z.string() }),
   z.object({ ...stamp, is: z.literal('closed'), signed: z.string(), words: z.string() }),
   z.object({ ...stamp, is: z.literal('reopened'), words: z.string() }),
+  /** What the job would cost; a later one takes the place of it. */
+  z.object({ ...stamp, is: z.literal('estimate'), ...estimateFields }),
+  /** A line of an estimate approved or declined. */
+  z.object({ ...stamp, is: z.literal('decided'), ...decidedFields }),
 ]);
 export type Entry = z.infer<typeof Entry>;
 type Unstamped<E> = E extends Entry ? Omit<E, 'v' | 'session' | 'seq' | 'kept'> : never;
 /** An entry before the log has numbered and stamped it. */
 export type Draft = Unstamped<Entry>;
 export type NoteEntry = Extract<Entry, { is: 'note' }>;
+export type EstimateEntry = Extract<Entry, { is: 'estimate' }>;
 export type ReplyEntry = Extract<Entry, { is: 'reply' }>;

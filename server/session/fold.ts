@@ -5,7 +5,7 @@
  */
 import type { FactId, NoteId } from '../../intents/shapes.ts';
 import { stateAfter, unknownState } from './coach-state.ts';
-import type { Entry, NoteEntry, ReplyEntry } from './entry.ts';
+import type { Entry, EstimateEntry, NoteEntry, ReplyEntry } from './entry.ts';
 import { type Row, droppedBy, inForce, later, voidNotes } from './in-force.ts';
 import type { CoachState, Standing } from './standing.ts';
 import { type Walk, copyOf, freshWalk, passNote, passReply } from './walk.ts';
@@ -18,7 +18,11 @@ type Tape = {
   readonly newest: Row | null;
   readonly walk: Walk;
 };
-export type Folded = Standing & { readonly tape: Tape };
+export type Folded = Standing & {
+  readonly tape: Tape;
+  /** The newest one: what a decision must be about. */
+  readonly estimate: EstimateEntry | null;
+};
 
 const blank: Folded = {
   session: '',
@@ -44,6 +48,7 @@ const blank: Folded = {
   suspects: [],
   next: null,
   guide: null,
+  estimate: null,
   tape: { notes: [], replies: new Map(), dropped: new Set(), newest: null, walk: freshWalk() },
 };
 
@@ -186,6 +191,10 @@ export const foldOn = (before: Folded, entries: readonly Entry[]): Folded => {
       case 'reopened':
         out = { ...out, closed: false };
         break;
+      case 'estimate':
+        out = { ...out, estimate: entry };
+        break;
+      case 'decided':
       case 'remark':
         break;
     }

@@ -56,10 +56,12 @@ const rules: Readonly<Record<string, readonly string[]>> = {
     'server/twin:shapes',
     // the pages to read, fetched when somebody goes there: they work offline
     'server/guides',
+    'server/report:shapes',
+    'server/sheet:fields',
   ],
 };
 const shapes: Readonly<Record<string, readonly string[]>> = {
-  'server/session:shapes': ['server/session/entry.ts', 'server/session/standing.ts'],
+  'server/session:shapes': ['server/session/entry.ts', 'server/session/estimate.ts', 'server/session/standing.ts'],
   'server/findings:shapes': ['server/findings/finding.ts'],
   'server/chat:shapes': ['server/chat/reply.ts', 'server/chat/protocol.ts'],
   // a pasted file becomes a note in the page, before it is sent
@@ -69,6 +71,8 @@ const shapes: Readonly<Record<string, readonly string[]>> = {
     'server/core/logger-csv.ts',
     'server/core/logger-error.ts',
   ],
+  'server/report:shapes': ['server/report/shapes.ts'],
+  'server/sheet:fields': ['server/sheet/fields.ts', 'server/sheet/field-text.ts'],
   'server/twin:shapes': ['server/twin/observables.ts'],
 };
 /** `from -> to`, with the reason. */

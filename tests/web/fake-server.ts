@@ -277,6 +277,16 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
         );
       case 'reopen':
         return publish(frame.session, append(frame.session, [{ is: 'reopened', by: frame.by, words: frame.words }]));
+      case 'estimate': {
+        const { session, ...estimate } = frame;
+        return publish(session, append(session, [estimate]));
+      }
+      case 'decide': {
+        const { session, ...decided } = frame;
+        return publish(session, append(session, [{ ...decided, is: 'decided' }]));
+      }
+      case 'resheet':
+        return publish(frame.session, append(frame.session, [{ is: 'sheet', by: frame.by, sheet: frame.sheet }]));
       case 'list': {
         const words = (frame.words ?? '').toLowerCase();
         return send(ws, {

@@ -4,6 +4,7 @@ import { keep } from '../keep.ts';
 import { mayWrite } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { pageLook } from '../look/page.ts';
+import { paperView } from '../paper/paper.ts';
 import { routeOf, type Route } from '../route.ts';
 import { SocketController } from '../socket-controller.ts';
 import './session.ts';
@@ -98,6 +99,7 @@ export class SoapPage extends LitElement {
         'start',
         () => html`<soap-start .controller=${this.#controller} .by=${this.by} .tick=${{}}></soap-start>`,
       );
+    if (route.at === 'paper') return this.#room(route.page, () => paperView(route, this.#controller, this.#who));
     return this.#session(route.session);
   }
 

@@ -1,0 +1,85 @@
+/** Parts of the trade in words an owner knows, and work said as a sentence. Data and wording only. */
+import { takePlace } from '../../intents/place.ts';
+import type { Part, Place, WorkFact } from '../../intents/shapes.ts';
+
+const plain: Partial<Record<Part, string>> = {
+  tank: 'air tank',
+  drain: 'drain of the air tank',
+  relief: 'safety relief valve',
+  'test port': 'test fitting of the air tank',
+  gauge: 'air gauge',
+  dryer: 'air dryer',
+  'supply line': 'air line from tank to valves',
+  'height valve': 'height valve',
+  'inlet check': 'one-way valve of the height valve',
+  'exhaust seat': 'height valve (its exhaust seat)',
+  'inlet seat': 'height valve (its inlet seat)',
+  'exhaust port': 'exhaust of the height valve',
+  link: 'link rod of the height valve',
+  arm: 'arm of the height valve',
+  panel: 'levelling panel',
+  'panel feed': 'air line to the levelling panel',
+  'bellows line': 'air line to the air spring',
+  bellows: 'air spring',
+  'bellows crimp': 'air spring (crimped ring)',
+  'bellows fold': 'air spring (rubber fold)',
+  'bead plate': 'air spring (top plate)',
+  piston: 'foot of the air spring',
+  'bump stop': 'rubber stop',
+  pump: 'air compressor',
+  motor: "compressor's motor",
+  'pump head': "compressor's head",
+  'intake filter': "compressor's intake filter",
+  unloader: "compressor's unloader valve",
+  'discharge check': 'one-way valve of the compressor',
+  'discharge line': 'air line from compressor to tank',
+  'check valve': 'one-way valve',
+  'pressure switch': 'pressure switch of the compressor',
+  relay: "compressor's relay",
+  ground: 'ground (earth) connection',
+  'feed cable': 'supply cable',
+  shock: 'shock absorber',
+  'shock bushing': 'bushing of the shock absorber',
+  'control arm': 'control arm',
+  shim: 'alignment shim',
+  'torsion bar': 'torsion bar',
+};
+
+/** "left rear air spring"; the place as it stands where it is no part. */
+export const plainPlace = (place: Place): string => {
+  const at = takePlace(place);
+  if (!at?.part) return place;
+  return [at.side, at.end, at.wheel, plain[at.part] ?? at.part].filter(Boolean).join(' ');
+};
+
+/** The deed still to do, where it is not the word less its ending. */
+const toDo: Readonly<Record<string, string>> = {
+  set: 'Set',
+  rebuilt: 'Rebuild',
+  refitted: 'Refit',
+  shimmed: 'Shim',
+  'road tested': 'Road test',
+  'overnight tested': 'Test overnight',
+  'pumped up': 'Pump up',
+  levelled: 'Level',
+  replaced: 'Replace',
+  rerouted: 'Reroute',
+  lubricated: 'Lubricate',
+  removed: 'Remove',
+  inflated: 'Inflate',
+  tightened: 'Tighten',
+  declined: 'Work proposed:',
+};
+
+const sided = new Set(['left', 'right', 'both', 'front', 'rear']);
+/** "Replaced the left air spring"; "Road tested"; not done: "Replace the left air spring". */
+export const workWords = (work: Pick<WorkFact, 'what' | 'where'> & { done?: boolean }): string => {
+  const deed = work.done === false ? (toDo[work.what.v] ?? work.what.v.replace(/ed$/, '')) : work.what.v;
+  const said = `${deed.charAt(0).toUpperCase()}${deed.slice(1)}`;
+  const where = work.where.v;
+  if (where === '') return said;
+  const place = plainPlace(where);
+  // a corner alone is a place, not a thing
+  const corner = where.split(' ').every((w) => sided.has(w));
+  return corner ? `${said}, ${place}` : `${said} the ${place}`;
+};

@@ -1,0 +1,83 @@
+import { describe, expect, it } from 'vitest';
+import { markOf } from '../../server/log/mark.ts';
+import { benchDesk, leakStory, reportOf, tell } from './told.ts';
+
+const said = (items: readonly { words: string }[]): string[] => items.map((i) => i.words);
+const after = async (...notes: string[]) => {
+  const bench = benchDesk();
+  await tell(bench, 'report-1', notes);
+  return reportOf(bench, 'report-1');
+};
+
+describe("the owner's report", () => {
+  it('tells complaint, what was found, done and left, in words an owner knows', async () => {
+    const report = await after(...leakStory);
+    expect(report.complaint?.words).toBe('sags overnight, fine when driving');
+    expect(said(report.found)).toContain('2 1/4 in low left rear (11 1/2 in)');
+    expect(said(report.found)).toContain('Left air spring (crimped ring): bubbles');
+    expect(said(report.done)).toEqual(['Replaced the left air spring', 'Drained the air tank']);
+    expect(report.declined).toMatchObject([{ words: 'Replace the right air spring', more: 'not done' }]);
+    expect(report.cause?.words).toContain('Left bellows leaks');
+  });
+
+  it('sets the reading before the repair beside the one after it, with limit and source', async () => {
+    const report = await after(...leakStory);
+    expect(report.compared.find((c) => c.key === 'height@left rear')).toMatchObject({
+      before: { text: '11 1/2 in', verdict: 'low' },
+      after: { text: '13 3/4 in', verdict: 'within' },
+      limit: '13 1/2 in to 14 in',
+      source: 'sheet: heights.leftRear',
+      drawing: { pins: [{ label: 'before' }, { label: 'after' }] },
+    });
+  });
+
+  it('never shows a figure that was taken back', async () => {
+    const report = await after('leans left', 'LR 11 1/2', 'undo', 'LR 12');
+    expect(JSON.stringify(report)).not.toContain('11 1/2');
+    expect(JSON.stringify(report)).toContain('12 in');
+  });
+
+  it('leaves a coach that was measured once without an "after"', async () => {
+    const report = await after('leans left', 'LR 12 1/2');
+    const height = report.compared.find((c) => c.key === 'height@left rear');
+    expect(height?.before?.text).toBe('12 1/2 in');
+    expect(height?.after).toBeNull();
+  });
+
+  it('gives the digest over its entries, and another one for one more note', async () => {
+    const bench = benchDesk();
+    await tell(bench, 'report-1', ['tank 95 psi']);
+    const first = await reportOf(bench, 'report-1');
+    expect(first.mark).toBe(markOf(await bench.desk.read('report-1')));
+    expect(first.mark).toBe(await bench.log.mark('report-1'));
+    await bench.desk.note('report-1', { id: 'one-more', text: 'tank 94', at: bench.clock.at, seen: 3, by: 'MK' });
+    expect((await reportOf(bench, 'report-1')).mark).not.toBe(first.mark);
+  });
+
+  it('names an unanswered gate among the cautions, an answered one not', async () => {
+    expect(said((await after('going under to look')).cautions).join()).toContain('stands');
+    expect(
+      (await after('going under to look', 'on stands')).cautions.filter((c) => c.words.includes('stands')),
+    ).toEqual([]);
+  });
+});
+
+describe('not safe to move', () => {
+  it.each([
+    ['cord that shows', ['left bellows cords showing'], 'cord shows'],
+    ['cord that shows, work on the other side', ['left bellows cords showing', 'replaced right bellows'], 'cord shows'],
+    ['a pump that does not stop', ['pump wont shut off'], 'does not stop'],
+    ['a bellows that is flat', ['left bellows flat'], 'it is flat'],
+  ])('%s', async (_, notes, words) => {
+    expect(said((await after(...notes)).notSafe).join()).toContain(words);
+  });
+
+  it.each([
+    ['work on that very part', ['left bellows cords showing', 'replaced left bellows']],
+    ['the word taken back', ['left bellows cords showing', 'undo']],
+    ['a height in its limits later', ['left rear flat', 'LR 13 3/4']],
+  ])('falls by %s', async (_, notes) => {
+    const { notSafe } = await after(...notes);
+    expect(notSafe.filter((n) => n.by === 'MK')).toEqual([]);
+  });
+});

@@ -1,0 +1,233 @@
+/** The owner's report of a session: plain words, before and after, what is due, what must be signed. Prints as it is. */
+import { LitElement, html, nothing } from 'lit';
+import type { Compared, Estimate, Item, OwnerReport } from '../../server/report/shapes.ts';
+import { drawing } from '../draw/drawing.ts';
+import { drawings } from '../draw/look.ts';
+import { base, keys } from '../look/base.ts';
+import { hashOf } from '../route.ts';
+import { clock, date, verdictMark } from '../show.ts';
+import { load } from './ask.ts';
+import { paperLook } from './look.ts';
+import { money } from './money.ts';
+import { reportLook } from './report-look.ts';
+
+export class SoapReport extends LitElement {
+  static override properties = {
+    session: {},
+    report: { state: true },
+    wrong: { state: true },
+  };
+  static override styles = [base, keys, drawings, paperLook, reportLook];
+  declare session: string;
+  declare report: OwnerReport | null;
+  declare wrong: string;
+
+  constructor() {
+    super();
+    this.session = '';
+    this.report = null;
+    this.wrong = '';
+  }
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    if (changed.has('session')) void this.#load();
+  }
+
+  async #load(): Promise<void> {
+    const asked = this.session;
+    const answer = await load<OwnerReport>(`/paper/session/${asked}/report`);
+    if (asked !== this.session) return;
+    this.report = answer.ok ? answer.data : null;
+    this.wrong = answer.ok ? '' : answer.words;
+  }
+
+  protected override render(): unknown {
+    const { session, report } = this;
+    const acts = html`<nav class="acts" aria-label="report">
+      <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
+      <a class="key small" href=${hashOf({ at: 'transcript', session })}>transcript</a>
+      <a class="key small" href=${hashOf({ at: 'paper', page: 'estimate', of: session, from: null })}>estimate</a>
+      <button type="button" class="key small main" ?disabled=${report === null} @click=${() => print()}>print</button>
+    </nav>`;
+    if (report === null)
+      return html`<main class="paper">
+        ${acts}
+        <h1>Report</h1>
+        ${this.wrong === '' ? html`<p role="status">fetching…</p>` : html`<p class="wrong" role="alert">${this.wrong}</p>`}
+      </main>`;
+    return html`<main class="paper">${acts}${this.#page(report)}</main>`;
+  }
+
+  #items(title: string, items: readonly Item[], empty: string): unknown {
+    return html`<section>
+      <h2>${title}</h2>
+      ${
+        items.length === 0
+          ? html`<p class="soft">${empty}</p>`
+          : html`<ul class="items">
+              ${items.map(
+                (i) =>
+                  html`<li>
+                    <b>${i.words}</b>${i.more === '' ? nothing : html` <span class="soft">${i.more}</span>`}
+                  </li>`,
+              )}
+            </ul>`
+      }
+    </section>`;
+  }
+
+  #compared(c: Compared): unknown {
+    const side = (name: string, p: NonNullable<Compared['before']>): unknown => {
+      const { mark, words } = verdictMark(p.verdict);
+      return html`<div>
+        <dt>${name}</dt>
+        <dd>${p.text}</dd>
+        <dd class="soft">${mark} ${words}</dd>
+      </div>`;
+    };
+    const says = `${c.title}: ${[c.before ? `before ${c.before.text}` : '', c.after ? `after ${c.after.text}` : ''].filter(Boolean).join(', ')}, limit ${c.limit}`;
+    return html`<div class="card">
+      <h3>${c.title}</h3>
+      <dl>
+        ${c.before ? side(c.after ? 'before' : 'found', c.before) : nothing}
+        ${c.after ? side('after', c.after) : nothing}
+      </dl>
+      ${c.drawing ? drawing(c.drawing, says) : nothing}
+      <p class="soft">limit ${c.limit} (${c.source})</p>
+    </div>`;
+  }
+
+  #estimate(e: Estimate): unknown {
+    const word = (d: Estimate['lines'][number]['decided']): string =>
+      d === null ? 'not answered' : `${d.yes ? 'approved' : 'declined'}, ${d.name}`;
+    return html`<section>
+      <h2>Estimate</h2>
+      <div class="scroll" tabindex="0" role="region" aria-label="estimate">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">work</th>
+              <th scope="col">answer</th>
+              <th scope="col" class="num">labour</th>
+              <th scope="col" class="num">parts</th>
+              <th scope="col" class="num">together</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${e.lines.map(
+              (l) =>
+                html`<tr>
+                  <td>
+                    ${l.words}${l.parts.length > 0 ? html` <span class="soft">${l.parts.map((p) => p.name).join(', ')}</span>` : nothing}
+                  </td>
+                  <td>${word(l.decided)}</td>
+                  <td class="num">${money(l.labour, '')}</td>
+                  <td class="num">${money(l.material, '')}</td>
+                  <td class="num"><b>${money(l.total, e.currency)}</b></td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+      <p>
+        <b>Approved: ${money(e.approved, e.currency)}</b> of
+        ${money(e.total, e.currency)}${e.missing.length > 0 ? `; to be asked: ${e.missing.join(', ')}` : ''}
+      </p>
+    </section>`;
+  }
+
+  #page(r: OwnerReport): unknown {
+    const on = (at: number): string => date(at, r.zone);
+    return html` <header class="head">
+        <div class="shop">
+          <p>
+            <b>${r.shop.name === '' ? 'Workshop' : r.shop.name}</b
+            >${r.shop.lines === '' ? nothing : html`<br />${r.shop.lines}`}
+          </p>
+          <p>${on(r.opened)}${r.practice ? html`<br /><b>practice on a made-up fault</b>` : nothing}</p>
+        </div>
+        <h1>${r.coach}: air suspension, report</h1>
+        ${r.complaint ? html`<p>Complaint: <span class="quote">“${r.complaint.words}”</span></p>` : html`<p class="soft">No complaint was written down.</p>`}
+      </header>
+      ${
+        r.notSafe.length === 0
+          ? nothing
+          : html`<section class="stop" aria-label="not safe to move">
+              <h2><span aria-hidden="true">▲ </span>Not safe to move</h2>
+              <ul>
+                ${r.notSafe.map((n) => html`<li><b>${n.words}</b>${n.more === '' ? '' : `, ${n.more}`} <span class="soft">(note ${n.seq})</span></li>`)}
+              </ul>
+              <p>Do not move it, keep clear of it. Towing by the maker's method.</p>
+            </section>`
+      }
+      <div class="two">
+        ${this.#items('What was found', r.cause ? [...r.found, { ...r.cause, words: `Most likely cause: ${r.cause.words}` }] : r.found, 'Nothing off was measured or seen.')}
+        <div>
+          ${this.#items('What was done', r.done, 'No work was written down.')}
+          <br />
+          ${this.#items('What was left, or declined', r.declined, 'Nothing was declined.')}
+        </div>
+      </div>
+      ${
+        r.compared.length === 0 && r.photos.length === 0
+          ? nothing
+          : html`<section>
+              <h2>${r.compared.some((c) => c.after) ? 'Before and after' : 'As measured'}</h2>
+              <div class="cards">${r.compared.map((c) => this.#compared(c))}</div>
+              ${
+                r.photos.length === 0
+                  ? nothing
+                  : html`<div class="photos">
+                      ${r.photos.map(
+                        (p) =>
+                          html`<figure class="card">
+                            <img
+                              src=${`/photos/${p.id}`}
+                              width=${p.width}
+                              height=${p.height}
+                              alt=${`${p.when}: ${p.note}`}
+                            />
+                            <figcaption><b>${p.when}</b> ${p.note}</figcaption>
+                          </figure>`,
+                      )}
+                    </div>`
+              }
+            </section>`
+      }
+      ${r.estimate ? this.#estimate(r.estimate) : nothing}
+      <div class="two">
+        ${this.#items(
+          'Due next',
+          r.due.map((d) => ({
+            words: `${d.what}:`,
+            more: d.words,
+            at: 0,
+            seq: 0,
+            by: '',
+          })),
+          'The coach sheet lists no service.',
+        )}
+        ${this.#items('Cautions in force', r.cautions, 'No question of safety was left unanswered.')}
+      </div>
+      <section>
+        ${r.closed ? html`<p>Signed off by <b>${r.closed.signed}</b>, ${on(r.closed.at)} ${clock(r.closed.at, r.zone)}${r.closed.words === '' ? '' : `: ${r.closed.words}`}</p>` : html`<p><b>Not signed off yet.</b></p>`}
+        <div class="signs">
+          <p>workshop, date</p>
+          <p>owner, date</p>
+        </div>
+      </section>
+      <footer class="foot">
+        <p>
+          This report tells what was measured, seen and done. It does not clear the coach for the road: that is the word
+          of the one who signs for it, by the maker's manual and the local rules. Figures are held to:
+          ${r.sheet.source}.
+        </p>
+        <p>
+          Log mark over ${r.entries} entries of session ${r.session}, ${on(r.printed)} ${clock(r.printed, r.zone)}: the
+          log on the bench gives the same mark as long as nothing in it was changed.
+        </p>
+        <p class="mark">${r.mark.match(/.{1,8}/g)?.join(' ')}</p>
+      </footer>`;
+  }
+}
+customElements.define('soap-report', SoapReport);
