@@ -25,12 +25,15 @@ const repairs = new Set([
   'removed',
 ]);
 /** Most of each, so that the report keeps to two pages; the rest stands on the job sheet, and it says so. */
-const most = { found: 8, done: 12, compared: 8, photos: 2 } as const;
+const most = { found: 8, done: 12, compared: 6, photos: 2 } as const;
 
 /** Below this a suspect is no cause to name to an owner. */
 const leastCause = 0.3;
 /** Tests and moves of the shop's own, not work on the coach. */
 const tests = new Set(['soaped', 'opened', 'closed', 'tapped', 'vented', 'pumped up', 'declined']);
+
+/** Worked out of the corners again: says nothing to an owner that they do not. */
+const aside = new Set(['attitude']);
 
 const cut = (items: readonly Item[], limit: number): Item[] =>
   items.length <= limit
@@ -65,7 +68,11 @@ export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: 
   // what was off as it came in: each figure once, as first found
   const off = new Map<string, Item>();
   for (const { finding, seq, at } of all)
-    if (seq < first && (finding.verdict === 'low' || finding.verdict === 'high')) {
+    if (
+      seq < first &&
+      !aside.has(finding.key.split('@')[0] ?? '') &&
+      (finding.verdict === 'low' || finding.verdict === 'high')
+    ) {
       const { limit } = finding;
       off.set(finding.key, {
         words: upper(finding.words),

@@ -12,6 +12,7 @@ export class SoapMenu extends LitElement {
   static override properties = {
     controller: { attribute: false },
     session: {},
+    coach: {},
     by: {},
     who: {},
     closed: { type: Boolean },
@@ -48,10 +49,12 @@ export class SoapMenu extends LitElement {
         grid-template-columns: minmax(0, 1fr) minmax(0, 1fr);
       }
       .sign label,
+      .sign input,
       .sign textarea {
         grid-column: 1 / -1;
       }
       textarea,
+      .sign input,
       .who input {
         width: 100%;
         border: var(--line) solid var(--edge);
@@ -70,6 +73,8 @@ export class SoapMenu extends LitElement {
   ];
   declare controller: SocketController;
   declare session: string;
+  /** Its short name; '' until it is known. */
+  declare coach: string;
   declare by: string;
   /** Initials as they are sent: never empty. */
   declare who: string;
@@ -85,6 +90,7 @@ export class SoapMenu extends LitElement {
   constructor() {
     super();
     this.session = '';
+    this.coach = '';
     this.by = '';
     this.who = '';
     this.closed = false;
@@ -108,11 +114,14 @@ export class SoapMenu extends LitElement {
         @submit=${(e: SubmitEvent) => {
           e.preventDefault();
           const words = this.renderRoot.querySelector<HTMLTextAreaElement>('#signed')?.value.trim() ?? '';
-          this.controller.close(this.who, words.slice(0, 4000));
+          const name = this.renderRoot.querySelector<HTMLInputElement>('#name')?.value.trim() ?? '';
+          this.controller.close(name === '' ? this.who : name.slice(0, 60), words.slice(0, 4000));
           this.#shut();
         }}
       >
-        <label for="signed">Close and sign as ${this.who}. What it is left as:</label>
+        <label for="name">Close and sign as</label>
+        <input id="name" maxlength="60" autocomplete="name" .value=${this.who} />
+        <label for="signed">What it is left as:</label>
         <textarea id="signed" rows="2"></textarea>
         <button class="key main">close and sign</button>
         <button type="button" class="key" @click=${() => (this.closing = false)}>not yet</button>
@@ -124,6 +133,15 @@ export class SoapMenu extends LitElement {
         this.transcript
           ? html`<a class="key" href=${hashOf({ at: 'session', session })}>job sheet</a>`
           : html`<a class="key" href=${hashOf({ at: 'transcript', session })}>transcript</a>`
+      }
+      <a class="key" href=${hashOf({ at: 'paper', page: 'report', of: session, from: null })}>report</a>
+      <a class="key" href=${hashOf({ at: 'paper', page: 'estimate', of: session, from: null })}>estimate</a>
+      ${
+        this.coach === ''
+          ? nothing
+          : html`<a class="key" href=${hashOf({ at: 'paper', page: 'sheet', of: this.coach, from: session })}
+                >coach sheet</a
+              ><a class="key" href=${hashOf({ at: 'paper', page: 'history', of: this.coach, from: null })}>history</a>`
       }
       <button type="button" class="key" @click=${() => (this.light = nextTheme())}>
         light: ${themeWords[this.light]}

@@ -171,6 +171,7 @@ export class SoapPage extends LitElement {
                 html`<soap-menu
                   .controller=${c}
                   .session=${session}
+                  .coach=${c.welcome?.coaches.find((x) => x.coach === coach || x.id === coach)?.id ?? ''}
                   .by=${this.by}
                   .who=${this.#who}
                   .writes=${mayWrite(c.welcome?.role ?? 'works', state?.board?.practice ?? false)}

@@ -55,6 +55,31 @@ export class SoapStart extends LitElement {
     location.hash = hashOf({ at: 'session', session });
   }
 
+  /** Of the coach that was picked. */
+  #papers(coach: string): unknown {
+    return html`<p class="papers">
+      <a href=${hashOf({ at: 'paper', page: 'history', of: coach, from: null })}>history and what is due</a>
+      <a href=${hashOf({ at: 'paper', page: 'sheet', of: coach, from: null })}>coach sheet</a>
+    </p>`;
+  }
+
+  /** Files that could not be used: nothing of them is lost, and none of them is held to. */
+  #refused(): unknown {
+    const list = this.controller.welcome?.refusedSheets ?? [];
+    return list.length === 0
+      ? nothing
+      : html`<section class="refused" aria-labelledby="refused">
+          <h2 id="refused">Files that cannot be used</h2>
+          <ul>
+            ${list.map((r) => html`<li><b>${r.file}</b>: ${r.words}</li>`)}
+          </ul>
+          <p>
+            They stand in the data folder as they were. Mend what is named and start the bench again, or save the sheet
+            here.
+          </p>
+        </section>`;
+  }
+
   /** Who, which coach, and off; for a device that only reviews there is nothing to begin. */
   #new(): unknown {
     const { welcome } = this.controller;
@@ -97,6 +122,7 @@ export class SoapStart extends LitElement {
                 )
           }
         </div>
+        ${this.coach === '' ? nothing : this.#papers(this.coach)}
         ${this.missing === '' ? nothing : html`<p class="missing" role="alert">${this.missing}</p>`}
         <div class="go">
           ${
@@ -117,14 +143,16 @@ export class SoapStart extends LitElement {
       <header>
         <h1>soapwater</h1>
         <nav aria-label="more">
-          <a href="#/learn">learn</a> ${atBench() ? html`<a href="/bench">devices</a>` : nothing}
+          <a href="#/learn">learn</a>
+          ${welcome?.role === 'works' ? html`<a href="#/sheet">new coach</a> <a href="#/shop">shop</a>` : nothing}
+          ${atBench() ? html`<a href="/bench">devices</a>` : nothing}
         </nav>
         <p class="soft">
           air suspension bench ·
           ${link === 'live' ? 'connected' : link === 'connecting' ? 'connecting' : 'not connected'}
         </p>
       </header>
-      ${this.#new()}
+      ${this.#refused()} ${this.#new()}
       <section aria-labelledby="go-on">
         <h2 id="go-on">Go on with</h2>
         <div>

@@ -26,7 +26,8 @@ export const startLook = css`
   }
   nav {
     display: flex;
-    gap: 20px;
+    flex-wrap: wrap;
+    gap: 0 20px;
     margin-left: auto;
   }
   header a {
@@ -37,6 +38,18 @@ export const startLook = css`
     padding: 12px;
     border: 3px double var(--ink);
     font-weight: var(--weight);
+  }
+  .papers a {
+    color: inherit;
+    display: inline-block;
+    padding: 8px 0;
+    margin-right: 16px;
+  }
+  .refused {
+    grid-column: 1 / -1;
+    border: 3px double var(--ink);
+    padding: 10px 14px;
+    overflow-wrap: anywhere;
   }
   h1 {
     font-size: 1.625rem;

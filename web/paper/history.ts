@@ -38,7 +38,7 @@ export class SoapHistory extends LitElement {
         gap: 2px;
         padding: 10px 0;
       }
-      .late {
+      .items .late {
         border-left: var(--thick) solid var(--ink);
         padding-left: 10px;
       }

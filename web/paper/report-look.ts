@@ -8,7 +8,7 @@ export const reportLook = css`
     justify-content: space-between;
     gap: 4px 24px;
   }
-  .shop p {
+  .lines {
     white-space: pre-line;
   }
   .stop {

@@ -9,6 +9,7 @@ import { clock, date, verdictMark } from '../show.ts';
 import { load } from './ask.ts';
 import { paperLook } from './look.ts';
 import { money } from './money.ts';
+import { plainSource } from './plain-source.ts';
 import { reportLook } from './report-look.ts';
 
 export class SoapReport extends LitElement {
@@ -68,7 +69,8 @@ export class SoapReport extends LitElement {
               ${items.map(
                 (i) =>
                   html`<li>
-                    <b>${i.words}</b>${i.more === '' ? nothing : html` <span class="soft">${i.more}</span>`}
+                    <b>${i.words}</b
+                    >${i.more === '' ? nothing : html` <span class="soft">${plainSource(i.more)}</span>`}
                   </li>`,
               )}
             </ul>`
@@ -93,7 +95,7 @@ export class SoapReport extends LitElement {
         ${c.after ? side('after', c.after) : nothing}
       </dl>
       ${c.drawing ? drawing(c.drawing, says) : nothing}
-      <p class="soft">limit ${c.limit} (${c.source})</p>
+      <p class="soft">limit ${c.limit} (${plainSource(c.source)})</p>
     </div>`;
   }
 
@@ -142,7 +144,7 @@ export class SoapReport extends LitElement {
         <div class="shop">
           <p>
             <b>${r.shop.name === '' ? 'Workshop' : r.shop.name}</b
-            >${r.shop.lines === '' ? nothing : html`<br />${r.shop.lines}`}
+            >${r.shop.lines === '' ? nothing : html`<br /><span class="lines">${r.shop.lines}</span>`}
           </p>
           <p>${on(r.opened)}${r.practice ? html`<br /><b>practice on a made-up fault</b>` : nothing}</p>
         </div>

@@ -21,14 +21,7 @@ export type CellsHow = {
 
 const idOf = (path: string): string => `f-${path.replaceAll('.', '-')}`;
 
-const cellView = (
-  path: string,
-  name: string,
-  cell: Cell,
-  how: CellsHow,
-  must: boolean,
-  help?: string,
-): TemplateResult => {
+const cellView = (path: string, name: string, cell: Cell, how: CellsHow, help?: string): TemplateResult => {
   const id = idOf(path);
   const value = how.draft[path] ?? '';
   const wrong = how.wrong.get(path);
@@ -38,7 +31,7 @@ const cellView = (
   const tell = (e: Event): void => how.set(path, (e.target as HTMLInputElement).value);
   const choices = cell.is === 'yes' ? ['yes', 'no'] : cell.is === 'choice' ? cell.of : null;
   return html`<div class="cell">
-    <label for=${id}>${name}${must ? nothing : nothing}</label>
+    <label for=${id}>${name}</label>
     ${
       choices
         ? html`<select
@@ -74,16 +67,12 @@ export const fieldView = (field: Field, how: CellsHow): TemplateResult => {
   const help = field.help === undefined ? nothing : html`<p class="soft small">${field.help}</p>`;
   switch (field.is) {
     case 'one':
-      return html`<div class="field">
-        ${cellView(field.path, field.name, field.cell, how, field.must === true, field.help)} ${help}
-      </div>`;
+      return html`<div class="field">${cellView(field.path, field.name, field.cell, how, field.help)} ${help}</div>`;
     case 'set': {
       const own = how.wrong.get(field.path);
       return html`<fieldset class="field">
         <legend>${field.name}</legend>
-        <div class="set">
-          ${field.parts.map((p) => cellView(`${field.path}.${p.key}`, p.name, p.cell, how, p.must === true))}
-        </div>
+        <div class="set">${field.parts.map((p) => cellView(`${field.path}.${p.key}`, p.name, p.cell, how))}</div>
         ${own === undefined ? nothing : html`<p class="mend">${own}</p>`} ${help}
       </fieldset>`;
     }
@@ -100,10 +89,8 @@ export const fieldView = (field: Field, how: CellsHow): TemplateResult => {
             html`<div class="set row">
               ${
                 field.is === 'rows'
-                  ? field.parts.map((p) =>
-                      cellView(`${field.path}.${i}.${p.key}`, p.name, p.cell, how, p.must === true),
-                    )
-                  : cellView(`${field.path}.${i}`, `${field.row} ${i + 1}`, field.cell, how, true)
+                  ? field.parts.map((p) => cellView(`${field.path}.${i}.${p.key}`, p.name, p.cell, how))
+                  : cellView(`${field.path}.${i}`, `${field.row} ${i + 1}`, field.cell, how)
               }
               ${
                 how.locked

@@ -216,7 +216,9 @@ export class SoapSheetEditor extends LitElement {
     const { draft, held } = this;
     const role = this.controller.welcome?.role;
     const locked = role !== undefined && role !== 'works';
-    const changed = draft !== null && JSON.stringify(sheetOf(draft)) !== JSON.stringify(held?.sheet ?? null);
+    const changed =
+      draft !== null &&
+      JSON.stringify(sheetOf(draft)) !== JSON.stringify(sheetOf(held === null ? {} : draftOf(held.sheet)));
     return html`<main class="paper">
       <nav class="acts" aria-label="coach sheet">
         ${this.session === null ? html`<a class="key small" href="#/">all sessions</a>` : html`<a class="key small" href=${hashOf({ at: 'session', session: this.session })}>back to the sheet</a>`}
