@@ -34,7 +34,8 @@ export const tablesOf = (entries: readonly Entry[]): Tables => {
     if (e.is === 'remark') t.remarks.push({ about: e.about, by: e.by, at: e.kept, text: e.text });
     if (e.is === 'note') {
       const row = { seq: e.seq, at: e.at, by: e.by };
-      for (const fact of e.read.facts) {
+      // what a correction put in place of another stands as a reading of its own
+      for (const fact of [...e.read.facts, ...e.read.amends.flatMap((a) => a.puts)]) {
         const gone = undone.has(e.id) || dropped.has(fact.id);
         if (fact.is === 'reading') t.readings.push({ ...row, at: fact.at, gone, it: { fact, finding: null } });
         if (fact.is === 'work')

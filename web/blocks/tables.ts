@@ -1,11 +1,17 @@
 /** The tables of a transcript: found, read, done, cautioned, corrected; each line leads back to its note. */
 import { html, nothing, type TemplateResult } from 'lit';
 import { figureOf, verdictMark } from '../show.ts';
+import type { Onward } from '../led-to.ts';
 import type { Tables } from '../transcript.ts';
 import { limitWords } from './findings.ts';
 
 /** How a moment is written, and the way back to a note. */
-export type How = { time: (at: number) => string; to: (seq: number) => unknown };
+export type How = {
+  time: (at: number) => string;
+  to: (seq: number) => unknown;
+  /** What a finding led to. */
+  on: (seq: number, key: string) => readonly Onward[];
+};
 
 const plainList = (
   how: How,
@@ -43,6 +49,7 @@ export const tablesView = (t: Tables, how: How): TemplateResult => {
                     <th scope="col">finding</th>
                     <th scope="col">limit and source</th>
                     <th scope="col">note</th>
+                    <th scope="col">led to</th>
                   </tr>
                 </thead>
                 <tbody>
@@ -56,6 +63,9 @@ export const tablesView = (t: Tables, how: How): TemplateResult => {
                       </td>
                       <td>${limitWords(r.it) || r.it.why.source.words}</td>
                       <td>${how.to(r.seq)}</td>
+                      <td>
+                        ${how.on(r.seq, r.it.key).map((o) => html`<span title=${o.words}>${how.to(o.seq)}</span> `)}
+                      </td>
                     </tr>`;
                   })}
                 </tbody>

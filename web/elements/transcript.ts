@@ -11,6 +11,7 @@ import { hashOf } from '../route.ts';
 import type { SessionState } from '../session-state.ts';
 import { clock, date, day } from '../show.ts';
 import type { SocketController } from '../socket-controller.ts';
+import { ledTo, type Onward } from '../led-to.ts';
 import { tablesOf, type Tables } from '../transcript.ts';
 
 export class SoapTranscript extends LitElement {
@@ -42,6 +43,12 @@ export class SoapTranscript extends LitElement {
     return this.state.board?.reading.zone ?? (opened?.is === 'opened' ? opened.zone : undefined);
   }
 
+  /** One who learns writes in practice only. */
+  get #silent(): boolean {
+    const opened = this.state.entries[0];
+    return this.controller.welcome?.role === 'learns' && !(opened?.is === 'opened' && opened.practice);
+  }
+
   #time(at: number): string {
     return clock(at, this.#zone);
   }
@@ -67,6 +74,7 @@ export class SoapTranscript extends LitElement {
     const last = entries.at(-1);
     const zone = this.#zone;
     const t = tablesOf(entries);
+    const on = ledTo(entries);
     const list = exchangesOf(entries, []);
     const typed = [...new Set(list.filter((x) => x.is === 'note').map((x) => x.by))];
     const complaint = list.find((x) => x.is === 'note');
@@ -74,6 +82,7 @@ export class SoapTranscript extends LitElement {
       <nav class="acts" aria-label="transcript">
         <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
         <button type="button" class="key small" @click=${() => print()}>print</button>
+        <a class="key small" href=${hashOf({ at: 'paper', page: 'report', of: session, from: null })}>report</a>
         <a class="key small" href=${`/session/${session}.csv`} download>CSV</a>
         <a class="key small" href=${`/session/${session}.json`} download>JSON</a>
       </nav>
@@ -85,12 +94,16 @@ export class SoapTranscript extends LitElement {
         </p>
         ${complaint?.is === 'note' ? html`<p class="complaint">“${complaint.text}”</p>` : nothing}
       </header>
-      ${tablesView(t, { time: (at) => this.#time(at), to: (seq) => this.#to(seq) })}
+      ${tablesView(t, {
+        time: (at) => this.#time(at),
+        to: (seq) => this.#to(seq),
+        on: (seq, key) => (on.get(seq) ?? []).filter((o) => o.key === undefined || o.key === key),
+      })}
       <section>
         <h2>As it went</h2>
         ${list.map((x) =>
           x.is === 'note'
-            ? this.#note(x, t)
+            ? this.#note(x, t, on.get(x.note?.seq ?? 0) ?? [])
             : html`<div class="row mark">
                 <div class="when">${this.#time(x.at)}<br />${x.by}</div>
                 <p>${x.words}</p>
@@ -100,7 +113,7 @@ export class SoapTranscript extends LitElement {
     </div>`;
   }
 
-  #note(x: NoteExchange, t: Tables): unknown {
+  #note(x: NoteExchange, t: Tables, on: readonly Onward[]): unknown {
     const seq = x.note?.seq ?? 0;
     const context = {
       live: false,
@@ -118,26 +131,35 @@ export class SoapTranscript extends LitElement {
         ${corrected || x.voided ? html`<p class="soft">corrected later${corrected ? html`, note ${this.#to(corrected.seq)}` : nothing}</p>` : nothing}
         ${(x.note?.photos ?? []).map((p) => html`<img src=${`/photos/${p.id}`} width=${p.width} height=${p.height} loading="lazy" alt=${p.words === '' ? 'picture' : p.words} />`)}
         ${x.reply?.blocks.map((b) => blockView(b, context, () => this))}
+        ${
+          on.length === 0
+            ? nothing
+            : html`<p class="onward">
+                <b>led to</b> ${on.map((o, i) => html`${i > 0 ? '; ' : ''}${o.words}, note ${this.#to(o.seq)}`)}
+              </p>`
+        }
         ${x.remarks.map((r) => html`<p class="remark"><b>${r.by}</b> ${r.text}</p>`)}
         ${
-          this.remarking === seq
-            ? html`<form
-                class="remark-form"
-                @submit=${(e: SubmitEvent) => {
-                  e.preventDefault();
-                  const field = this.renderRoot.querySelector<HTMLTextAreaElement>('.remark-form textarea');
-                  const text = field?.value.trim() ?? '';
-                  if (text !== '') this.controller.remark(seq, text.slice(0, 4000), this.by);
-                  this.remarking = null;
-                }}
-              >
-                <textarea rows="2" aria-label="remark"></textarea>
-                <button class="key small main">keep remark</button>
-                <button type="button" class="key small" @click=${() => (this.remarking = null)}>leave it</button>
-              </form>`
-            : html`<button type="button" class="link add-remark" @click=${() => (this.remarking = seq)}>
-                remark<span class="hear"> on note ${seq}</span>
-              </button>`
+          this.#silent
+            ? nothing
+            : this.remarking === seq
+              ? html`<form
+                  class="remark-form"
+                  @submit=${(e: SubmitEvent) => {
+                    e.preventDefault();
+                    const field = this.renderRoot.querySelector<HTMLTextAreaElement>('.remark-form textarea');
+                    const text = field?.value.trim() ?? '';
+                    if (text !== '') this.controller.remark(seq, text.slice(0, 4000), this.by);
+                    this.remarking = null;
+                  }}
+                >
+                  <textarea rows="2" aria-label="remark"></textarea>
+                  <button class="key small main">keep remark</button>
+                  <button type="button" class="key small" @click=${() => (this.remarking = null)}>leave it</button>
+                </form>`
+              : html`<button type="button" class="link add-remark" @click=${() => (this.remarking = seq)}>
+                  remark<span class="hear"> on note ${seq}</span>
+                </button>`
         }
       </div>
     </article>`;
