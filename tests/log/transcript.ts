@@ -18,6 +18,10 @@ export const transcriptOf = (entries: readonly Entry[]): string =>
         case 'closed':
         case 'reopened':
           return [`${head} ${e.is}: ${e.words}`];
+        case 'estimate':
+          return [`${head} estimate:`, ...e.lines.map((l) => `  ${l.id}: ${l.words}, ${l.hands} min`)];
+        case 'decided':
+          return [`${head} ${e.line} of ${e.about} ${e.yes ? 'approved' : 'declined'}: ${e.name} ${e.words}`];
       }
     })
     .join('\n')

@@ -1,0 +1,197 @@
+/** Papers in a real Chromium, over the real server: read, written, printed, by keyboard, for everybody. */
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, writeFileSync, mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromium, type Browser, type Page as BrowserPage } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { cleanUp, Page, startServer, type Running } from '../start/server.ts';
+import { leakStory } from '../report/told.ts';
+import { chromiumPath, desk, phone } from './bench.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+let running: Running;
+let browser: Browser;
+const session = 'paper-session';
+beforeAll(async () => {
+  const data = mkdtempSync(join(tmpdir(), 'soapwater-paper-'));
+  mkdirSync(join(data, 'sheets'));
+  writeFileSync(
+    join(data, 'sheets', 'broken.json'),
+    readFileSync(new URL('../../fixtures/sheets/juniper-38.json', import.meta.url), 'utf8').replace(
+      '"1200 ft"',
+      '"1200"',
+    ),
+  );
+  running = await startServer(data);
+  const told = await new Page(running.url).opened();
+  told.send({ is: 'open', session, coach: 'juniper-38', by: 'MK' });
+  await told.until((f) => f.is === 'entries');
+  for (const [i, text] of [...leakStory, 'spec rear 13 1/2 +- 1/4'].entries())
+    await told.note(session, `paper-note-${i}`, text, 1000);
+  told.close();
+  browser = await chromium.launch({
+    ...(chromiumPath === undefined ? {} : { executablePath: chromiumPath }),
+    args: ['--no-sandbox', '--disable-gpu', '--no-first-run'],
+  });
+}, 120_000);
+afterAll(async () => {
+  await browser?.close();
+  await running?.stop();
+  if (running) cleanUp(running.data);
+});
+
+const goTo = async (hash: string, options: object = desk, theme?: string): Promise<BrowserPage> => {
+  const page = await (await browser.newContext(options)).newPage();
+  page.setDefaultTimeout(20_000);
+  await page.addInitScript(axeSource);
+  await page.addInitScript(() => localStorage.setItem('soapwater.by', 'MK'));
+  if (theme) await page.addInitScript((t) => localStorage.setItem('soapwater.theme', t), theme);
+  await page.goto(`${running.url}${hash}`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await page.getByText('fetching…').waitFor({ state: 'detached' });
+  return page;
+};
+const violations = (page: BrowserPage): Promise<string[]> =>
+  page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run: (o: object) => Promise<{ violations: { id: string; nodes: { target: unknown }[] }[] }> };
+    };
+    const found = await axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] });
+    return found.violations.map((v) => `${v.id} ${JSON.stringify(v.nodes.slice(0, 2).map((n) => n.target))}`);
+  });
+
+test('the report prints on two pages at most, with all that an owner must read', async () => {
+  const page = await goTo(`#/report/${session}`);
+  const file = join(running.data, 'report.pdf');
+  for (const format of ['Letter', 'A4']) {
+    writeFileSync(file, await page.pdf({ format }));
+    expect(
+      Number(/Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [file], { encoding: 'utf8' }))?.[1]),
+    ).toBeLessThanOrEqual(2);
+  }
+  const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replaceAll(/\s+/g, ' ');
+  for (const words of [
+    'sags overnight, fine when driving',
+    'Replaced the left air spring',
+    'Replace the right air spring not done',
+    'before',
+    'after',
+    '11 1/2 in',
+    'drain the tank: due',
+    'Not signed off yet.',
+    'workshop, date',
+    'owner, date',
+  ])
+    expect(text).toContain(words);
+  const { mark } = (await (await fetch(`${running.url}paper/session/${session}/report`)).json()) as { mark: string };
+  expect(text.replaceAll(' ', '')).toContain(mark);
+  expect(text).not.toContain('back to the sheet');
+  await page.context().close();
+});
+
+test(
+  'an estimate is written, its missing price asked for, and each line answered by name',
+  { timeout: 60_000 },
+  async () => {
+    const page = await goTo(`#/estimate/${session}`);
+    await page.getByRole('button', { name: 'add a line' }).click();
+    await page.getByLabel('work, in words for the owner').fill('renew the left link');
+    await page.getByLabel('hands-on, min').fill('soon');
+    await page.getByRole('button', { name: 'keep the estimate' }).click();
+    await page.getByText('Line 1, hands-on minutes: “soon” is not a number of minutes.').waitFor();
+    await page.getByLabel('hands-on, min').fill('30');
+    await page.getByRole('button', { name: 'add a part' }).click();
+    await page.getByLabel('part', { exact: true }).fill('link');
+    await page.getByRole('button', { name: 'keep the estimate' }).click();
+    await page.getByText('price of link').waitFor();
+    await page.getByRole('button', { name: 'decline renew the left link' }).click();
+    await page.getByRole('button', { name: 'declined: keep it' }).click();
+    await page.getByText('Who says so?').waitFor();
+    await page.getByLabel('who says so').fill('A. Rowe');
+    await page.getByRole('button', { name: 'declined: keep it' }).click();
+    await page.getByText('✗ declined').waitFor();
+    await page.getByRole('link', { name: 'report' }).click();
+    await page.getByText('declined by A. Rowe').waitFor();
+    await page.context().close();
+  },
+);
+
+test(
+  'a limit given in a note is taken into the sheet, saved as a version, and the session goes on by it',
+  { timeout: 60_000 },
+  async () => {
+    const page = await goTo(`#/sheet/juniper-38/${session}`);
+    const rear = page.locator('#f-heights-leftRear-nominal');
+    expect(await rear.inputValue()).toBe('13 3/4 in');
+    await page.getByRole('button', { name: 'take into the sheet' }).click();
+    expect(await rear.inputValue()).toBe('13 1/2 in');
+    // a bare number gets the unit of the sheet when the field is left; a wrong one is named at once
+    await rear.fill('13 1/2 psi');
+    await page.getByText('“13 1/2 psi” is not a length with its unit').waitFor();
+    await rear.fill('13 1/2');
+    await rear.blur();
+    expect(await rear.inputValue()).toBe('13 1/2 in');
+    await page.getByRole('button', { name: 'save as a new version' }).click();
+    await page.getByText('Saved as a new version.').waitFor();
+    await page.getByRole('button', { name: 'go on by this version' }).click();
+    await page.getByText('Notes from now on are judged by this version').waitFor();
+    const { entries } = (await (await fetch(`${running.url}session/${session}.json`)).json()) as {
+      entries: { is: string }[];
+    };
+    expect(entries.filter((e) => e.is === 'sheet')).toHaveLength(1);
+    await page.context().close();
+  },
+);
+
+test('a broken sheet is told of on the first page by field and reason', async () => {
+  const page = await goTo('');
+  await page.getByRole('heading', { name: 'Files that cannot be used' }).waitFor();
+  const words = await page.getByText('broken.json').first().locator('..').innerText();
+  expect(words).toContain('altitude of the shop (altitude): "1200" is not a length with its unit');
+  await page.context().close();
+});
+
+test('what was typed into a sheet and not saved stands there again', async () => {
+  const page = await goTo('#/sheet');
+  await page.locator('#f-coach').fill('Half Done 40');
+  await page.reload();
+  await page.getByText('What you typed and did not save stands here again.').waitFor();
+  expect(await page.locator('#f-coach').inputValue()).toBe('Half Done 40');
+  await page.context().close();
+});
+
+describe('for everybody', () => {
+  const papers = [
+    `report/${session}`,
+    `estimate/${session}`,
+    'history/juniper-38',
+    `sheet/juniper-38/${session}`,
+    'sheet',
+    'shop',
+  ];
+  for (const [name, theme, options] of [
+    ['light, 360 px', undefined, phone],
+    ['dark, 1400 px', 'dark', desk],
+    ['full sun, 768 px', 'sun', { ...phone, viewport: { width: 768, height: 1024 } }],
+  ] as const)
+    test(`axe finds nothing and nothing runs off sideways on any paper: ${name}`, { timeout: 90_000 }, async () => {
+      const page = await goTo('', options, theme);
+      const found: string[] = [];
+      for (const paper of papers) {
+        await page.goto(`${running.url}#/${paper}`);
+        await page.getByRole('heading', { level: 1 }).waitFor();
+        await page.getByText('fetching…').waitFor({ state: 'detached' });
+        for (const closed of await page.locator('details:not([open]) > summary').all()) await closed.click();
+        found.push(...(await violations(page)).map((v) => `${paper}: ${v}`));
+        const off = await page.evaluate(
+          () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+        );
+        if (off > 0) found.push(`${paper}: ${off} px off sideways`);
+      }
+      expect(found).toEqual([]);
+      await page.context().close();
+    });
+});
