@@ -56,6 +56,9 @@ export class Typist {
     this.#send({ is: 'hello', v: 1 });
     this.#send({ is: 'open', session, coach: 'juniper-38', by: this.name });
     this.#send({ is: 'follow', session, after: this.#last });
+    // a session that was never answered either is opened again before its notes are sent
+    for (const name of new Set(this.#pending.map((p) => p.session).filter((name) => name !== session)))
+      this.#send({ is: 'open', session: name, coach: 'juniper-38', by: this.name });
     for (const note of this.#pending) this.#sendNote(note);
     if (types && ws.readyState === WebSocket.OPEN) this.#typing = setInterval(() => this.#type(), pace);
   }
