@@ -117,8 +117,14 @@ export const exchangesOf = (entries: readonly Entry[], pending: readonly Pending
 const short = (block: Block): string => {
   if (block.is === 'step') return `${block.title}: ${block.words}`;
   if (block.is === 'suspects') {
-    const first = block.list[0];
-    return first ? `${first.name}, ${first.rank}` : block.words;
+    const [first, second] = block.list;
+    if (!first) return block.words;
+    // nothing said yet tells the sides apart: neither is named alone
+    const across = first.name.replace(/^(?:left|right)\b/, (side) => (side === 'left' ? 'right' : 'left'));
+    const tied = second && second.name === across && second.name !== first.name && second.rank === first.rank;
+    return tied
+      ? `${first.name.replace(/^(?:left|right)/, 'left or right')}, ${first.rank} each`
+      : `${first.name}, ${first.rank}`;
   }
   if (block.is === 'findings') {
     const off = block.list.filter((f) => f.verdict === 'low' || f.verdict === 'high');

@@ -241,6 +241,29 @@ describe('entries as they come', () => {
     expect(announcement(all, 2)).toBe(null);
     expect(headline(all[1]?.is === 'reply' ? all[1] : null)).toBe('Stop.');
   });
+
+  test('two sides that nothing tells apart are named together', () => {
+    const suspect = (name: string, rank: string): object => ({ fault: name, name, p: 0.1, rank, speaks: [] });
+    const said = (...list: object[]): string | null => {
+      const all = numbered([
+        note('note01', 'sags overnight'),
+        {
+          is: 'reply',
+          by: 'soapwater',
+          to: 'note01',
+          engine: 'e',
+          blocks: [{ is: 'suspects', words: '', list }],
+        } as unknown as Draft,
+      ]);
+      return headline(all[1]?.is === 'reply' ? all[1] : null);
+    };
+    expect(said(suspect('right bellows leaks', '1 in 10'), suspect('left bellows leaks', '1 in 10'))).toBe(
+      'left or right bellows leaks, 1 in 10 each',
+    );
+    expect(said(suspect('right bellows leaks', '1 in 4'), suspect('left bellows leaks', '1 in 10'))).toBe(
+      'right bellows leaks, 1 in 4',
+    );
+  });
 });
 
 describe('timers', () => {
