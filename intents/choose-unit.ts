@@ -134,6 +134,16 @@ export const chooseUnit = (
     const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
     return unit ? { measure: ctx.open?.what ?? null, unit, from: 'carried', loc: openPlace(w) } : null;
   }
+  // "41 F now, 66 last night"
+  if (
+    inNote &&
+    w.lastUnit &&
+    w.lastReading?.what.v === 'temperature' &&
+    w.lastReading.where.v === 'ambient' &&
+    Math.abs(n.value) < 125 &&
+    c.items.some((it) => it.k === 'day' || it.k === 'often')
+  )
+    return { measure: 'temperature', unit: w.lastUnit, from: 'carried' };
   if (
     inNote &&
     w.lastUnit &&

@@ -77,7 +77,11 @@ export const dayOf = (w: Walk, c: Clause, index: number): void => {
     .some((it) => w.used.has(it) && (it.k === 'num' || it.k === 'work' || it.k === 'sign' || it.k === 'cond'));
   const last = w.facts.at(-1);
   use(w, item);
-  if (before && last && !last.when) last.when = when;
+  const own =
+    last !== undefined &&
+    'what' in last &&
+    [...last.what.spans, ...(last.is === 'reading' ? last.amount.spans : [])].some((s) => s[0] >= c.items[0]!.span[0]);
+  if (before && own && !last.when) last.when = when;
   else if (c.items.slice(index + 1).some((it) => it.k === 'num' || it.k === 'work' || it.k === 'sign'))
     w.pendingWhen = when;
 };
