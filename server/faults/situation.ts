@@ -8,7 +8,16 @@ import type { Standing } from '../session/standing.ts';
 import type { Fault } from './fault.ts';
 import { mending } from './signs/rule.ts';
 
-export type Mend = { part: Part; side: Side | null; chance: number; clock: number; seq: number; words: string };
+export type Mend = {
+  part: Part;
+  side: Side | null;
+  chance: number;
+  clock: number;
+  seq: number;
+  words: string;
+  /** Done before anything was said to be the wrong way round: a new valve may have brought that, and does not end it. */
+  brings?: true;
+};
 
 export const mendsOf = (standing: Standing): Mend[] =>
   standing.facts.flatMap(({ fact, seq }, clock): Mend[] => {
@@ -21,7 +30,20 @@ export const mendsOf = (standing: Standing): Mend[] =>
     const chance = pumped ? mending.inflated : mending[fact.what.v];
     if (!place?.part || chance === undefined) return [];
     const side = place.side === 'left' || place.side === 'right' ? place.side : null;
-    return [{ part: place.part, side, chance, clock, seq, words: `${fact.where.v} ${fact.what.v}` }];
+    const reversed = standing.facts
+      .slice(0, clock)
+      .some((h) => h.fact.is === 'sign' && h.fact.there && h.fact.what.v === 'reversed');
+    return [
+      {
+        part: place.part,
+        side,
+        chance,
+        clock,
+        seq,
+        words: `${fact.where.v} ${fact.what.v}`,
+        ...(reversed ? {} : { brings: true as const }),
+      },
+    ];
   });
 
 const onlyByPanel = (fault: Fault): boolean => fault.kind === 'panel left shut' || fault.kind === 'panel left empty';
@@ -32,5 +54,6 @@ export const mendOf = (fault: Fault, mends: readonly Mend[]): Mend | null =>
     const onPart = fault.part === m.part || (fault.mends ?? []).includes(m.part);
     const onSide = m.side === null || fault.side === null || fault.side === m.side;
     const setting = m.words === 'panel set to AUTO';
+    if (fault.kind === 'valve reversed' && m.brings) return false;
     return onPart && onSide && setting === onlyByPanel(fault);
   }) ?? null;
