@@ -24,9 +24,14 @@ const notesASession = 20;
 
 const resident = (pid: number): number =>
   Number(/VmRSS:\s+(\d+)/.exec(readFileSync(`/proc/${pid}/status`, 'utf8'))?.[1] ?? 0) / 1024;
+/** Processor time of a process so far, ms: 10 ms ticks (Linux USER_HZ), user and system, fields 14 and 15 of its stat. */
+const processor = (pid: number): number => {
+  const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]!.split(' ');
+  return (Number(fields[11]) + Number(fields[12])) * 10;
+};
 const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
 
-type Load = { times: number[]; errors: string[]; memory: number[] };
+type Load = { times: number[]; errors: string[]; memory: number[]; processor: number };
 
 /** `open` and `frame` say what a page sends; `answers` whether a frame is the answer to a note's id. */
 const drive = async (
@@ -40,7 +45,7 @@ const drive = async (
     answers: (text: string, id: string) => boolean;
   },
 ): Promise<Load> => {
-  const out: Load = { times: [], errors: [], memory: [] };
+  const out: Load = { times: [], errors: [], memory: [], processor: processor(pid) };
   const { host, origin } = new URL(url);
   const sample = setInterval(() => out.memory.push(resident(pid)), 500);
   const page = async (p: number): Promise<void> => {
@@ -75,6 +80,7 @@ const drive = async (
   };
   await Promise.all(Array.from({ length: pages }, (_, p) => page(p)));
   clearInterval(sample);
+  out.processor = (processor(pid) - out.processor) / out.times.length;
   return out;
 };
 
@@ -121,6 +127,7 @@ export const measureLoad = async (): Promise<void> => {
   const beside = (p: number): string => `bare echo ${ms(percentile(bare.times, p))}`;
   line(`${what}, p50`, ms(percentile(load.times, 50)), beside(50), '-');
   line(`${what}, p99`, ms(percentile(load.times, 99)), beside(99), 'at most 50 ms');
+  line('processor time a note', ms(load.processor), `bare echo ${ms(bare.processor)}`, '-');
   line(`notes in ${size.seconds} s`, `${load.times.length}, ${load.errors.length} errors`, '', 'no error');
   for (const error of load.errors.slice(0, 5)) console.log(`  ${error.slice(0, 200)}`);
   const quarter = Math.floor(load.memory.length / 4);
