@@ -68,6 +68,8 @@ export class SoapSheetEditor extends LitElement {
   declare specs: Specs | null;
   /** Missing fields are named once a save was tried, not while the first is typed. */
   declare tried: boolean;
+  /** Groups in which something was wrong: mended, they stay open under the hands. */
+  readonly #opened = new Set<string>();
   #checking: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
@@ -315,9 +317,10 @@ export class SoapSheetEditor extends LitElement {
         );
         const panel = g.fields.some((f) => f.path.startsWith('panel.'));
         const none = panel && draft['panel'] === 'none';
+        if (bad.length > 0) this.#opened.add(g.name);
         return html`<details
           class="group"
-          ?open=${i === 0 || i === 2 || bad.length > 0 || (i === 1 && this.coach === '')}
+          ?open=${i === 0 || i === 2 || this.#opened.has(g.name) || (i === 1 && this.coach === '')}
         >
           <summary>
             ${g.name}
