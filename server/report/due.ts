@@ -1,7 +1,7 @@
 /** What of the sheet's service is due, held against all sessions of the coach. Pure. */
 import type { WorkFact } from '../../intents/shapes.ts';
-import { type Due as DueDate, dueOf } from '../core/service.ts';
-import { ImpossibleInput } from '../core/quantity.ts';
+import type { Due as DueDate } from '../core/service.ts';
+import { type OdometerReading, serviceHistory } from '../core/service-history.ts';
 import { dateWords, serves } from '../findings/service-due.ts';
 import { distanceText } from '../findings/show.ts';
 import type { Folded } from '../session/fold.ts';
@@ -12,31 +12,18 @@ import { workWords } from './plain-parts.ts';
 const day = 86_400_000;
 
 type Done = { at: number; session: string; fact: WorkFact };
-type Odometer = { at: number; metres: number };
 
 /** YYYY-MM-DD on the coach's wall. */
 export const wallDay = (at: number, zone: string): string =>
   new Intl.DateTimeFormat('sv-SE', { timeZone: zone, dateStyle: 'short' }).format(at);
 
-/** Odometer readings of all sessions in order of time; one that runs backwards is not counted with. */
-const odometersOf = (sessions: readonly Folded[]): Odometer[] => {
-  const all = sessions
-    .flatMap((s) =>
-      s.facts.flatMap(({ fact }) =>
-        fact.is === 'reading' && fact.what.v === 'odometer' ? [{ at: fact.at, metres: fact.amount.v.si }] : [],
-      ),
-    )
-    .toSorted((a, b) => a.at - b.at);
-  return all.filter((o, i) => all.slice(0, i).every((before) => before.metres <= o.metres));
-};
-
-/** m a day between the first and the last reading, where they are a day or more apart. */
-const paceOf = (all: readonly Odometer[]): number | undefined => {
-  const [a, b] = [all[0], all.at(-1)];
-  return a && b && b.at - a.at >= day && b.metres > a.metres
-    ? ((b.metres - a.metres) / (b.at - a.at)) * day
-    : undefined;
-};
+/** Odometer readings of all sessions. */
+const odometersOf = (sessions: readonly Folded[]): OdometerReading[] =>
+  sessions.flatMap((s) =>
+    s.facts.flatMap(({ fact }) =>
+      fact.is === 'reading' && fact.what.v === 'odometer' ? [{ at: fact.at, odometer: fact.amount.v.si }] : [],
+    ),
+  );
 
 const wordsOf = (due: DueDate | null, zone: string, unit: Sheet['units']['distance'], now: number): string => {
   if (due === null) return 'not known when it was last done: say so once, as a note with its date';
@@ -72,29 +59,37 @@ export const dueOfCoach = (sessions: readonly Folded[], sheet: Sheet, now: numbe
     )
     .toSorted((a, b) => a.at - b.at);
   const odometers = odometersOf(sessions);
-  const newest = odometers.at(-1);
-  return (sheet.service ?? []).map((item, i): Due => {
-    const last = done.findLast((d) => serves(item, d.fact));
-    const then = last ? odometers.findLast((o) => Math.abs(o.at - last.at) <= day) : undefined;
-    let due: DueDate | null = null;
-    if (last)
-      try {
-        due = dueOf(
-          { days: item.every ? item.every.si / 86_400 : undefined, distance: item.distance?.si },
-          { at: last.at, odometer: then?.metres },
-          { at: now, odometer: newest?.metres, pace: paceOf(odometers) },
-        );
-      } catch (error) {
-        if (!(error instanceof ImpossibleInput)) throw error;
-      }
-    const at = dayOf(due);
-    return {
+  const items = sheet.service ?? [];
+  const served = items.flatMap((item) =>
+    done
+      .filter((d) => serves(item, d.fact))
+      .map((d) => ({
+        what: item.what,
+        at: d.at,
+        odometer: odometers.findLast((o) => Math.abs(o.at - d.at) <= day)?.odometer,
+      })),
+  );
+  const { rows } = serviceHistory(
+    items.map((item) => ({
       what: item.what,
-      words: wordsOf(due, sheet.zone, sheet.units.distance, now),
+      days: item.every ? item.every.si / 86_400 : undefined,
+      distance: item.distance?.si,
+    })),
+    served,
+    odometers,
+    now,
+  );
+  return rows.map((row): Due => {
+    const n = items.findIndex((item) => item.what === row.what);
+    const last = row.last ? done.findLast((d) => d.at === row.last!.at && serves(items[n]!, d.fact)) : undefined;
+    const at = dayOf(row.due);
+    return {
+      what: row.what,
+      words: row.wrong ?? wordsOf(row.due, sheet.zone, sheet.units.distance, now),
       date: at === null ? null : wallDay(at, sheet.zone),
-      overdue: due?.overdue ?? false,
+      overdue: row.state === 'overdue',
       last: last ? { at: last.at, session: last.session, words: workWords(last.fact) } : null,
-      source: `sheet: service.${i}`,
+      source: `sheet: service.${n}`,
     };
   });
 };
