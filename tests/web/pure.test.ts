@@ -385,9 +385,14 @@ describe('words and ways', () => {
   test('terms of the glossary are linked once, longest first, and nothing of the text is lost', () => {
     const parts = linkTerms('The check valve checks.', ['check', 'check-valve']);
     expect(parts.map((p) => p.text).join('')).toBe('The check valve checks.');
+    // whole words, plurals and hyphens with them
+    expect(linkTerms('No harm to both arms at cut-in.', ['arm', 'cut-in']).filter((p) => p.term !== null)).toEqual([
+      { text: 'arms', term: 'arm' },
+      { text: 'cut-in', term: 'cut-in' },
+    ]);
     expect(parts.filter((p) => p.term !== null)).toEqual([
       { text: 'check valve', term: 'check-valve' },
-      { text: 'check', term: 'check' },
+      { text: 'checks', term: 'check' },
     ]);
   });
 

@@ -15,6 +15,8 @@ const atOnce = 30;
 /** How many stand in the page soon after, and come with each "earlier": find and print still work on them. */
 const page = 200;
 
+/** Pixels of a finding that make it readable: its words, not its drawing. */
+const lineOf = (said: HTMLElement): number => Math.min(said.offsetHeight, 130);
 const complaintKeys = complaints.map((text) => ({ label: text, text }));
 
 export class SoapSheet extends LitElement {
@@ -161,13 +163,23 @@ export class SoapSheet extends LitElement {
     this.shown = drawn + page;
   }
 
+  /** Where a tall exchange is best read from: its head, unless what it found or asks would be out of sight from there. */
+  #headOf(last: LitElement): number {
+    const head = last.offsetTop - this.offsetTop;
+    if (last.renderRoot.querySelector('.caution') !== null) return head;
+    const said = last.renderRoot.querySelector<HTMLElement>('.question, .finding');
+    if (said === null) return head;
+    const below = said.getBoundingClientRect().top - last.getBoundingClientRect().top;
+    return below + lineOf(said) < this.clientHeight ? head : head + below - this.clientHeight / 3;
+  }
+
   /** Puts the foot of the sheet in view; where the newest exchange is taller than that, its head. */
   async #toNewest(): Promise<void> {
     const last = this.renderRoot.querySelector('soap-exchange:last-of-type');
     if (!(last instanceof LitElement)) return;
     await last.updateComplete;
     await new Promise((done) => requestAnimationFrame(done));
-    this.scrollTop = last.clientHeight > this.clientHeight ? last.offsetTop - this.offsetTop : this.scrollHeight;
+    this.scrollTop = last.clientHeight > this.clientHeight ? this.#headOf(last) : this.scrollHeight;
     this.#put = this.scrollTop;
   }
 
