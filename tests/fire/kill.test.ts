@@ -9,14 +9,14 @@ describe('killed at random moments under busy pages', () => {
     expect(outcome.faults).toEqual([]);
     expect(outcome.kills).toBe(6);
     // it was busy: there was something to lose
-    expect(outcome.answered).toBeGreaterThan(30);
+    expect(outcome.answered).toBeGreaterThan(10);
   }, 120_000);
 
   it.each(mutants)(
     'would find a server that $name',
     async (mutant) => {
       const script = writeMutant(mutant);
-      const outcome = await killCampaign({ kills: 12, pages: 12, script, untilFault: true });
+      const outcome = await killCampaign({ kills: 16, pages: 12, script, untilFault: true });
       rmSync(script);
       expect(outcome.faults.join('\n')).toMatch(mutant.found);
     },
