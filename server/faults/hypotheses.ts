@@ -101,21 +101,22 @@ const rowOf = ({ width, healthy, rows, strays, observable }: View, faults: reado
   return out;
 };
 
-/** P(outcome | hypothesis) of a check made now, trust included; the last outcome is "decided nothing". */
-export const outlook = (
-  w: Weighed,
-  see: string,
-  hypotheses: readonly Hypothesis[],
-  weight = 0.97,
-): number[][] | null => {
+/** How far a check made with care is trusted. */
+const care = 0.97;
+
+/** P(outcome | faults of one hypothesis) of a check made now, trust included; the last is "decided nothing". */
+export const rowUnder = (view: View, faults: readonly number[], weight = care): number[] => {
+  const flat = (1 - weight) / view.width;
+  const row = rowOf(view, faults);
+  const sum = row.reduce((a, b) => a + b, 0);
+  return row.map((p) => (weight * p) / sum + flat);
+};
+
+/** rowUnder for each hypothesis; null where this coach has no such observable. */
+export const outlook = (w: Weighed, see: string, hypotheses: readonly Hypothesis[]): number[][] | null => {
   const view = w.model.view(see);
   if (!view) return null;
   const m = w.model.faults.length;
-  const flat = (1 - weight) / view.width;
-  return hypotheses.map(({ of }) => {
-    // What was mended shows a sound part from now on.
-    const row = rowOf(view, of.some((c) => c >= m) ? of.filter((c) => c < m) : of);
-    const sum = row.reduce((a, b) => a + b, 0);
-    return row.map((p) => (weight * p) / sum + flat);
-  });
+  // What was mended shows a sound part from now on.
+  return hypotheses.map(({ of }) => rowUnder(view, of.some((c) => c >= m) ? of.filter((c) => c < m) : of));
 };

@@ -4,7 +4,7 @@
 export const entropy = (p: readonly number[]): number => p.reduce((h, x) => (x > 0 ? h - x * Math.log2(x) : h), 0);
 
 /** Joint outcome chances per hypothesis of observations that are independent given it: tables[t][h][outcome]. */
-export const jointTable = (tables: readonly (readonly (readonly number[])[])[], count: number): Float64Array[] =>
+export const jointTable = (tables: readonly (readonly ArrayLike<number>[])[], count: number): Float64Array[] =>
   Array.from({ length: count }, (_, h) => {
     let joint = Float64Array.of(1);
     for (const t of tables) {
@@ -36,4 +36,18 @@ export const expectedInformation = (prior: ArrayLike<number>, table: readonly Ar
     bits -= log(y);
   }
   return Math.max(0, bits);
+};
+
+/** H(Y), bits, of the mixture over hypotheses. */
+export const outcomeEntropy = (prior: ArrayLike<number>, table: readonly ArrayLike<number>[]): number => {
+  const width = table[0]?.length ?? 0;
+  const mixed = new Float64Array(width);
+  for (let h = 0; h < table.length; h++) {
+    const p = prior[h]!;
+    const row = table[h]!;
+    for (let k = 0; k < width; k++) mixed[k] = mixed[k]! + p * row[k]!;
+  }
+  let bits = 0;
+  for (let k = 0; k < width; k++) bits -= log(mixed[k]!);
+  return bits;
 };

@@ -9,14 +9,14 @@ import { openProof, whyProof } from './after.ts';
 import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
-import type { Fault } from './fault.ts';
-import { type Hypothesis, hypothesesOf, outlook } from './hypotheses.ts';
-import { expectedInformation, jointTable } from './information.ts';
+import type { Fault, Feature } from './fault.ts';
+import { bitsOf, type Forecast, forecastOf } from './forecast.ts';
+import { type Hypothesis, hypothesesOf } from './hypotheses.ts';
+import { jointTable } from './information.ts';
 import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
 import { featuresOf } from './model.ts';
 import { kindOfSee, sideOfSee } from './observables.ts';
 import { rankOf } from './rank.ts';
-import { bestOrder } from './repair-cost.ts';
 import { mendsOf } from './situation.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
@@ -71,51 +71,61 @@ const isAnswered = (see: string, answered: ReadonlySet<string>): boolean => {
   return (covers[kindOfSee(see)] ?? []).some((c) => answered.has(side ? c.replace(/^S /, `${side} `) : c));
 };
 
-const possible = (check: Check, standing: Standing, sheet: Sheet): boolean => {
-  const has = featuresOf(sheet);
+const possible = (check: Check, standing: Standing, has: ReadonlySet<Feature>): boolean => {
   if (check.needs && !has.has(check.needs)) return false;
   if (check.without && has.has(check.without)) return false;
   if (check.lacks && standing.gates.get(check.lacks) === true) return false;
   return true;
 };
 
-type Told = { see: string; table: number[][]; bits: number };
-
-const toldBy = (w: Weighed, see: string, hs: readonly Hypothesis[], prior: readonly number[]): Told | null => {
-  const table = outlook(w, see, hs);
-  return table && { see, table, bits: expectedInformation(prior, table) };
-};
-
 /** The most telling observations of a check together, as long as the joint table stays small. */
-const together = (tolds: readonly Told[], count: number): readonly Float64Array[] => {
-  const used: number[][][] = [];
+const together = (
+  tolds: readonly Forecast[],
+  prior: readonly number[],
+): { table: readonly ArrayLike<number>[]; bits: number } => {
+  const used: Forecast[] = [];
   let size = 1;
-  for (const { table, bits } of tolds.toSorted((a, b) => b.bits - a.bits)) {
-    const width = table[0]?.length ?? 1;
-    if (size * width > largestJoint || bits < leastBits / 4) continue;
+  for (const f of tolds.toSorted((a, b) => b.bits - a.bits)) {
+    const width = f.table[0]?.length ?? 1;
+    if (size * width > largestJoint || f.bits < leastBits / 4) continue;
     size *= width;
-    used.push(table);
+    used.push(f);
   }
-  return jointTable(used, count);
+  const [only] = used;
+  if (only && used.length === 1) return only;
+  const table = jointTable(
+    used.map((f) => f.table),
+    prior.length,
+  );
+  return {
+    table,
+    bits: bitsOf(
+      prior,
+      table,
+      prior.map((_, h) => used.reduce((sum, f) => sum + f.noise[h]!, 0)),
+    ),
+  };
 };
 
 /** All checks that can be made and are not answered, best first. */
 export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: readonly Hypothesis[]): Candidate[] => {
   const answered = answeredSees(standing, w.evidence);
+  const has = featuresOf(sheet);
   const prior = hs.map((h) => h.p);
   const asked = new Map<string, number>();
   for (const c of standing.checks) asked.set(c.id, (asked.get(c.id) ?? 0) + 1);
-  const told = new Map<string, Told | null>();
-  const tell = (see: string): Told | null => {
+  const told = new Map<string, Forecast | null>();
+  const tell = (see: string): Forecast | null => {
     const had = told.get(see);
     if (had !== undefined) return had;
-    const made = toldBy(w, see, hs, prior);
+    const made = forecastOf(w, see, hs, prior);
     told.set(see, made);
     return made;
   };
-  const rough: { check: Check; sees: string[]; minutes: Minutes; tolds: Told[]; rate: number; patience: number }[] = [];
+  const rough: { check: Check; sees: string[]; minutes: Minutes; tolds: Forecast[]; rate: number; patience: number }[] =
+    [];
   for (const check of checks) {
-    if (!possible(check, standing, sheet)) continue;
+    if (!possible(check, standing, has)) continue;
     const sees = check.settles.filter((s) => !isAnswered(s, answered));
     if (sees.length === 0) continue;
     const minutes = minutesOf(check, standing);
@@ -133,8 +143,7 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
     .toSorted((a, b) => b.rate - a.rate)
     .slice(0, closest)
     .map(({ check, sees, minutes, tolds, patience }): Candidate => {
-      const table = together(tolds, hs.length);
-      const bits = expectedInformation(prior, table);
+      const { table, bits } = together(tolds, prior);
       return { check, sees, bits, minutes, rate: (bits * patience) / burden(minutes, check), table };
     })
     .toSorted((a, b) => b.rate - a.rate || a.check.key.localeCompare(b.check.key));
@@ -150,38 +159,56 @@ const repairMinutes = (f: Fault): number => f.hands + 0.7 * f.wait + proofMinute
 export const costOf = (
   w: Weighed,
   hs: readonly Hypothesis[],
-  ps: readonly number[],
-): { cost: number; first: number | null } => {
+  ps: ArrayLike<number>,
+): { cost: number; first: number | null } => costing(w, hs)(ps);
+
+type Costing = (ps: ArrayLike<number>) => { cost: number; first: number | null };
+
+/** costOf for one list of sets and many chances: which repairs there are and what each costs is looked up once. */
+const costing = (w: Weighed, hs: readonly Hypothesis[]): Costing => {
   const m = w.model.faults.length;
-  const chance = new Map<number, number>();
-  for (const [i, h] of hs.entries()) for (const c of h.of) if (c < m) chance.set(c, (chance.get(c) ?? 0) + ps[i]!);
-  const order = bestOrder([...chance].map(([c, p]) => ({ c, p, cost: repairMinutes(w.model.faults[c]!) })));
-  const upTo = new Map<number, number>();
-  let sum = 0;
-  for (const r of order) {
-    sum += r.cost;
-    upTo.set(r.c, sum);
-  }
-  let cost = 0;
-  for (const [i, h] of hs.entries()) {
-    let last = 0;
-    for (const c of h.of) last = Math.max(last, upTo.get(c) ?? 0);
-    cost += ps[i]! * last;
-  }
-  return { cost, first: order[0]?.c ?? null };
+  const at = new Map<number, number>();
+  for (const h of hs) for (const c of h.of) if (c < m && !at.has(c)) at.set(c, at.size);
+  const causes = [...at.keys()];
+  const minutes = causes.map((c) => repairMinutes(w.model.faults[c]!));
+  const sets = hs.map((h) => h.of.flatMap((c) => at.get(c) ?? []));
+  const n = causes.length;
+  const worth = new Float64Array(n);
+  const upTo = new Float64Array(n);
+  const order = Array.from({ length: n }, (_, k) => k);
+  return (ps) => {
+    worth.fill(0);
+    for (const [i, set] of sets.entries()) for (const k of set) worth[k] = worth[k]! + ps[i]!;
+    // Falling p / cost (repair-cost.ts, bestOrder), ties as they come.
+    for (let k = 0; k < n; k++) worth[k] = worth[k]! / minutes[k]!;
+    order.sort((a, b) => worth[b]! - worth[a]! || a - b);
+    let sum = 0;
+    for (const k of order) {
+      sum += minutes[k]!;
+      upTo[k] = sum;
+    }
+    let cost = 0;
+    for (const [i, set] of sets.entries()) {
+      let last = 0;
+      for (const k of set) if (upTo[k]! > last) last = upTo[k]!;
+      cost += ps[i]! * last;
+    }
+    return { cost, first: causes[order[0] ?? -1] ?? null };
+  };
 };
 
 const leastOutcome = 0.004;
-const costAfter = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): number => {
+const costAfter = (cost: Costing, hs: readonly Hypothesis[], c: Candidate): number => {
   const width = c.table[0]?.length ?? 0;
+  const ps = new Float64Array(hs.length);
   let sum = 0;
   let seen = 0;
   for (let y = 0; y < width; y++) {
     let py = 0;
     for (let i = 0; i < hs.length; i++) py += hs[i]!.p * c.table[i]![y]!;
     if (py < leastOutcome) continue;
-    const ps = hs.map((h, i) => (h.p * c.table[i]![y]!) / py);
-    sum += py * costOf(w, hs, ps).cost;
+    for (let i = 0; i < hs.length; i++) ps[i] = (hs[i]!.p * c.table[i]![y]!) / py;
+    sum += py * cost(ps).cost;
     seen += py;
   }
   return seen > 0 ? sum / seen : 0;
@@ -281,16 +308,13 @@ export const nextFrom = (w: Weighed, standing: Standing, sheet: Sheet): Next | n
     if (best) return asCheck(w, hs, best, best.check.id === 'as found');
   }
   const best = list[0];
-  const now = costOf(
-    w,
-    hs,
-    hs.map((h) => h.p),
-  );
+  const cost = costing(w, hs);
+  const now = cost(hs.map((h) => h.p));
   const fault = now.first === null ? undefined : w.model.faults[now.first];
   const pFault = now.first === null ? 0 : w.posterior.marginals[now.first]!;
   const bestCheck = list
     .slice(0, 4)
-    .map((c) => ({ c, cost: burden(c.minutes, c.check) + costAfter(w, hs, c) }))
+    .map((c) => ({ c, cost: burden(c.minutes, c.check) + costAfter(cost, hs, c) }))
     .toSorted((a, b) => a.cost - b.cost)[0];
   if (fault && pFault > 0.5 && (!bestCheck || bestCheck.cost >= now.cost))
     return {
