@@ -191,6 +191,14 @@ describe('a paired device', () => {
     expect(packed.status).toBe(role === 'learns' ? 403 : 200);
     const picture = await ask('/photos', { method: 'PUT', body: 'no picture', headers: doorHeaders(cookie) });
     expect(picture.status).toBe(role === 'works' ? 415 : 403);
+    for (const [path, wrong] of [
+      ['/paper/sheet', 422],
+      ['/paper/shop', 422],
+    ] as const) {
+      const saved = await ask(path, { method: 'PUT', body: '{"v":2}', headers: doorHeaders(cookie) });
+      expect(saved.status).toBe(role === 'works' ? wrong : 403);
+    }
+    expect((await ask(`/paper/session/${real}/report`, { headers: { Cookie: cookie } })).status).toBe(200);
     page.close();
     bench.close();
   });
