@@ -70,7 +70,9 @@ export const tablesOf = (entries: readonly Entry[]): Tables => {
         }
         if (b.is !== 'findings') continue;
         for (const finding of b.list) {
-          t.findings.push({ ...row, gone, it: finding });
+          // a finding falls with the fact it rests on, whether by note or by fact
+          const fell = gone || finding.because.some((id) => dropped.has(id));
+          t.findings.push({ ...row, gone: fell, it: finding });
           for (const r of t.readings)
             if (finding.because.includes(r.it.fact.id) && finding.limit && r.it.finding === null)
               r.it.finding = finding;

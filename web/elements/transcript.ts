@@ -97,7 +97,10 @@ export class SoapTranscript extends LitElement {
       ${tablesView(t, {
         time: (at) => this.#time(at),
         to: (seq) => this.#to(seq),
-        on: (seq, key) => (on.get(seq) ?? []).filter((o) => o.key === undefined || o.key === key),
+        on: (seq, key) =>
+          (on.get(seq) ?? []).filter(
+            (o, i, all) => (o.key === undefined || o.key === key) && all.findIndex((x) => x.seq === o.seq) === i,
+          ),
       })}
       <section>
         <h2>As it went</h2>

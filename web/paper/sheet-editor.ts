@@ -220,7 +220,7 @@ export class SoapSheetEditor extends LitElement {
     const locked = role !== undefined && role !== 'works';
     const changed =
       draft !== null &&
-      JSON.stringify(sheetOf(draft)) !== JSON.stringify(sheetOf(held === null ? {} : draftOf(held.sheet)));
+      JSON.stringify(sheetOf(draft)) !== JSON.stringify(sheetOf(held === null ? fresh : draftOf(held.sheet)));
     return html`<main class="paper">
       <nav class="acts" aria-label="coach sheet">
         ${this.session === null ? html`<a class="key small" href="#/">all sessions</a>` : html`<a class="key small" href=${hashOf({ at: 'session', session: this.session })}>back to the sheet</a>`}
