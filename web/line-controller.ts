@@ -7,6 +7,7 @@ import type { Board } from '../server/chat/protocol.ts';
 import type { Key } from '../server/chat/reply.ts';
 import type { Entry } from '../server/session/entry.ts';
 import type { Chip } from './chips.ts';
+import type { LineDid } from './elements/line.ts';
 import type { PageEvents } from './events.ts';
 import { keep } from './keep.ts';
 import * as line from './note-line.ts';
@@ -24,6 +25,8 @@ export type LineHost = ReactiveControllerHost & {
   undoSent: () => void;
   /** Where the caret belongs after a tap. */
   toLine: () => void;
+  /** The caret, keyboard and all, whatever the device. */
+  backToLine: () => void;
   trouble: string;
   /** What was made of a file, in words. */
   told: string;
@@ -94,6 +97,31 @@ export class LineController implements ReactiveController {
     else this.#set(pad === true ? line.tapPlace(this.state, text) : line.tapWords(this.state, text));
     if (pad === true && glass) this.pad = true;
     this.#host.toLine();
+  }
+
+  /** What was done at the line itself. */
+  did(d: LineDid): void {
+    switch (d.did) {
+      case 'typed':
+        return this.type(d.text);
+      case 'sent':
+        return this.add();
+      case 'undo':
+        return this.undo();
+      case 'chip':
+        return this.chip(d.chip);
+      case 'mend':
+        return this.mend(d.key, d.index);
+      case 'pad':
+        this.openPad(d.open);
+        if (!d.open) this.#host.backToLine();
+        return;
+      case 'photos':
+        void this.addFiles(d.files);
+        return;
+      case 'drop picture':
+        return this.dropPicture(d.key);
+    }
   }
 
   type(text: string): void {

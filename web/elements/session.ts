@@ -83,7 +83,7 @@ export class SoapSession extends LitElement {
       this.#line.write(told('write', e), !this.wide || !hasKeyboard());
     });
     this.addEventListener('soap-ask', (e) => this.#ask(e));
-    this.addEventListener('soap-line', (e) => this.#did((e as CustomEvent<LineDid>).detail));
+    this.addEventListener('soap-line', (e) => this.#line.did((e as CustomEvent<LineDid>).detail));
     this.addEventListener('soap-pad', (e) => {
       const { tap, text } = (e as CustomEvent<PadTap>).detail;
       this.#line.tap(tap, text);
@@ -178,9 +178,13 @@ export class SoapSession extends LitElement {
     else this.send('undo', []);
   }
 
+  backToLine(): void {
+    void this.updateComplete.then(() => this.#field.value?.toLine());
+  }
+
   /** To the line where a real keyboard is likely; on glass the pad is enough and the keyboard stays down. */
   toLine(): void {
-    if (hasKeyboard()) void this.updateComplete.then(() => this.#field.value?.toLine());
+    if (hasKeyboard()) this.backToLine();
   }
 
   #ask(event: Event): void {
@@ -189,30 +193,6 @@ export class SoapSession extends LitElement {
     if (id === null) this.trouble = 'Not connected: that can be answered when the connection is back.';
     else this.#asked.add(at, id);
     this.requestUpdate();
-  }
-
-  #did(d: LineDid): void {
-    switch (d.did) {
-      case 'typed':
-        return this.#line.type(d.text);
-      case 'sent':
-        return this.#line.add();
-      case 'undo':
-        return this.#line.undo();
-      case 'chip':
-        return this.#line.chip(d.chip);
-      case 'mend':
-        return this.#line.mend(d.key, d.index);
-      case 'pad':
-        this.#line.openPad(d.open);
-        if (!d.open) void this.updateComplete.then(() => this.#field.value?.toLine());
-        return;
-      case 'photos':
-        void this.#line.addFiles(d.files);
-        return;
-      case 'drop picture':
-        return this.#line.dropPicture(d.key);
-    }
   }
 
   /** Timer, next check, note line. */

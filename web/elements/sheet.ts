@@ -1,11 +1,12 @@
 /** The ruled job sheet: exchanges oldest first, the newest open at the foot. */
-import { LitElement, css, html, nothing, type PropertyValues } from 'lit';
+import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { repeat } from 'lit/directives/repeat.js';
 import type { Block } from '../../server/chat/reply.ts';
 import type { Exchange } from '../exchanges.ts';
 import { complaints } from '../complaints.ts';
 import { keyRow } from '../blocks/key-row.ts';
 import { base, keys } from '../look/base.ts';
+import { sheetLook } from '../look/sheet.ts';
 import { day } from '../show.ts';
 import { whenIdle } from '../when-idle.ts';
 import './exchange.ts';
@@ -33,48 +34,7 @@ export class SoapSheet extends LitElement {
     reading: { type: Boolean },
     shown: { state: true },
   };
-  static override styles = [
-    base,
-    keys,
-    css`
-      :host {
-        display: block;
-        overflow-y: auto;
-        overflow-x: hidden;
-        overscroll-behavior: contain;
-        background: var(--paper);
-      }
-      .earlier {
-        display: grid;
-        padding: 8px 10px;
-        border-bottom: var(--thin) solid var(--rule);
-      }
-      .day {
-        padding: 4px 10px;
-        font-size: 0.875rem;
-        font-weight: var(--weight);
-        border-bottom: var(--thin) solid var(--rule);
-      }
-      .note {
-        padding: 10px;
-        color: var(--soft);
-      }
-      .empty {
-        padding: 24px 16px;
-        display: grid;
-        gap: 8px;
-        max-width: 36rem;
-      }
-      @media (max-width: 699px) {
-        .empty .keys {
-          grid-template-columns: repeat(2, minmax(0, 1fr));
-        }
-      }
-      .empty h2 {
-        font-size: 1.375rem;
-      }
-    `,
-  ];
+  static override styles = [base, keys, sheetLook];
 
   declare list: readonly Exchange[];
   declare loading: boolean;
