@@ -115,7 +115,14 @@ export const aimAmend = (amend: Amend, context: Context, number: number): Amend 
         readings.find(alike);
       return near ? put(near, { ...value, ...place }) : amend;
     }
-    const hit = readings.find(alike) ?? readings[0];
+    // a value of quite another size corrects none of them: asked about
+    const near = (f: Reading0): boolean =>
+      f.amount.v.si === 0 ||
+      amount.si === 0 ||
+      f.held !== undefined ||
+      !alike(f) ||
+      (amount.si / f.amount.v.si > 0.25 && amount.si / f.amount.v.si < 4);
+    const hit = readings.find((f) => alike(f) && near(f)) ?? (readings.some(alike) ? undefined : readings[0]);
     return hit ? put(hit, value) : amend;
   }
   if (what !== undefined && where === undefined) {

@@ -85,6 +85,11 @@ export const findHazards = (text: string): Hazard[] => {
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
     const before = low.slice(start, from);
     const named = low.slice(from, to);
+    if (
+      (hazard === 'under unsupported' || hazard === 'link pulled under') &&
+      /\b(?:nobody|no one|noone|no body) (?:is )?(?:under|underneath|beneath)\b/.test(before + named)
+    )
+      return;
     if (hazard === 'under unsupported' && nobodyUnder(before, named, low.slice(to, end))) return;
     out.push({ hazard, mode: moodOf(hazard, before, named, low.slice(to, end)), spans: [[at[from]!, at[to]!]] });
   };
