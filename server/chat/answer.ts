@@ -46,7 +46,14 @@ const supposed = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[]
   const lead = suspects[0];
   if (lead) {
     const before = standing.suspects.find((s) => s.fault === lead.fault);
-    blocks.push(teach(`${lead.name} would be ${lead.rank}${before ? `, now ${before.rank}` : ''}.`));
+    const same = before?.rank === lead.rank && standing.suspects[0]?.fault === lead.fault;
+    blocks.push(
+      teach(
+        same
+          ? `It would move nothing: ${lead.name} stays ${lead.rank}.`
+          : `${lead.name} would be ${lead.rank}${before ? `, now ${before.rank}` : ''}.`,
+      ),
+    );
   }
   return blocks;
 };
@@ -63,6 +70,9 @@ const workedBlocks = (worked: Worked): Block[] => [
 const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[] => {
   switch (ask.ask) {
     case 'next': {
+      // In a guide a bare "next" is its next step; "what next" is still the next check.
+      if (standing.guide && /^\s*next\W*$/i.test(ask.words))
+        return commandBlocks({ ...ask, about: 'next step' }, standing, sheet);
       const next = nextBlock(standing, sheet);
       return next
         ? [next]

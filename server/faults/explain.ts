@@ -2,6 +2,7 @@
 import type { Finding, Why } from '../findings/finding.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import type { Check } from './check.ts';
 import { checkOf } from './checks.ts';
 import { hypothesesOf } from './hypotheses.ts';
 import { faultsMeant } from './match.ts';
@@ -128,6 +129,11 @@ export const explainWhy = (about: string | undefined, words: string, standing: S
   ];
 };
 
+/** An outcome as a tech would type it: the key of the check that gives it; without one, its name. */
+const asTyped = (check: Check, see: string, outcome: string): string =>
+  check.keys.find((k) => k.gives.some(([s, o]) => s === see && o.split('|').includes(outcome)))?.text ??
+  `${see}: ${outcome}`;
+
 /** Outcome of an open check that would lift `cause` most, and to where. */
 const wouldLift = (w: Weighed, cause: number, standing: Standing, sheet: Sheet): string | null => {
   const mends = mendsOf(standing);
@@ -150,7 +156,7 @@ const wouldLift = (w: Weighed, cause: number, standing: Standing, sheet: Sheet):
           false,
         );
         const p = then.posterior.marginals[cause]!;
-        if (!best || p > best.p) best = { words: `${see}: ${outcome}`, p };
+        if (!best || p > best.p) best = { words: asTyped(c.check, see, outcome), p };
       }
   return best && best.p > w.posterior.marginals[cause]! * 1.3
     ? `"${best.words}" would make it ${rankOf(best.p)}.`

@@ -198,7 +198,8 @@ const costing = (w: Weighed, hs: readonly Hypothesis[]): Costing => {
 };
 
 const leastOutcome = 0.004;
-const costAfter = (cost: Costing, hs: readonly Hypothesis[], c: Candidate): number => {
+/** Expected minutes of repair once the check has been made, its own minutes not counted. */
+export const costAfter = (cost: Costing, hs: readonly Hypothesis[], c: Candidate): number => {
   const width = c.table[0]?.length ?? 0;
   const ps = new Float64Array(hs.length);
   let sum = 0;

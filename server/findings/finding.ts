@@ -63,6 +63,13 @@ export const Drawing = z.discriminatedUnion('is', [
     is: z.literal('legs'),
     legs: z.array(z.object({ name: z.string(), text: z.string(), guilty: z.boolean() })),
   }),
+  /** Height valve on the bench: where the air is put on, how the arm stands, which port lets it out at this setting. */
+  z.object({
+    is: z.literal('valve'),
+    airOn: z.enum(['inlet', 'bellows port']),
+    arm: z.enum(['neutral', 'fill', 'exhaust']),
+    watch: z.array(z.enum(['inlet port', 'bellows port', 'exhaust port', 'cover'])),
+  }),
   /** Air circuit with parts lit; names are parts or places. */
   z.object({ is: z.literal('circuit'), lit: z.array(z.string()), joined: z.array(z.string()) }),
 ]);

@@ -1,5 +1,6 @@
 /** A guide as data: what for, tools, the state it needs, steps one at a time. Own words; common practice, no source. */
 import type { Measure, Place } from '../../intents/shapes.ts';
+import type { Block } from '../chat/reply.ts';
 import type { BenchSet } from './bench-verdict.ts';
 import type { Mode } from './gates.ts';
 
@@ -18,6 +19,8 @@ export type Step = {
   readonly gate?: Mode | null;
   /** What a bare number typed back is. */
   readonly reads?: { readonly what: Measure; readonly where: Place };
+  /** A picture where position matters; a step on the bench draws its valve by itself. */
+  readonly drawing?: Extract<Block, { is: 'picture' }>['drawing'];
   /** How the valve stands on the bench in this step: what a note leaves out. */
   readonly bench?: BenchSet;
 };

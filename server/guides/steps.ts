@@ -142,8 +142,21 @@ export const stepBlock = (
       keys: guideKeys.map((k) => ({ ...k })),
       ...(open ? { open } : {}),
     },
+    ...pictureOf(step, fill(step.words, sheet)),
     outcomesOf(step, sheet),
   ];
+};
+
+type Drawing = Extract<Block, { is: 'picture' }>['drawing'];
+const pictureOf = ({ drawing, bench }: Step, words: string): Block[] => {
+  const drawn: Drawing | undefined =
+    drawing ??
+    (bench && {
+      is: 'valve',
+      ...bench,
+      watch: bench.airOn === 'inlet' ? ['bellows port', 'exhaust port', 'cover'] : ['inlet port', 'exhaust port'],
+    });
+  return drawn ? [{ is: 'picture', words, drawing: drawn }] : [];
 };
 
 const outcomesOf = (step: Step, sheet: Sheet): Teach => {

@@ -198,6 +198,8 @@ describe('questions', () => {
     const second = block(await t.type('next step'), 'step');
     expect(second?.step).toBe(1);
     expect(block(await t.type('back'), 'step')?.step).toBe(0);
+    expect(block(await t.type('next'), 'step')?.step).toBe(1);
+    expect(block(await t.type('what next'), 'step')).toBeUndefined();
     expect(words(await t.type('stop guide'))).toContain('Guide ended');
   });
 });

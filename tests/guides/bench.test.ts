@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { benchBlock } from '../../server/guides/bench-block.ts';
 import { benchOf } from '../../server/guides/bench-note.ts';
 import { type AirOn, type Arm, benchTable, benchVerdict, type Port } from '../../server/guides/bench-verdict.ts';
+import { guideById, stepBlock } from '../../server/guides/steps.ts';
+import { bareSheet } from './sheets.ts';
 
 /** By the exact definition of the pound and the inch: 1 psi = 6894.757293168361 Pa (NIST SP 811, appendix B.8). */
 const psi = 6894.757293168361;
@@ -150,4 +152,20 @@ describe('benchBlock', () => {
     expect(benchBlock('bubbles at left bellows', { id: 'soap check', step: 3 })).toBeNull();
     expect(benchBlock('bubbles at left bellows', null)).toBeNull();
   });
+});
+
+it('each step on the bench draws the valve as it stands there: air, arm, ports to watch', () => {
+  const guide = guideById('height valve on the bench')!;
+  const drawn = guide.steps.flatMap((step, at) => {
+    const picture = stepBlock(guide, at, bareSheet()).find((b) => b.is === 'picture');
+    expect(picture === undefined).toBe(step.bench === undefined);
+    return picture ? [picture.drawing] : [];
+  });
+  expect(drawn[0]).toEqual({
+    is: 'valve',
+    airOn: 'inlet',
+    arm: 'neutral',
+    watch: ['bellows port', 'exhaust port', 'cover'],
+  });
+  expect(drawn.length).toBeGreaterThanOrEqual(3);
 });

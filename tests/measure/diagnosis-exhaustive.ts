@@ -81,6 +81,7 @@ export const excess = (
   sheet: Sheet,
   standing: Standing,
   rule: Rule,
+  most = 5,
 ): { mean: number; worst: number; cases: number } => {
   const model = modelOf(sheet);
   const all = complaints.map((list) => {
@@ -93,7 +94,7 @@ export const excess = (
     const hs = hypothesesOf(w, 6);
     const open = candidates(standing, sheet, w, hs).filter((c) => (c.table[0]?.length ?? 0) <= 16);
     const checks = open
-      .slice(0, 5)
+      .slice(0, most)
       .map((c) => ({ c, cost: burden(minutesOf(c.check, standing) ?? c.minutes, c.check) }));
     const small: Small = { w, hs, checks };
     const ps = hs.map((h) => h.p);

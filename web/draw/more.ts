@@ -6,6 +6,7 @@ import { chart } from './chart.ts';
 import { circuit } from './circuit.ts';
 import { coachPlan } from './coach-plan.ts';
 import { legs } from './legs.ts';
+import { valvePorts } from './valve-ports.ts';
 
 export type FewDrawing = Exclude<Drawing, { is: 'strip' }>;
 
@@ -19,6 +20,8 @@ export const drawMore = (d: FewDrawing, says: string): TemplateResult | typeof n
       return html`${bracket(d, says)}`;
     case 'legs':
       return html`${legs(d, says)}`;
+    case 'valve':
+      return html`${valvePorts(d, says)}`;
     case 'circuit': {
       const panel = [...d.lit, ...d.joined].some((p) => p.includes('panel'));
       return html`${circuit({ lit: d.lit.map((part) => ({ part, p: 1 })), joined: d.joined, panel, texts: new Map(), tap: null }, says)}`;

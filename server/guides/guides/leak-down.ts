@@ -57,6 +57,8 @@ export const leakDown: Guide = {
       words:
         'In {panel.auto}, key off: tank and both rear heights now, by the same marks, and again after 30 minutes. A third time makes the figure sharper. The valves feed with the key off, so a bellows leak is topped up from the tank.',
       expect: 'Each reading with its time: "tank 112 at 9:20, 106 at 9:50" and "lr 13 3/4 at 9:50"',
+      // valves at neutral: the gauge sees tank and supply, a leaking side is fed from them
+      drawing: { is: 'circuit', lit: [], joined: ['tank', 'supply line', 'left height valve', 'right height valve'] },
       outcomes: [
         { when: 'nothing moves', means: 'no leak that half an hour shows; an overnight test with tape marks is next' },
         { when: 'tank falls, coach stays level', means: 'tank, supply, valves or bellows: the halves tell' },
@@ -69,6 +71,19 @@ export const leakDown: Guide = {
         'Panel to {panel.shut}, both sides. Without a panel: link off and arm pinned at neutral, from outside with nobody under; then hands off. Tank and heights now and after 30 minutes.',
       expect:
         'With the panel said: "panel shut, tank 105 at 10:00, 105 at 10:30", then "left rear drops" or "both rear hold"',
+      // behind the shut panel each side stands alone
+      drawing: {
+        is: 'circuit',
+        lit: [],
+        joined: [
+          'tank',
+          'supply line',
+          'left height valve',
+          'right height valve',
+          'left valve to panel line',
+          'right valve to panel line',
+        ],
+      },
       outcomes: [
         { when: 'tank falls', means: 'tank, its fittings, check valve, supply line or panel feed' },
         { when: 'a side sinks', means: 'that bellows, its line after the panel, or the panel leaking through' },
@@ -84,6 +99,7 @@ export const leakDown: Guide = {
       words:
         'Only if the tank fell in {panel.shut}: close the cock at the tank outlet and read now and after 25 minutes. No cock: plugging it is DEAD work. Nylon line is never pinched.',
       expect: 'With the outlet said: "tank outlet closed, tank 104 at 10:40, 104 at 11:05", or "no plug"',
+      drawing: { is: 'circuit', lit: ['tank'], joined: ['tank', 'discharge line', 'check valve'] },
       outcomes: [
         { when: 'holds', means: 'the supply line after the outlet, or what hangs on it' },
         {

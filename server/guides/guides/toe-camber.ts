@@ -69,6 +69,15 @@ export const toeCamber: Guide = {
         { when: 'inside {alignment.toe}', means: 'leave it' },
         { when: 'outside', means: 'ask "what shim" with bolt spacing known: {alignment.bracket.toeBolts}' },
       ],
+      drawing: {
+        is: 'bracket',
+        where: '',
+        unit: 'in',
+        shims: [
+          { bolt: 'one end of the bracket', si: 0.001, text: 'changes toe' },
+          { bolt: 'the other end', si: 0, text: 'left as it is' },
+        ],
+      },
       reads: { what: 'toe', where: '' },
     },
     {
@@ -78,6 +87,15 @@ export const toeCamber: Guide = {
         { when: 'inside {alignment.camber}', means: 'leave it' },
         { when: 'outside', means: 'shim at top or bottom bolts: {alignment.bracket.camberBolts} apart' },
       ],
+      drawing: {
+        is: 'bracket',
+        where: '',
+        unit: 'in',
+        shims: [
+          { bolt: 'top bolts', si: 0.001, text: 'changes camber' },
+          { bolt: 'bottom bolts', si: 0.001, text: 'the other way' },
+        ],
+      },
       reads: { what: 'camber', where: '' },
     },
     {
