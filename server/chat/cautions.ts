@@ -33,6 +33,10 @@ const blockFor = (id: string, standing: Folded): Stop | null => {
   };
 };
 
+/** Asks for the next thing to do: not while a stop is unanswered. Other questions are answered all the same. */
+export const goesOn = (ask: Reading['asks'][number]): boolean =>
+  ask.ask === 'next' || (ask.ask === 'command' && ask.about === 'next step');
+
 /** `standing`: with this note folded in; `before`: without it. */
 export const cautionBlocks = (read: Reading, standing: Folded, before: Folded, sheet: Sheet): Stop[] => {
   const ids = new Set<string>();
@@ -59,7 +63,7 @@ export const cautionBlocks = (read: Reading, standing: Folded, before: Folded, s
   );
   const answeredNow =
     waiting !== undefined && read.facts.some((f) => f.is === 'condition' && f.what.v === waiting.what);
-  if (waiting && !answeredNow && read.asks.length === 0)
+  if (waiting && !answeredNow && read.asks.every(goesOn))
     out.push({
       is: 'caution',
       id: `waiting-${waiting.what}`,

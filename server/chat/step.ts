@@ -18,7 +18,7 @@ import { benchBlock } from '../guides/bench-block.ts';
 import { guideById, stepBlock } from '../guides/steps.ts';
 import { aim } from './amends.ts';
 import { answerAsk, answersAlone, teach } from './answer.ts';
-import { cautionBlocks } from './cautions.ts';
+import { cautionBlocks, goesOn } from './cautions.ts';
 import { contextOf } from './context.ts';
 import { withCorners } from './corners.ts';
 import { owner, practiceBlocks, practiceOpening } from './practice.ts';
@@ -81,7 +81,7 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   if (evidence) for (const words of withdrawn(standing, judged, sheet)) blocks.push({ is: 'withdrawn', words });
   blocks.push(...questions);
   if (found.length > 0) blocks.push({ is: 'findings', words: found.map((f) => f.words).join('; '), list: found });
-  for (const ask of aimed.read.asks) blocks.push(...answerAsk(ask, judged, sheet, note));
+  for (const ask of aimed.read.asks) if (!waits || !goesOn(ask)) blocks.push(...answerAsk(ask, judged, sheet, note));
   if (suspects.length > 0)
     blocks.push({ is: 'suspects', words: suspects.map((s) => `${s.name}: ${s.rank}`).join('; '), list: suspects });
   // a repair asks what brought it on and what else it did

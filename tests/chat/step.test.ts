@@ -195,11 +195,26 @@ describe('questions', () => {
     const t = await typingOn();
     const first = block(await t.type('how do i check cut in'), 'step');
     expect(first?.step).toBe(0);
-    const second = block(await t.type('next step'), 'step');
-    expect(second?.step).toBe(1);
+    const second = await t.type('next step');
+    expect(block(second, 'step')?.step).toBe(1);
+    // its gate's question holds the guide until it is answered
+    const asked = block(second, 'caution')?.gate;
+    expect(asked).toBeDefined();
+    expect(block(await t.type('next'), 'step')).toBeUndefined();
+    expect(block(await t.type(asked!.keys[0]!.text), 'step')?.step).toBe(1);
     expect(block(await t.type('back'), 'step')?.step).toBe(0);
-    expect(block(await t.type('next'), 'step')?.step).toBe(1);
-    expect(block(await t.type('what next'), 'step')).toBeUndefined();
+    expect(words(await t.type('stop guide'))).toContain('Guide ended');
+  });
+  it('a danger typed in the middle of a guide stops it; other questions are answered all the same', async () => {
+    const t = await typingOn();
+    await t.type('how do i test the height valve on the bench');
+    await t.type('crawling under to look');
+    for (const on of ['next', 'next step', 'what next']) {
+      const blocks = await t.type(on);
+      expect(block(blocks, 'caution')?.gate).toBeDefined();
+      expect(block(blocks, 'step') ?? block(blocks, 'check')).toBeUndefined();
+    }
+    expect(words(await t.type('what is a relief valve'))).toContain('teach');
     expect(words(await t.type('stop guide'))).toContain('Guide ended');
   });
 });
