@@ -107,6 +107,18 @@ const together = (
   };
 };
 
+/** Said so, and nothing was mended since: nobody listens for the end of a run at a pump that does not run, or not stop. */
+const stands = (
+  standing: Standing,
+  evidence: readonly Evidence[],
+  sees: readonly string[],
+  says: (outcome: string) => boolean,
+): boolean => {
+  const told = evidence.filter((e) => sees.includes(e.see) && e.weight > 0.15);
+  const last = told.toSorted((a, b) => a.clock - b.clock).at(-1);
+  return last !== undefined && says(last.outcome) && !mendsOf(standing).some((m) => m.clock > last.clock);
+};
+
 /** All checks that can be made and are not answered, best first. */
 export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: readonly Hypothesis[]): Candidate[] => {
   const answered = answeredSees(standing, w.evidence);
@@ -124,8 +136,11 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   };
   const rough: { check: Check; sees: string[]; minutes: Minutes; tolds: Forecast[]; rate: number; patience: number }[] =
     [];
+  const still = stands(standing, w.evidence, ['pump quiet', 'pump called'], (o) => !o.split('|').includes('runs'));
+  const endless = stands(standing, w.evidence, ['pump past cut-out'], (o) => o === 'runs on');
   for (const check of checks) {
     if (!possible(check, standing, has)) continue;
+    if (check.setting === 'pump running' && (still || (endless && check.id === 'hiss after stop'))) continue;
     const sees = check.settles.filter((s) => !isAnswered(s, answered));
     if (sees.length === 0) continue;
     const minutes = minutesOf(check, standing);

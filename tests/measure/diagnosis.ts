@@ -23,7 +23,7 @@ import { excess } from './diagnosis-exhaustive.ts';
 import { type Case, complaintOf, drawCase } from './diagnosis-case.ts';
 
 /** Fresh seeds keep a study honest: whoever mends by one seed measures by another. */
-const seed = Number(process.env['DIAGNOSIS_SEED'] ?? 77_031);
+const seed = Number(process.env['DIAGNOSIS_SEED'] ?? 90_217);
 const enough = 0.75;
 const mostChecks = 24;
 
