@@ -174,6 +174,20 @@ export const numberItem = (
     item.about = 'about';
     next = ish + 1;
   }
+  // "13 and quarter"
+  const andPart =
+    n.kind === 'whole' && n.value > 3
+      ? /^ and (?:a |an )?(half|quarter)\b(?! (?:hour|hr|min|inch|of|an|past|to))/i.exec(
+          text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 18),
+        )
+      : null;
+  if (andPart) {
+    item.value += andPart[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
+    item.step = 0.25;
+    item.whole = false;
+    while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
+    next += 1;
+  }
   const glued = tokens[next]?.kind !== 'space';
   const article =
     n.kind === 'fraction' &&
@@ -249,7 +263,7 @@ export const numberItem = (
       }
     }
     if (
-      (u.unit === 'h' || u.unit === 'min') &&
+      ['h', 'min', 'in', 'turn', 'cup', 'ft'].includes(u.unit) &&
       /^ and (?:a |an? )?(?:half|quarter)\b/.test(
         text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase(),
       )

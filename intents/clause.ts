@@ -186,7 +186,15 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
         : said;
     // "found the leak, o/s supply fitting": where it was, said after it
     const last = w.facts.at(-1);
-    if (last?.is === 'sign' && last.where.v === '' && before && !before.hard) last.where = whereOf(loc);
+    if (
+      last?.is === 'sign' &&
+      (last.where.v === '' ||
+        (last.where.v === 'coach' && last.where.from === 'assumed' && loc.p.side && !loc.p.part)) &&
+      before &&
+      !before.hard &&
+      !c.joined
+    )
+      last.where = whereOf(loc);
     if (c.joined) w.pending.push(loc);
     w.subject = loc;
     w.group = [];

@@ -67,7 +67,10 @@ const nobodyUnder = (before: string, named: string, after: string): boolean => {
     (named.startsWith('under') && thingsUnder.test(before)) ||
     (at >= 0 && notUnder.test(rest.slice(at))) ||
     putUnder.test(named) ||
-    (supported.test(around) && !notSupported.test(around) && !asking.test(around))
+    (supported.test(around) &&
+      !/\b(?:until|till|unless)\b/.test(around) &&
+      !notSupported.test(around) &&
+      !asking.test(around))
   );
 };
 

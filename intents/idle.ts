@@ -179,6 +179,11 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'ring':
     case 'rings':
       return next === 'of';
+    case 'hi':
+      return (
+        i === 0 &&
+        (next === ',' || next === '' || /^(?:there|again|all|me|its|this|just|its me|everyone|guys|mate)$/.test(next))
+      );
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
     case 'list':
@@ -249,7 +254,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
             items.slice(0, i).every((o) => o.k === 'senses' && o.senses.every((s) => s.k === 'filler')))) &&
         items.length > 1 &&
         it.phrase.startsWith('ok') &&
-        !placed &&
+        (!placed || items.slice(i + 2).some((o) => o.k === 'num')) &&
         !/^(?:on|at|in|both|all|again)$/.test(next) &&
         !(next === 'now' && items.length <= 2)
       );

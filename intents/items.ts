@@ -1,4 +1,5 @@
 /** Turns tokens into items: phrases with their senses, amounts with their units, separators, words nobody knows. */
+import { dimensionOf } from '../server/core/units.ts';
 import { type Amounting, unitAt, spaceAt, numberItem } from './amount-item.ts';
 import { firstOf, climbs, oneOf, rangeBetween } from './amount-words.ts';
 import type { Sense } from './lexicon.ts';
@@ -54,6 +55,17 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
           tokens[at] && !(hit[0][0] === 'up' && climbs(tokens, i))
             ? (oneOf(tokens, at, text) ?? numberItem(tokens, at, text))
             : null;
+        if (
+          n &&
+          hit[0][0] === 'over' &&
+          n.item.unit !== null &&
+          dimensionOf(n.item.unit) === 'duration' &&
+          out.some((o) => o.k === 'num')
+        ) {
+          out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'over', span: [t.from, t.to] }, n.item);
+          i = n.next;
+          continue;
+        }
         if (n && n.item.clock === undefined) {
           out.push({ ...n.item, about: hit[1], span: [t.from, n.item.span[1]] });
           i = n.next;

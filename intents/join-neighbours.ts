@@ -3,6 +3,7 @@ import { compatible, glue, wheeled } from './merge-places.ts';
 import { makePlace } from './place.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import { partFollows } from './side-words.ts';
+import { partJoins } from './words/parts.ts';
 
 /** "fwd", "aft wheel" after the place whose wheel it is. */
 const addWheel = (out: Settled[], item: Extract<Settled, { k: 'wheel' }>): void => {
@@ -97,12 +98,21 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
     const merged = compatible(prev.p, item.p);
     const same = merged && makePlace(merged) === makePlace(prev.p) && !prep;
     const joinsParts = Boolean(prev.p.part && item.p.part && prev.p.part !== item.p.part);
+    // "bolts on the left control arm": whose side it is
+    const follows = raw[raw.indexOf(item) + 1];
+    const theirs =
+      Boolean(item.p.side && !item.p.part && prev.p.part && !prev.p.side && prep) &&
+      follows?.k === 'place' &&
+      follows.p.part !== undefined &&
+      follows.p.part !== prev.p.part &&
+      !(partJoins[prev.p.part!]?.[follows.p.part] ?? partJoins[follows.p.part]?.[prev.p.part!]);
     // "left bag leaks at the crimp right bag is fine": a new thing on the other side
     const anew =
       Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
       (item.p.part !== undefined || partFollows(raw, item)) &&
       out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side);
-    const fits = merged && !anew && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
+    const fits =
+      merged && !anew && !theirs && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
     if (merged && fits && !(same && !item.near && prev.phrase === item.phrase)) {
       const ask = prev.ask ?? item.ask;
       out.length = at + 1;

@@ -129,6 +129,12 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const next = follower(c, i, false);
   const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
   const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
+  // "rear 287 n/s 289 o/s": an end, then each side after its number
+  if (next && endThenSides(c)) {
+    const end = (c.items.find((it) => it.k === 'place') as PlaceItem).p.end;
+    const side = c.items[next.index] as PlaceItem;
+    return { item: { ...side, p: { ...side.p, ...(end ? { end } : {}) } }, index: next.index, after: true };
+  }
   // "13-1/8 lr 13-3/8 rr": a clause that begins with a number and ends with a place says each place after its number
   if (next && numbersLead(c)) return after;
   const followed = next ? c.items[nextReal(c, next.index)] : undefined;
@@ -166,6 +172,21 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   return own;
 };
 
+/** End, number, side, number, side. */
+const endThenSides = (c: Clause): boolean => {
+  const [end, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
+  return (
+    end?.k === 'place' &&
+    end.p.end !== undefined &&
+    !end.p.side &&
+    !end.p.part &&
+    rest.length >= 4 &&
+    rest.length % 2 === 0 &&
+    rest.every((it, j) =>
+      j % 2 === 0 ? plainNumber(it) : it.k === 'place' && it.p.side !== undefined && !it.p.part && !it.p.end,
+    )
+  );
+};
 /** Number, place, number, place ..., nothing else that says something. */
 const numbersLead = (c: Clause): boolean => {
   const real = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');

@@ -18,6 +18,7 @@ export const pressurePlace = (w: Walk, loc: Loc): Loc => {
   if (coachSides(p) && p.end && w.subject?.p.part === 'tyre') return { ...loc, p: { ...p, part: 'tyre' } };
   if (!p.part && (p.side ?? p.end))
     return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
+  if (p.part === 'wheel') return { ...loc, p: { ...p, part: 'tyre' } };
   if (p.part === 'gauge') return gaugesInNote(w) ? loc : { ...loc, p: { part: 'tank' } };
   if (p.part === 'coach' || p.part === 'pump' || p.part === 'pressure switch') return { ...loc, p: { part: 'tank' } };
   if (p.part === 'bellows crimp') return { ...loc, p: { ...p, part: 'bellows' } };

@@ -66,7 +66,11 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
-  if (planned(c, index) || w.planned) {
+  if (
+    planned(c, index) ||
+    w.planned ||
+    /\b(?:until|till|unless)\b[^,.;\n]{0,30}$/i.test(w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]))
+  ) {
     use(w, item);
     return index + 1;
   }

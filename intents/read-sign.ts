@@ -277,6 +277,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, neg);
     neg = null;
   }
+  // "bounces and wanders on the road"
+  if (!c.often && / on the (?:road|highway|motorway)$/.test(item.phrase)) {
+    c.often = { k: 'often', v: 'driving', span: item.span, phrase: item.phrase };
+    const before = w.facts.at(-1);
+    if (before?.is === 'sign' && !before.often && c.places.length === 0) before.often = 'driving';
+  }
   if (!c.often && /overnight|over night/.test(item.phrase) && ['sags', 'drops', 'low'].includes(name) && w.told)
     c.often = { k: 'often', v: 'standing', span: item.span, phrase: item.phrase };
   const often =

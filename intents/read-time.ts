@@ -2,7 +2,7 @@
 import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { timeMeasures } from './dims.ts';
-import { find } from './near.ts';
+import { find, findForNumber, placesNear } from './near.ts';
 import type { Settled } from './settled.ts';
 import type { Fact, Measure, When } from './shapes.ts';
 import {
@@ -24,6 +24,10 @@ import { push } from './push.ts';
 
 export const clauseHasReading = (c: Clause, index: number): boolean =>
   c.items.slice(0, index).some((i) => i.k === 'num' || i.k === 'sign');
+
+/** A side named for a delay is that side's valve. */
+const ofValve = (loc: Loc | null): Loc | null =>
+  loc && !loc.p.part && loc.p.side ? { ...loc, p: { side: loc.p.side, part: 'height valve' } } : loc;
 
 const pumpPlace: Loc = assumed({ part: 'pump' });
 
@@ -134,10 +138,18 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     use(w, n);
     return index + 1;
   }
+  // "delay n/s 8 secs, o/s 14 secs"
+  if (!by && w.lastMeasure === 'delay' && placesNear(w, c, index)?.side) {
+    const at = find(w, c, index, false) ?? findForNumber(w, c, index);
+    if (at) {
+      pushTime(w, c, 'delay', n, n, ofValve(at));
+      return index + 1;
+    }
+  }
   if (by && !w.used.has(by)) {
     const loc =
       by.v === 'delay'
-        ? (find(w, c, index, false) ??
+        ? (ofValve(find(w, c, index, false)) ??
           (w.subject?.p.part === 'height valve' ? w.subject : assumed({ part: 'height valve' })))
         : by.v === 'standing time' || by.v === 'settling time'
           ? null

@@ -71,6 +71,8 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
       return index + 1;
     }
   }
+  if (['repaired', 'tapped', 'removed'].includes(item.v) && !place && !w.subject && w.context.recent.length === 0)
+    return index + 1;
   if (item.v === 'set' && !place) {
     use(w, item);
     return index + 1;

@@ -105,7 +105,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       ? null
       : correctionAndMore(text, context);
   if (mixed) return afterCorrection(text, mixed, context);
-  const correction = !corrects || hazards.length > 0 || asked ? null : putCorrection(text, context);
+  const thanks = /^no,? (?:thanks|thank you|ta)\b/.test(bare);
+  const correction = thanks || !corrects || hazards.length > 0 || asked ? null : putCorrection(text, context);
   if (correction) return { ...out, amends: [aimAmend(correction, context, 0)], hazards };
   const more = !corrects || hazards.length > 0 || asked ? null : correctionAndMore(text, context);
   if (more) return afterCorrection(text, more, context);
@@ -186,6 +187,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     )
       return true;
     if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return true;
+    if (f.is === 'sign' && f.what.v === 'welded' && /relay|switch/.test(f.where.v) && !f.what.spans.some(inHazardSpan))
+      return true;
     if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
     if (
       f.is === 'reading' &&

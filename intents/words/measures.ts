@@ -26,7 +26,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'off time': 'off time|rests|then off for|and off for|off for|rests for|rest for',
   'run time': 'ran|run time|running for|been running|has run',
   'restart time':
-    'restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
+    'starts again after|starts up again after|comes back on after|comes back after|restarts after|back on after|runs again after|restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
   'standing time':
     'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
   'settling time':

@@ -249,7 +249,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   'overnight tested':
     'overnight test|left overnight|overnight tested|left it overnight|stood overnight|parked overnight|overnight check|sat overnight|stood it overnight',
   declined:
-    'declined|customer declined|refused by customer|owner declined|customer said no|said no to|wont pay for|owner doesnt want|customer doesnt want',
+    'no thanks on|no thanks to|said no thanks to|said no thanks|does not want|declined|customer declined|refused by customer|owner declined|customer said no|said no to|wont pay for|owner doesnt want|customer doesnt want',
   reset: 'reset|re set',
   inflated:
     'inflated tires|inflated tyres|aired tires|set tyre pressures|set tire pressures|pumped the tyres|aired the tires',
