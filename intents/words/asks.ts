@@ -4,6 +4,18 @@ import type { AskKind } from '../shapes.ts';
 /** `topic`: what the question is about, taken from the named group. */
 export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   [
+    'how sure',
+    /^(?:so )?what (?:would|could|will|might) (?:change|make you change|sway) (?:your|the|its) mind\b(?<topic>.*)|^what would (?:prove|disprove) (?:it|that)\b(?<topic2>.*)/,
+  ],
+  [
+    'why',
+    /^(?:so )?what (?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought) (?:it|that|this|the \w+(?: \w+)?)\b(?<topic>.*)|^what (?:else|other) (?:did|does|has|may|might|could) (?:it|that|this) (?:break|damage|hurt|ruin|take|do|done|broken)\b(?<topic2>.*)|^whats the root cause\b(?<topic3>.*)|^root cause$/,
+  ],
+  [
+    'how',
+    /^(?:bench test|test|check) (?:of |for )?(?:the |a )?(?<topic>(?:height |levell?ing )?valve(?: on the bench)?)$|^(?:show me |open |start )?(?:the )?(?<topic2>(?:bench test|soap check|leak ?down|timed leak ?down|pump ?up)(?: guide| test)?)$/,
+  ],
+  [
     'work out',
     /^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
   ],

@@ -1,5 +1,6 @@
 /** Answers to questions and commands. Pure: the same for a logged note and for a question that is not kept. */
 import type { Ask, Fact } from '../../intents/shapes.ts';
+import { whatKilledIt } from '../faults/after.ts';
 import { explainWhy, explainWhyNot, howSure, whatIf } from '../faults/explain.ts';
 import { nextBlock } from '../faults/next-block.ts';
 import { suspectsOf } from '../faults/suspects.ts';
@@ -79,6 +80,14 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
         : [teach('Nothing stands open. Tell me what you see: tank pressure, four heights, what the pump does.')];
     }
     case 'why':
+      if (
+        /\b(?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought|root cause|what (?:else|other))\b/i.test(
+          ask.words,
+        )
+      ) {
+        const [first, ...more] = whatKilledIt(standing, sheet);
+        if (first) return [teach(first, more)];
+      }
       return explainWhy(ask.about, ask.words, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
     case 'why not':
       return explainWhyNot(ask.about, standing, sheet).map((e) => teach(e.words, e.lines, e.why));

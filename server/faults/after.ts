@@ -2,6 +2,7 @@
 import type { Block } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { faultOf } from './catalogue.ts';
 import type { Check } from './check.ts';
 import { checkOf, confirmOf } from './checks.ts';
 import type { Evidence } from './evidence.ts';
@@ -124,6 +125,21 @@ export const afterRepair = (standing: Standing, sheet: Sheet): Extract<Block, { 
       keys: [],
     });
   return out;
+};
+
+/** "what killed it": of the part just mended, else of the leading suspect; empty when nothing points anywhere. */
+export const whatKilledIt = (standing: Standing, sheet: Sheet): string[] => {
+  const after = afterRepair(standing, sheet).map((q) => q.words);
+  if (after.length > 0) return after;
+  const fault = faultOf(standing.suspects[0]?.fault ?? '');
+  return fault
+    ? [
+        `If it is ${fault.title}: usually ${fault.usually}.`,
+        ...(fault.damages.length > 0
+          ? [`What it may do besides: ${fault.damages.map((d) => d.words).join('; ')}.`]
+          : []),
+      ]
+    : [];
 };
 
 export const whyProof = ({ check, mended }: { check: Check; mended: Mended }, w: Weighed): string => {
