@@ -211,6 +211,14 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   }
   w.hunch = hedges.length > 0;
   readDoubt(w, c);
+  const lasted = c.items.find(
+    (it): it is Amounting =>
+      it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration' && !w.used.has(it),
+  );
+  w.spell =
+    lasted && c.items.some((it) => it.k === 'cond' && /^(?:panel|settled|key|tank outlet|pump running|arm)/.test(it.v))
+      ? lasted
+      : null;
   w.planned = c.joined && (w.planned || planned(c, c.items.length));
   if (!c.joined) w.pending = [];
 };

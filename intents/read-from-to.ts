@@ -107,8 +107,9 @@ const pair = (
   second: Amounting,
   index: number,
   secondAt: number,
-  over: Amounting | null,
+  took: Amounting | null,
 ): number | null => {
+  const over = took ?? (second.value < n.value ? w.spell : null);
   const before = placesNear(w, c, index);
   const unit: Unit =
     (second.unit === 'lb' ? 'psi' : second.unit) ??

@@ -128,6 +128,13 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         ...base,
         phrase: 'pump starts',
       });
+    // "both exhausts still bubbling": the ports
+    if (
+      item.phrase === 'exhausts' &&
+      only(beyond(items, i + 1, true), 'sign') &&
+      /^(?:both|left|right|the|n\/s|o\/s|lh|rh)$/.test(phraseAt(items, i - 1))
+    )
+      return void raw.push({ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base });
     // "settled 2 inches": sank
     const by = items[i + 1];
     if (/^settled(?: down)?$/.test(item.phrase) && by?.k === 'num' && ['in', 'mm', 'cm'].includes(by.unit ?? ''))

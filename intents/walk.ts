@@ -45,6 +45,8 @@ export type Walk = {
   lastEnd: PlaceParts['end'];
   /** A measure named in the clause before without a number. */
   waiting: Measured | null;
+  /** How long the state of the clause before had lasted: "LOCK 20 mins, tank 780 down to 762". */
+  spell: Amounting | null;
   /** A measure that stands alone before a list: "camber: ...". */
   heading: Measured | null;
   /** A plan goes on past a join: "gonna jack it up and put stands under". */
@@ -88,6 +90,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   planned: false,
   waiting: null,
   heading: null,
+  spell: null,
 });
 
 export const phraseOf = (item: Settled | undefined): string => (item && 'phrase' in item ? item.phrase : '');
