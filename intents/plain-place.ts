@@ -10,6 +10,11 @@ import { locOf } from './loc.ts';
 
 const gaugesInNote = (w: Walk): boolean =>
   w.all.some((i) => i.k === 'place' && i.p.part === 'test port') ||
+  // "tank drained to 0: dash gauge still says 22": the gauge against the tank
+  (w.all.some((i) => i.k === 'place' && i.p.part === 'gauge') &&
+    w.facts.some(
+      (f) => f.is === 'reading' && f.what.v === 'pressure' && f.where.v === 'tank' && f.where.from === 'said',
+    )) ||
   w.all.some((i) => /^(?:second gauge|other gauge|test gauge|gauge itself)/.test(phraseOf(i)));
 
 /** Which place a pressure is of, from the place said. */

@@ -156,6 +156,18 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
   dottedTimes(raw, text);
   const out = joinNeighbours(raw);
   out.forEach((item, i) => {
+    // "filter off: 0 to 90 in 4 min"
+    const before = out[i - 1];
+    if (
+      'phrase' in item &&
+      item.phrase === 'off' &&
+      before?.k === 'place' &&
+      ['intake filter', 'valve cover'].includes(before.p.part ?? '') &&
+      out[i + 1]?.k !== 'num'
+    ) {
+      out[i] = { k: 'work', v: 'removed', span: item.span, phrase: 'off' };
+      return;
+    }
     // "air line off at lh bag": what is off is disconnected
     const prev = out[i - 1];
     if (

@@ -4,6 +4,7 @@ import type { PlaceParts } from './place.ts';
 import { tidy } from './merge-places.ts';
 import { type PlaceItem, type Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
+import { airSide } from './words/parts.ts';
 import { sideable } from './sideable.ts';
 import { assumed, carried, phraseOf, skippable, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { locOf } from './loc.ts';
@@ -37,7 +38,9 @@ export const ofCorner: ReadonlySet<Sign> = new Set([
 /** "lr shock stone cold, rr warm": the same part on the side named now. */
 export const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
   const s = w.subject?.p;
-  if (own.p.part || !own.p.side || own.p.side === 'both' || !s?.part || !s.side || !sideable.has(s.part)) return own;
+  if (own.p.part || !own.p.side || own.p.side === 'both' || !s?.part || !sideable.has(s.part)) return own;
+  // "exhaust hoses in water: no bubbles left or right"
+  if (!s.side && !(airSide.has(s.part) && ['bubbles', 'leaks', 'hiss'].includes(name))) return own;
   if (s.side === 'both' || ofCorner.has(name)) return own;
   return {
     ...own,
@@ -114,6 +117,9 @@ export const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc 
     'on stops',
     'comes up driving',
   ].includes(name);
+  // air is not heard at a tyre that was only read
+  if (s && ['tyre', 'wheel', 'axle'].includes(s.p.part ?? '') && ['hiss', 'bubbles', 'leaks'].includes(name))
+    return home ? assumed(tidy({ part: home as PlaceParts['part'] })) : null;
   const whole =
     home === 'coach' &&
     s?.p.part !== undefined &&
