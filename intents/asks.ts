@@ -1,7 +1,7 @@
 /** Questions, commands, talk and other systems: sentence by sentence. */
 import { type Sentence, polite } from './sentences.ts';
 import type { Ask, AskKind, Span } from './shapes.ts';
-import { askForms, chatter, commandForms, elsewhere, talk, talkLead } from './words/asks.ts';
+import { askForms, chatter, commandForms, elsewhere, talkLead, talkTurn } from './words/asks.ts';
 
 export type FoundAsk = { kind: AskKind; topic: string; span: Span; words: string; command?: string };
 
@@ -71,10 +71,25 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
   return null;
 };
 
+const between = /\W*/y;
+/** Small talk from end to end: turn by turn, so that time grows with length and no faster. */
+const onlyTalk = (low: string): boolean => {
+  let at = 0;
+  for (let turns = 0; ; turns += 1) {
+    between.lastIndex = at;
+    between.test(low);
+    at = Math.max(at, between.lastIndex);
+    if (at >= low.length) return turns > 0;
+    talkTurn.lastIndex = at;
+    if (!talkTurn.test(low)) return false;
+    at = talkTurn.lastIndex;
+  }
+};
+
 /** Whole sentences that are talk, or about another system: the ask they make. */
 export const asideIn = (sentence: Sentence): { ask: 'talk' | 'elsewhere'; about?: string } | null => {
   const low = sentence.low.replace(/[.!?]+$/, '').trim();
-  if (talk.test(low)) return { ask: 'talk' };
+  if (onlyTalk(low)) return { ask: 'talk' };
   for (const [about, form] of elsewhere) {
     const m = form.exec(low);
     // "bag chafing on the brake hose": only what it rubs on

@@ -96,6 +96,11 @@ test.each([
   ['a quote never closed', 'under the jack and '],
   ['no spaces', 'left'],
   ['marks', '?!'],
+  // each of these once made a pattern go back over itself without bound
+  ['small talk', '\\night٣'],
+  ['sorries', 'ah sorry '],
+  ['taking back', 'scratch what i said '],
+  ['fractions', '1/'],
 ])('eight times the length takes about eight times as long: %s', (_, piece) => {
   const base = piece.repeat(Math.max(1, Math.round(2000 / piece.length)));
   const fastest = (text: string): number => {

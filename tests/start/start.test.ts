@@ -75,7 +75,7 @@ describe('npm start', () => {
       JSON.stringify({ v: 1, id: 'mine', coach: 'Mine', source: 'x', units: {}, zone: 'UTC' }),
     );
     const running = await startServer(data);
-    expect(running.errors()).toContain('mine.json refused: units.pressure');
+    expect(running.errors()).toContain('mine.json: pressure (units.pressure): is missing');
     const page = await new Page(running.url).opened();
     const welcome = page.frames.find((f) => f.is === 'welcome');
     expect(welcome?.is === 'welcome' && welcome.coaches.map((c) => c.id)).toEqual(['juniper-38', 'larkfield-11']);
