@@ -125,7 +125,8 @@ const findingsOf = (standing: Remembered): Finding[] => {
   const ids = new Set(standing.facts.map((h) => h.fact.id));
   const all = new Map<string, Finding>();
   const put = (f: Finding): void => {
-    if (f.because.every((id) => ids.has(id))) all.set(`${f.key} ${f.because.join(' ')}`, f);
+    if (f.because.every((id) => ids.has(id)))
+      all.set(`${f.key} ${f.because.length} ${f.because[0] ?? ''} ${f.because.at(-1) ?? ''}`, f);
   };
   for (const reply of standing.tape?.replies.values() ?? [])
     for (const block of reply.blocks)
@@ -213,24 +214,29 @@ const findingEvidence = (standing: Standing): Evidence[] => {
   const touched = standing.facts.findIndex(({ fact }) => touches(fact));
   const untilTouched = touched < 0 ? standing.facts.length : touched;
   return findingsOf(standing).flatMap((f) => {
-    const rests = f.because.map((id) => at.get(id)).filter((x) => x !== undefined);
-    const last = rests.toSorted((a, b) => a.i - b.i).at(-1);
+    let last: { i: number; h: Standing['facts'][number] } | null = null;
+    let weight = Infinity;
+    for (const id of f.because) {
+      const rest = at.get(id);
+      if (!rest) continue;
+      const { fact } = rest.h;
+      if (!last || rest.i > last.i) last = rest;
+      weight = Math.min(weight, fact.is === 'reading' && fact.word === 'own' ? trustRead : trust[fact.word]);
+    }
     if (!last) return [];
-    const weight = Math.min(
-      ...rests.map(({ h: { fact } }) => (fact.is === 'reading' && fact.word === 'own' ? trustRead : trust[fact.word])),
-    );
+    const newest = last;
     return (
       [...(f.evidence ?? []), ...verdictEvidence(f)]
         // How it was found is said once, before anything is touched.
-        .filter(({ see }) => !see.endsWith('as found') || last.i <= untilTouched)
+        .filter(({ see }) => !see.endsWith('as found') || newest.i <= untilTouched)
         .map(({ see, outcome }): Evidence => ({
           see,
           outcome: furtherLow(f, see, outcome),
           weight,
           because: f.because,
-          seq: last.h.seq,
+          seq: newest.h.seq,
           words: f.words,
-          clock: last.i,
+          clock: newest.i,
         }))
     );
   });
@@ -279,6 +285,8 @@ const together = (outcomes: readonly string[]): string =>
 const oneThing: ReadonlySet<string> = new Set(['bellows look', 'shock after drive', 'shock length', 'line look']);
 const severalThings: ReadonlySet<string> = new Set(['pry bushings', 'tank bubbles at', 'motor legs', 'tyre wear']);
 
+/** How many readings an evidence names at most. */
+const shownBecause = 40;
 /** Of the same observable in one situation: one entry per outcome. */
 const settle = (same: readonly Evidence[]): Evidence[] => {
   const out: Evidence[] = [];
@@ -305,7 +313,8 @@ const settle = (same: readonly Evidence[]): Evidence[] => {
       continue;
     }
     const again = e.seq !== like.seq && !e.because.some((id) => like.because.includes(id));
-    like.because = [...new Set([...like.because, ...e.because])];
+    // the newest are enough to show what it rests on
+    like.because = [...new Set([...like.because, ...e.because])].slice(-shownBecause);
     like.clock = Math.max(like.clock, e.clock);
     like.seq = Math.max(like.seq, e.seq);
     like.weight = Math.max(like.weight, e.weight);

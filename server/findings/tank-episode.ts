@@ -15,6 +15,8 @@ export const tankSide = (place: Place): boolean => /^(?:tank|gauge|test port|dra
 /** Heat of pumping is gone after about this long. Common practice, no published source. */
 export const settleSeconds = 900;
 const longest = 36 * 3_600_000;
+/** Readings that one fall is fitted to at most: a logger's file is thinned to fewer, and the work must stay bounded. */
+const most = 80;
 
 export type Timed = {
   readonly fact: ReadingFact;
@@ -81,7 +83,10 @@ export const episodeOf = (c: Case, last: ReadingFact): Episode => {
   );
   const points = withStart(c, last);
   for (const fact of all.toReversed()) {
+    if (points.length >= most) break;
     const before = withStart(c, fact);
+    // the same figure at the same moment is one reading, however often it was typed
+    if (before.length === 1 && before[0]!.at === points[0]!.at && before[0]!.p === points[0]!.p) continue;
     if (before.at(-1)!.at > points[0]!.at || stateAt(c, fact).pump === true || breaks(c, before.at(-1)!, points[0]!))
       break;
     points.unshift(...before);

@@ -11,6 +11,8 @@ import { typed } from './show.ts';
 /** Readings closer together than this are the same height measured again. */
 const again = 5 * 60_000;
 const longest = 36 * 3_600_000;
+/** More readings than a tape is held to in one standing; the work must not grow with a session without bound. */
+const most = 80;
 const leaves = new Set(['soaped', 'checked', 'tapped', 'declined', 'washed', 'weighed']);
 
 /** Readings of the same place that lead up to `last`, oldest first, `last` among them. */
@@ -18,6 +20,7 @@ export const tapeSeries = (c: Case, last: ReadingFact): ReadingFact[] => {
   const out = [last];
   const earlier = readings(c, 'height', (p) => p === last.where.v).filter((f) => f.at <= last.at && f.id !== last.id);
   for (const fact of earlier.toReversed()) {
+    if (out.length >= most) break;
     const next = out[0]!;
     const [a, b] = [stateAt(c, fact), stateAt(c, next)];
     const pumped = b.pumpedAt !== null && b.pumpedAt > fact.at && b.pumpedAt !== a.pumpedAt;
