@@ -36,9 +36,37 @@ export const stateAt = (c: Case, fact: Fact): CoachState => c.standing.stateAt.g
 
 export const isReading = (fact: Fact): fact is ReadingFact => fact.is === 'reading';
 
+type Index = {
+  readonly byMeasure: ReadonlyMap<Measure, readonly ReadingFact[]>;
+  readonly specs: readonly SpecFact[];
+  readonly others: readonly Fact[];
+};
+/** One pass over the facts of a case serves all its judges; without it each look-up walks a long session again. */
+const indices = new WeakMap<readonly Fact[], Index>();
+const indexOf = (c: Case): Index => {
+  const known = indices.get(c.facts);
+  if (known) return known;
+  const byMeasure = new Map<Measure, ReadingFact[]>();
+  const specs: SpecFact[] = [];
+  const others: Fact[] = [];
+  for (const fact of c.facts)
+    if (isReading(fact)) {
+      const same = byMeasure.get(fact.what.v);
+      if (same) same.push(fact);
+      else byMeasure.set(fact.what.v, [fact]);
+    } else if (fact.is === 'spec') specs.push(fact);
+    else others.push(fact);
+  const index = { byMeasure, specs, others };
+  indices.set(c.facts, index);
+  return index;
+};
+
 /** All readings of a measure at places that `at` accepts, in order of time. */
 export const readings = (c: Case, what: Measure, at: (place: Place) => boolean = () => true): ReadingFact[] =>
-  c.facts.filter(isReading).filter((f) => f.what.v === what && at(f.where.v));
+  (indexOf(c).byMeasure.get(what) ?? []).filter((f) => at(f.where.v));
+
+/** What was said besides readings and limits: signs, works, conditions. */
+export const doings = (c: Case): readonly Fact[] => indexOf(c).others;
 
 export const latest = (c: Case, what: Measure, at?: (place: Place) => boolean): ReadingFact | undefined =>
   readings(c, what, at).at(-1);
@@ -59,7 +87,7 @@ export const covers = (spec: Place, place: Place): boolean => {
 
 /** The newest limit given in the session for a measure at a place. */
 export const specOf = (c: Case, what: Measure, place: Place): SpecFact | undefined =>
-  c.facts.filter((f): f is SpecFact => f.is === 'spec' && f.what.v === what && covers(f.where.v, place)).at(-1);
+  indexOf(c).specs.findLast((f) => f.what.v === what && covers(f.where.v, place));
 
 /**
  * Readings of `what` that the fresh facts touch: fresh ones, and the newest at each place that a fresh limit covers.

@@ -1,10 +1,10 @@
 /** Heights of one corner that belong together: nobody pumped, levelled or worked in between. Only such make a fall. */
-import type { ReadingFact } from '../../intents/shapes.ts';
+import type { Fact, ReadingFact } from '../../intents/shapes.ts';
 import type { TapeReading } from '../core/bellows-leak.ts';
 import { sinkByCooling } from '../core/gas-law.ts';
 import { si } from '../core/quantity.ts';
 import { readingDeviation, timeDeviation } from '../core/reading-error.ts';
-import { type Case, readings, stateAt } from './case.ts';
+import { type Case, doings, readings, stateAt } from './case.ts';
 import { heightValue, tapeHalf } from './corner-sheet.ts';
 import { typed } from './show.ts';
 
@@ -15,28 +15,26 @@ const longest = 36 * 3_600_000;
 const most = 80;
 const leaves = new Set(['soaped', 'checked', 'tapped', 'declined', 'washed', 'weighed']);
 
+const moves = (f: Fact): boolean =>
+  (f.is === 'work' && f.done && !leaves.has(f.what.v)) ||
+  (f.is === 'condition' && f.holds && (f.what.v === 'driving' || f.what.v === 'engine running'));
+
 /** Readings of the same place that lead up to `last`, oldest first, `last` among them. */
 export const tapeSeries = (c: Case, last: ReadingFact): ReadingFact[] => {
   const out = [last];
   const earlier = readings(c, 'height', (p) => p === last.where.v).filter((f) => f.at <= last.at && f.id !== last.id);
+  const moved = doings(c).filter(moves);
   for (const fact of earlier.toReversed()) {
-    if (out.length >= most) break;
-    const next = out[0]!;
+if (out.length >= most) break;
+    const next = out.at(-1)!;
     const [a, b] = [stateAt(c, fact), stateAt(c, next)];
     const pumped = b.pumpedAt !== null && b.pumpedAt > fact.at && b.pumpedAt !== a.pumpedAt;
-    const moved = a.panel !== null && b.panel !== null && a.panel !== b.panel;
-    const driven = c.facts.some(
-      (f) =>
-        f.at > fact.at &&
-        f.at <= next.at &&
-        f.id.split('.')[0] !== fact.id.split('.')[0] &&
-        ((f.is === 'work' && f.done && !leaves.has(f.what.v)) ||
-          (f.is === 'condition' && f.holds && (f.what.v === 'driving' || f.what.v === 'engine running'))),
-    );
-    if (next.at - fact.at > longest || b.pump === true || pumped || moved || driven) break;
-    out.unshift(fact);
+    const turned = a.panel !== null && b.panel !== null && a.panel !== b.panel;
+    const driven = moved.some((f) => f.at > fact.at && f.at <= next.at && f.id.split('.')[0] !== fact.id.split('.')[0]);
+    if (next.at - fact.at > longest || b.pump === true || pumped || turned || driven) break;
+    out.push(fact);
   }
-  return out;
+  return out.toReversed();
 };
 
 /** An earlier height of this corner stands in the same episode: this one is not a ride height any more. */
