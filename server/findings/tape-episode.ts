@@ -25,7 +25,7 @@ export const tapeSeries = (c: Case, last: ReadingFact): ReadingFact[] => {
   const earlier = readings(c, 'height', (p) => p === last.where.v).filter((f) => f.at <= last.at && f.id !== last.id);
   const moved = doings(c).filter(moves);
   for (const fact of earlier.toReversed()) {
-if (out.length >= most) break;
+    if (out.length >= most) break;
     const next = out.at(-1)!;
     const [a, b] = [stateAt(c, fact), stateAt(c, next)];
     const pumped = b.pumpedAt !== null && b.pumpedAt > fact.at && b.pumpedAt !== a.pumpedAt;
