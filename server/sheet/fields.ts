@@ -229,6 +229,16 @@ export const sheetGroups: readonly Group[] = [
       one('tyres.at', 'cold, at', amount('temperature', '68 F')),
       one('tyres.diameter', 'diameter of the tyre', length),
       one('tyres.rim', 'diameter of the rim', length),
+      {
+        is: 'set',
+        path: 'tyres.rise',
+        name: 'a corner rises from the floor with its tyres',
+        help: 'tape it, let 10 psi or 50 kPa more into its cold tyres, tape it again',
+        parts: [
+          { key: 'height', name: 'by', cell: amount('length', '1/8 in'), must: true },
+          { key: 'pressure', name: 'for this much more in the tyre', cell: amount('pressure', '10 psi'), must: true },
+        ],
+      },
     ],
   },
   {

@@ -178,6 +178,13 @@ export const Sheet = z.strictObject({
       at: temperature.optional(),
       diameter: length.optional(),
       rim: length.optional(),
+      /** How far a corner rises from the floor for so much more in its tyres, measured on this coach near the pressures above. */
+      rise: z
+        .strictObject({
+          height: length.refine((a) => a.si > 0, { message: 'must be above nothing' }),
+          pressure: pressure.refine((a) => a.si > 0, { message: 'must be above nothing' }),
+        })
+        .optional(),
     })
     .optional(),
   alignment: z

@@ -26,6 +26,13 @@ describe('loadSheet', () => {
     expect(sheet.heights?.leftRear?.nominal.si).toBeCloseTo(0.34925, 9);
   });
 
+  it('reads how far a corner rises with its tyres', () => {
+    const tyres = { rise: { height: '4 mm', pressure: '100 kPa' } };
+    const { sheet } = loadSheet(JSON.stringify({ ...juniper(), tyres }), 'x');
+    expect(sheet.tyres?.rise?.height.si).toBeCloseTo(0.004, 9);
+    expect(sheet.tyres?.rise?.pressure.si).toBeCloseTo(100_000, 6);
+  });
+
   it('gives the same hash whatever the order of keys, another one for another value', () => {
     const sheet = juniper();
     const turned = JSON.stringify(Object.fromEntries(Object.entries(sheet).toReversed()));
@@ -60,6 +67,13 @@ describe('loadSheet', () => {
       'pump.delivery',
       'must rise',
     ],
+    [
+      'tyres that lift by nothing',
+      { tyres: { rise: { height: '0 in', pressure: '10 psi' } } },
+      'tyres.rise.height',
+      'above nothing',
+    ],
+    ['a rise without its pressure', { tyres: { rise: { height: '1/8 in' } } }, 'tyres.rise.pressure', ''],
   ])('names the field of %s', (_, change, field, words) => {
     const refused = refusal(JSON.stringify({ ...juniper(), ...change }));
     expect(refused.fields.map((f) => f.field)).toContain(field);

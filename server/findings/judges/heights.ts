@@ -1,7 +1,19 @@
 /** Heights of the four corners, each against the sheet. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { type Corner } from '../../core/heights.ts';
-import { type Case, type Judge, inputOf, physics, stateAt, touched, unitOf, verdictOf } from '../case.ts';
+import {
+  type Case,
+  type Judge,
+  inputOf,
+  isReading,
+  physics,
+  readings,
+  stateAt,
+  touched,
+  unitOf,
+  verdictOf,
+} from '../case.ts';
+import { carries, cornerTyres, isTyre } from '../corner-tyres.ts';
 import { cornerOf, cornerPlace, heightRange, heightValue, nominalOf, tapeHalf } from '../corner-sheet.ts';
 import { isLater } from '../tape-episode.ts';
 import type { Finding } from '../finding.ts';
@@ -16,14 +28,21 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const value = heightValue(fact);
   const range = heightRange(c, which);
   const nominal = nominalOf(range);
-  const verdict = verdictOf(value, 0, range);
+  const tyres = range ? cornerTyres(c, which, fact.at) : null;
+  // What the tape would show with the tyres right, where the sheet says how far they move it.
+  const rise = tyres?.rise ?? null;
+  const atSheet = value - (rise?.si ?? 0);
+  const verdict = verdictOf(atSheet, rise?.pm ?? 0, range);
   const place = cornerPlace[which];
   const found = isAsFound(c, fact);
   const off = nominal === null ? null : value - nominal;
+  const truly = nominal === null ? null : atSheet - nominal;
   const stops = c.sheet.heights?.toStops;
   const down = off !== null && stops && which.endsWith('Rear') && -off >= stops.si - 2 * half;
   const said = typed(fact.amount.v);
-  const words =
+  const against = (by: number): string =>
+    Math.abs(by) < half * 0.999 ? "on the sheet's height" : `${size(by, unit, half)} ${by < 0 ? 'low' : 'high'}`;
+  const plainWords =
     off === null
       ? `${place} ${said}`
       : down
@@ -31,6 +50,12 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
         : Math.abs(off) < half * 0.999
           ? `${place} ${said}, on the sheet's height`
           : `${size(off, unit, half)} ${off < 0 ? 'low' : 'high'} ${place} (${said})${verdict === 'within' ? ', within tolerance' : ''}`;
+  const words =
+    tyres === null || off === null || truly === null
+      ? plainWords
+      : rise === null
+        ? `${plainWords}; not with the tyres right: set ${tyres.set.join(', ')} first`
+        : `${plainWords.replace(/, within tolerance$/, '')}; with the tyres right ${against(truly)}${verdict === 'within' ? ', within tolerance' : ''}`;
   const level = verdict === 'within' ? 'level' : verdict === 'low' ? (down ? 'on stops' : 'low') : null;
   const side = which.startsWith('left') ? 'left' : 'right';
   const rear = which.endsWith('Rear');
@@ -44,15 +69,25 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
         ? rear && level && !isLater(c, fact)
           ? [{ see: `${side} as found`, outcome: level }]
           : []
-        : ride
+        : // A corner on tyres that are off does not speak against valve or link unless it can be corrected.
+          ride && (tyres === null || rise !== null)
           ? [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }]
           : [];
   const notes = found
     ? ['taken as found, after standing']
     : ride
-      ? ['assumed: measured at ride height, valves settled, on a level floor, tyres at the sheet pressure']
+      ? [
+          `assumed: measured at ride height, valves settled, on a level floor${tyres === null ? ', tyres at the sheet pressure' : ''}`,
+        ]
       : ['taken after standing or with the panel not in automatic: not the height the valve levels to'];
-  if (!found && ride && (verdict === 'low' || verdict === 'high'))
+  if (tyres) {
+    notes.push(...tyres.notes);
+    if (rise)
+      notes.push(
+        `stands ${size(rise.si, unit, half)} ${rise.si < 0 ? 'lower' : 'higher'} by its tyres, give or take ${size(rise.pm, unit, Math.min(half, rise.pm))}`,
+      );
+    notes.push(`first set ${tyres.set.join(', ')}, then tape it again`);
+  } else if (!found && ride && (verdict === 'low' || verdict === 'high'))
     notes.push(...remedy(c, which, off ?? 0, unit, half));
   const shownValue = off === null ? shown(value, unit, half) : shown(off, unit, half, { difference: true });
   return {
@@ -61,22 +96,35 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
     words,
     amount: shownValue,
     ...(range ? { limit: limitOf(range, unit) } : {}),
-    because: [fact.id, ...(range?.because ?? [])],
+    because: [fact.id, ...(range?.because ?? []), ...(tyres?.because ?? [])],
     why: {
-      formula: 'height read less the height wanted, against the tolerance',
+      formula: rise
+        ? 'height read less the height wanted, less the rise by the tyres (rise for a pressure x pressure over the one wanted), against the tolerance'
+        : 'height read less the height wanted, against the tolerance',
       inputs: [
         inputOf(place, fact),
         ...(range?.nominal
           ? [{ name: 'wanted', text: shown(range.nominal.si, unit, 0).text, from: range.source.words }]
           : []),
+        ...(tyres?.inputs ?? []),
         ...rangeInputs(range, unit),
       ],
       source: range?.source ?? physics('the reading itself'),
       notes,
     },
-    drawing: stripOf(range, unit, [{ si: value, pm: half, label: said }]),
+    drawing: stripOf(range, unit, [
+      { si: value, pm: half, label: said },
+      ...(rise ? [{ si: atSheet, pm: half + rise.pm, label: 'with the tyres right' }] : []),
+    ]),
     ...(range
-      ? {}
+      ? tyres?.wants
+        ? {
+            wants: {
+              field: 'tyres.rise',
+              question: 'How far does a corner rise for so much more pressure in its tyres?',
+            },
+          }
+        : {}
       : {
           wants: {
             field: `heights.${which}`,
@@ -91,6 +139,13 @@ export const heights: Judge = {
   subject: 'heights',
   judge: (c) => {
     const newest = new Map(touched(c, 'height').map((f) => [cornerOf(f.where.v), f]));
+    // A tyre read after the heights puts them in another light.
+    const tyres = c.fresh.filter((f) => isReading(f) && f.what.v === 'pressure' && isTyre(f.where.v));
+    if (tyres.length > 0)
+      for (const f of readings(c, 'height')) {
+        const which = cornerOf(f.where.v);
+        if (which !== null && tyres.some((t) => carries(t.where.v, which))) newest.set(which, f);
+      }
     return [...newest].flatMap(([which, fact]) => (which === null ? [] : [corner(c, fact, which)]));
   },
 };

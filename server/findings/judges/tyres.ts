@@ -1,70 +1,19 @@
 /** Tyre pressures, brought to the temperature that the sheet's figure holds at. */
 import { takePlace } from '../../../intents/place.ts';
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { atTemperature } from '../../core/gas-law.ts';
-import { si } from '../../core/quantity.ts';
-import {
-  type Case,
-  type Input,
-  type Judge,
-  type Range,
-  atmosphereOf,
-  inputOf,
-  latest,
-  middle,
-  rangeOf,
-  readings,
-  sheetInput,
-  specOf,
-  spread,
-  touched,
-  unitOf,
-  verdictOf,
-} from '../case.ts';
+import { type Case, type Judge, inputOf, middle, readings, spread, touched, unitOf, verdictOf } from '../case.ts';
 import type { Finding } from '../finding.ts';
 import { limitOf, rangeInputs, stripOf } from '../limits.ts';
 import { shown, typed } from '../show.ts';
-
-/** A tyre within this share of the pressure wanted is within. Common practice, no source. */
-const share = 0.03;
+import { tyreShare, tyreWanted } from '../tyre-wanted.ts';
 
 const one = (c: Case, fact: ReadingFact): Finding => {
   const p = takePlace(fact.where.v);
   const end = p?.end ?? 'rear';
   const unit = unitOf(fact);
-  const onSheet = c.sheet.tyres?.[end];
-  const at = c.sheet.tyres?.at;
-  const warm =
-    latest(c, 'temperature', (place) => place.endsWith('tyre')) ??
-    latest(c, 'temperature', (place) => place === 'ambient' || place === '');
-  const { p: atmosphere, input } = atmosphereOf(c);
+  const { range, inputs, notes, because } = tyreWanted(c, fact, end);
   const value = middle(fact.amount.v);
   const pm = spread(fact.amount.v);
-  const inputs: Input[] = [inputOf('tyre', fact)];
-  const notes: string[] = [];
-  let range: Range | null = null;
-  if (specOf(c, 'pressure', fact.where.v)) range = rangeOf(c, 'pressure', fact.where.v, undefined, '');
-  else if (onSheet) {
-    const here = at && warm ? atTemperature(si(onSheet.si), si(at.si), si(warm.amount.v.si), atmosphere) : onSheet.si;
-    const edge = (v: number) => ({ si: v, pm: onSheet.pm, unit, text: shown(v, unit, pm).text });
-    range = {
-      low: edge(here * (1 - share)),
-      high: edge(here * (1 + share)),
-      nominal: edge(here),
-      source: {
-        kind: 'sheet',
-        words: `sheet: tyres.${end}${at && warm ? ', brought to this temperature' : ''}, within 3 % (common practice, no source)`,
-      },
-      because: [],
-    };
-    inputs.push(sheetInput('wanted cold', onSheet, `tyres.${end}`));
-    if (at && warm) {
-      inputs.push(sheetInput('at', at, 'tyres.at'), inputOf('temperature', warm), input);
-      notes.push(
-        `${onSheet.text} at ${at.text} is ${shown(here, unit, pm).text} at ${typed(warm.amount.v)}: never bleed a warm tyre`,
-      );
-    } else notes.push(at ? `assumed: the tyre is cold, at about ${at.text}` : 'assumed: the tyre is cold');
-  }
   const verdict = verdictOf(value, pm, range);
   const want = range?.nominal ?? range?.low;
   return {
@@ -73,10 +22,10 @@ const one = (c: Case, fact: ReadingFact): Finding => {
     words: `${fact.where.v} ${typed(fact.amount.v)}${verdict === 'no limit' ? '' : verdict === 'within' ? `, right (${want!.text})` : `, ${verdict}: should be ${want!.text}`}`,
     amount: shown(value, unit, pm),
     ...(range ? { limit: limitOf(range, unit) } : {}),
-    because: [fact.id, ...(range?.because ?? []), ...(warm && at && onSheet ? [warm.id] : [])],
+    because: [fact.id, ...(range?.because ?? []), ...because],
     why: {
       formula: 'p2 = (p1 + pa) T2/T1 - pa, at constant volume',
-      inputs: [...inputs, ...rangeInputs(range, unit)],
+      inputs: [inputOf('tyre', fact), ...inputs, ...rangeInputs(range, unit)],
       source: range?.source ?? { kind: 'physics', words: 'gas law of Gay-Lussac' },
       notes: [...notes, 'heights and alignment count only with the tyres right'],
     },
@@ -97,7 +46,7 @@ const pair = (c: Case, fact: ReadingFact): Finding | null => {
   );
   if (!other) return null;
   const apart = Math.abs(middle(fact.amount.v) - middle(other.amount.v));
-  const limit = (share * (middle(fact.amount.v) + middle(other.amount.v))) / 2;
+  const limit = (tyreShare * (middle(fact.amount.v) + middle(other.amount.v))) / 2;
   const unit = unitOf(fact);
   const pm = spread(fact.amount.v);
   const name = fact.where.v.replace(/^(left|right) /, '');
