@@ -147,12 +147,14 @@ export const headline = (reply: ReplyEntry | null): string | null => {
     'suspects',
     'check',
   ] as const;
+  // a stop that an earlier note raised stands in front of every reply until it is answered: it says nothing of this note
+  const repeated = (b: Block): boolean => b.is === 'caution' && b.id.startsWith('waiting-');
   for (const is of order) {
-    const block = reply.blocks.find((b) => b.is === is);
+    const block = reply.blocks.find((b) => b.is === is && !repeated(b));
     if (block) return short(block);
   }
-  const took = reply.blocks.find((b) => b.is === 'took');
-  return took ? took.words : null;
+  const took = reply.blocks.find((b) => b.is === 'took') ?? reply.blocks.find(repeated);
+  return took ? short(took) : null;
 };
 
 /** How a line of the read-back is marked beside its words; '' where it was said outright. */

@@ -92,6 +92,13 @@ test('the report prints on two pages at most, with all that an owner must read',
   await page.context().close();
 });
 
+test('the history speaks of the coach sheet, never of a field as the sheet file names it', async () => {
+  const page = await goTo('#/history/juniper-38');
+  await page.getByText('limit: coach sheet').first().waitFor();
+  expect(await page.locator('main').innerText()).not.toMatch(/sheet: [a-z]+\.|psi ,|in ,/);
+  await page.context().close();
+});
+
 test(
   'an estimate is written, its missing price asked for, and each line answered by name',
   { timeout: 60_000 },

@@ -242,6 +242,20 @@ describe('entries as they come', () => {
     expect(headline(all[1]?.is === 'reply' ? all[1] : null)).toBe('Stop.');
   });
 
+  test('a stop still unanswered does not hide what a later note led to', () => {
+    const said = (...more: object[]): string | null => {
+      const stop = { is: 'caution', id: 'waiting-on stands', words: 'Stop. On stands?', more: 'Not answered yet.' };
+      const all = numbered([
+        note('note01', 'LR 12'),
+        { is: 'reply', by: 'soapwater', to: 'note01', engine: 'e', blocks: [stop, ...more] } as unknown as Draft,
+      ]);
+      return headline(all[1]?.is === 'reply' ? all[1] : null);
+    };
+    expect(said({ is: 'teach', words: 'a crimp is rolled', lines: [], terms: [] })).toBe('a crimp is rolled');
+    expect(said()).toBe('Stop. On stands?');
+    expect(said({ is: 'caution', id: 'hot', words: 'Stop. Hot.', more: '' })).toBe('Stop. Hot.');
+  });
+
   test('two sides that nothing tells apart are named together', () => {
     const suspect = (name: string, rank: string): object => ({ fault: name, name, p: 0.1, rank, speaks: [] });
     const said = (...list: object[]): string | null => {

@@ -8,6 +8,7 @@ import { hashOf } from '../route.ts';
 import { date, day, verdictMark } from '../show.ts';
 import { load } from './ask.ts';
 import { paperLook } from './look.ts';
+import { plainSource } from './plain-source.ts';
 
 /** Charts at once; the rest on demand. */
 const firstCharts = 6;
@@ -108,7 +109,8 @@ export class SoapHistory extends LitElement {
                     html`<li class=${d.overdue ? 'late' : ''}>
                       <b>${d.what}</b>: ${d.words}
                       <span class="soft"
-                        >${d.last ? `last ${at(d.last.at)}, ${d.last.words.toLowerCase()}` : ''} (${d.source})</span
+                        >${d.last ? `last ${at(d.last.at)}, ${d.last.words.toLowerCase()}` : ''}
+                        (${plainSource(d.source)})</span
                       >
                     </li>`,
                 )}
@@ -194,8 +196,9 @@ export class SoapHistory extends LitElement {
           : nothing
       }
       <figcaption>
-        last <b>${last.text}</b> ${mark} ${words},
-        ${date(last.at, zone)}${s.source === '' ? '' : html` <span class="soft">limit: ${s.source}</span>`}
+        last
+        <b>${last.text}</b>
+        ${words === '' ? '' : `${mark} ${words}, `}${date(last.at, zone)}${s.source === '' ? '' : html` <span class="soft">limit: ${plainSource(s.source)}</span>`}
         ${
           s.points.length > 1
             ? html`<details class="no-print">

@@ -136,6 +136,13 @@ export const paperLook = css`
     gap: 10px;
     max-width: 40rem;
   }
+  p + .go,
+  .charts + .go {
+    margin-top: 12px;
+  }
+  .go .soft {
+    font-weight: normal;
+  }
   .links a {
     color: inherit;
     display: inline-block;

@@ -1,3 +1,3 @@
-/** Where a limit comes from, for an owner: the field's name on the sheet is for the bench. */
+/** Where a limit comes from, for whoever reads a paper: the field's name on the sheet is for the bench. */
 export const plainSource = (words: string): string =>
   words.replaceAll(/sheet: [\w.]+(?:(?: less|,) sheet: [\w.]+)*(?:, [a-z][^)]*)?/g, 'coach sheet');
