@@ -92,6 +92,26 @@ test('the report prints on two pages at most, with all that an owner must read',
   await page.context().close();
 });
 
+test('nothing out of sight lengthens the page behind what scrolls in it', async () => {
+  const page = await goTo(`#/session/${session}`, phone);
+  const long: string[] = [];
+  for (const at of [
+    `session/${session}`,
+    `session/${session}/transcript`,
+    `report/${session}`,
+    'sheet/juniper-38',
+    'learn',
+    '',
+  ]) {
+    await page.goto(`${running.url}#/${at}`);
+    await page.waitForTimeout(600);
+    const over = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight);
+    if (over > 0) long.push(`${at}: ${over} px too long`);
+  }
+  expect(long).toEqual([]);
+  await page.context().close();
+});
+
 test('the history speaks of the coach sheet, never of a field as the sheet file names it', async () => {
   const page = await goTo('#/history/juniper-38');
   await page.getByText('limit: coach sheet').first().waitFor();

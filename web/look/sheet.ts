@@ -4,6 +4,8 @@ import { css } from 'lit';
 export const sheetLook = css`
   :host {
     display: block;
+    /* what is for hearing only stands where its scroller is, and does not lengthen the whole page */
+    position: relative;
     overflow-y: auto;
     overflow-x: hidden;
     overscroll-behavior: contain;

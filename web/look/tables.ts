@@ -5,6 +5,8 @@ export const tables = css`
   :host {
     display: block;
     height: 100%;
+    /* what is for hearing only stands where its scroller is, and does not lengthen the whole page */
+    position: relative;
     overflow-y: auto;
   }
   .paper {

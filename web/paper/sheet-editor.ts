@@ -353,7 +353,7 @@ export class SoapSheetEditor extends LitElement {
 
   #saving(changed: boolean): unknown {
     const wrong = this.#wrong.size;
-    return html`<div class="save no-print">
+    return html`<div class="save ${changed ? 'changed' : ''} no-print">
       <p role="status">
         ${
           wrong > 0

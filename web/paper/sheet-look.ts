@@ -70,9 +70,14 @@ export const sheetLook = css`
   .small {
     font-size: 0.875rem;
   }
-  .save {
+  .save.changed {
     position: sticky;
     bottom: 0;
+  }
+  .save .go {
+    grid-template-columns: 1fr 1fr;
+  }
+  .save {
     background: var(--paper);
     border-top: var(--line) solid var(--edge);
     padding: 10px 0;
