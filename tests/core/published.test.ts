@@ -16,7 +16,7 @@ import { si } from '../../server/core/quantity.ts';
 import { gravity, naturalFrequency, springRate, squeezed } from '../../server/core/spring.ts';
 import { angleOver, offsetOver } from '../../server/core/toe.ts';
 import { type Unit, fromSi, stepFromSi, stepToSi, toSi, unitNames } from '../../server/core/units.ts';
-import { smallestWireFor, wireDiameter, wireResistance } from '../../server/core/wire.ts';
+import { dropOf, smallestWireFor, wireDiameter, wireResistance } from '../../server/core/wire.ts';
 
 const Row = z.array(z.union([z.number(), z.string()])).min(1);
 const Table = z.strictObject({
@@ -111,6 +111,7 @@ const quantities: Record<string, (...inputs: number[]) => number> = {
   'standard atmosphere': (h) => atmosphereAt(si(h)),
   'wire diameter': (n) => fromSi(wireDiameter(n), 'in'),
   'wire resistance': (n, t) => wireResistance(n, q(1000, 'ft'), q(t, 'C')),
+  'voltage drop': (n, amps, feet) => dropOf(si(amps), wireResistance(n, q(2 * feet, 'ft'), q(20, 'C'))),
   'resistance ratio': (a, b) => wireResistance(12, si(1), q(b, 'C')) / wireResistance(12, si(1), q(a, 'C')),
   'smallest even wire': (amps, feet, volts) => smallestWireFor(si(amps), q(feet, 'ft'), si(volts), standard) ?? NaN,
   'hydrometer correction': (f) => gravityAt80F(1.25, q(f, 'F')) - 1.25,
@@ -128,6 +129,8 @@ const quantities: Record<string, (...inputs: number[]) => number> = {
   },
   'natural frequency': (load, area, volume, n) =>
     naturalFrequency(springRate(q(load / area, 'psi'), q(area, 'in2'), q(volume, 'in3'), n, trade), q(load, 'lb')),
+  // A kilogram on a spring that its weight presses down by so much: the stiffness is its weight over the sag.
+  'frequency of a sag': (mm) => naturalFrequency(si(gravity / toSi(mm, 'mm')), si(1)),
   'squeezed pressure': (p, a, b, n) => fromSi(squeezed(q(p, 'psi'), q(a, 'in3'), q(b, 'in3'), n, trade), 'psi'),
 };
 
