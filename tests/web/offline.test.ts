@@ -214,7 +214,7 @@ describe('long and printed', () => {
         'Juniper 38',
         'sags overnight',
         '1/2 in low left rear',
-        'heights.leftRear',
+        'coach sheet: heights left rear',
         'Is the frame on stands?',
         'yes: on stands',
         'took back: undo',

@@ -17,6 +17,7 @@ import { marks, stepFor } from '../../web/draw/scale.ts';
 import { planStrip } from '../../web/draw/strip.ts';
 import { exchangesOf, headline } from '../../web/exchanges.ts';
 import { readFrame } from '../../web/frame.ts';
+import { sheetSource } from '../../web/sheet-source.ts';
 import * as line from '../../web/note-line.ts';
 import { hashOf, routeOf } from '../../web/route.ts';
 import { addBoard, addEarlier, addEntries, freshState, missing, type SessionState } from '../../web/session-state.ts';
@@ -33,6 +34,19 @@ const note = (id: string, text: string, at = 0, read = {}): Draft => ({
   at,
   seen: 0,
   read: { ...nothingRead, ...read },
+});
+
+describe('where a figure comes from', () => {
+  test('a field of the sheet is read as words, the sheet named once, anything else left alone', () => {
+    expect(sheetSource('sheet: heights.leftRear')).toBe('coach sheet: heights left rear');
+    expect(sheetSource('sheet: supply.cutIn, sheet: supply.cutOut')).toBe('coach sheet: supply cut in, supply cut out');
+    expect(sheetSource('sheet: supply.cutIn, supply.cutOut')).toBe('coach sheet: supply cut in, supply cut out');
+    expect(sheetSource('sheet: service.0')).toBe('coach sheet: service row 1');
+    expect(sheetSource('sheet: supply.leakLimit, added in this session')).toBe(
+      'coach sheet: supply leak limit, added in this session',
+    );
+    expect(sheetSource('common practice, no source')).toBe('common practice, no source');
+  });
 });
 
 describe('the note line', () => {

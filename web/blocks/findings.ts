@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { Finding } from '../../server/findings/finding.ts';
 import { drawing } from '../draw/drawing.ts';
 import { tell } from '../events.ts';
+import { sheetSource } from '../sheet-source.ts';
 import { verdictMark } from '../show.ts';
 import { whyView } from './why.ts';
 
@@ -11,7 +12,7 @@ export const limitWords = (f: Finding): string => {
   const { low, high, source } = f.limit;
   const range =
     low && high ? `${low.text} to ${high.text}` : low ? `at least ${low.text}` : high ? `at most ${high.text}` : '';
-  return range === '' ? source.words : `limit ${range} (${source.words})`;
+  return range === '' ? sheetSource(source.words) : `limit ${range} (${sheetSource(source.words)})`;
 };
 
 export const findingsView = (list: readonly Finding[], asked: readonly string[]): TemplateResult =>

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { figureOf, verdictMark } from '../show.ts';
 import type { Onward } from '../led-to.ts';
 import type { Tables } from '../transcript.ts';
+import { sheetSource } from '../sheet-source.ts';
 import { limitWords } from './findings.ts';
 
 /** How a moment is written, and the way back to a note. */
@@ -61,7 +62,7 @@ export const tablesView = (t: Tables, how: How): TemplateResult => {
                         <span aria-hidden="true">${mark} </span><b>${r.it.words}</b
                         ><span class="hear"> ${words}</span>${r.gone ? ' (taken back)' : ''}
                       </td>
-                      <td>${limitWords(r.it) || r.it.why.source.words}</td>
+                      <td>${limitWords(r.it) || sheetSource(r.it.why.source.words)}</td>
                       <td>${how.to(r.seq)}</td>
                       <td>
                         ${how.on(r.seq, r.it.key).map((o) => html`<span title=${o.words}>${how.to(o.seq)}</span> `)}
