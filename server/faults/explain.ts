@@ -223,7 +223,7 @@ export const howSure = (standing: Standing, sheet: Sheet): Explained[] => {
 };
 
 /** Reports that disagree, or that the leading explanation does not expect. */
-export const contradictionsOf = (w: Weighed): string[] => {
+export const contradictionsOf = (w: Pick<Weighed, 'evidence'>): string[] => {
   const disagree = w.evidence.filter((e) => e.note === 'contradicts');
   const sees = [...new Set(disagree.map((e) => e.see))];
   return sees.map((see) => {

@@ -1,6 +1,7 @@
 /** Verdicts that fall are taken back out loud, with the note that felled them. Pure. */
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { evidenceOf } from './evidence.ts';
 import { contradictionsOf } from './explain.ts';
 import { rankOf } from './rank.ts';
 import { bitsFor } from './suspects.ts';
@@ -52,11 +53,14 @@ export const withdrawn = (before: Standing, after: Standing, sheet?: Sheet): str
 
 /** Reports that have come to disagree, and readings that a second gauge has put in doubt. */
 const doubts = (before: Standing, after: Standing, sheet: Sheet): string[] => {
-  const was = weigh(before, sheet);
   const is = weigh(after, sheet);
-  const known = new Set(contradictionsOf(was));
-  const out = contradictionsOf(is).filter((words) => !known.has(words));
+  const said = contradictionsOf(is);
   const doubted = is.evidence.filter((e) => e.note === 'gauge in doubt');
+  if (said.length === 0 && doubted.length === 0) return [];
+  // what was in doubt before hangs on the evidence alone: nothing is weighed for it
+  const was = { evidence: evidenceOf(before, sheet) };
+  const known = new Set(contradictionsOf(was));
+  const out = said.filter((words) => !known.has(words));
   if (doubted.length > 0 && !was.evidence.some((e) => e.note === 'gauge in doubt'))
     out.push(
       `The gauges disagree, so what I took from the tank gauge no longer counts for much: ${doubted.map((e) => `"${e.words}"`).join(', ')}. Read again by the gauge you trust.`,
