@@ -109,4 +109,21 @@ describe('heights on tyres that are off', () => {
     ]);
     expect(byKey(b.found, 'height@left rear').words).not.toMatch(/tyre/);
   });
+
+  it('left against right is told as taped, with the tyre to set first', () => {
+    const notes = (pressure: number): string =>
+      byKey(
+        bench(known, [
+          [
+            0,
+            `reading pressure @ left rear tyre = ${pressure} psi`,
+            'reading height @ left rear = 13 3/8 in',
+            'reading height @ right rear = 13 3/4 in',
+          ],
+        ]).found,
+        'side to side@rear',
+      ).why.notes.join();
+    expect(notes(70)).toMatch(/not corrected for the tyres: first set left rear tyre to 90 psi/);
+    expect(notes(90)).not.toMatch(/tyres/);
+  });
 });

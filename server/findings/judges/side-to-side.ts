@@ -4,9 +4,18 @@ import { type Corner, attitudeOf, corners, leanOf } from '../../core/heights.ts'
 import { si } from '../../core/quantity.ts';
 import { type Case, type Judge, inputOf, physics, sheetInput, sheetSource, touched, unitOf } from '../case.ts';
 import { cornerOf, cornerPlace, heightRange, heightValue, nominalOf, setWith, tapeHalf } from '../corner-sheet.ts';
+import { cornerTyres } from '../corner-tyres.ts';
 import type { Drawing, Finding } from '../finding.ts';
 import { shown, typed } from '../show.ts';
 import { size } from '../height-remedy.ts';
+
+/** What the tyres do to heights that are held against each other; nothing where they are right or were not read. */
+const tyreNotes = (c: Case, facts: readonly ReadingFact[]): string[] => {
+  const set = facts.flatMap((f) => cornerTyres(c, cornerOf(f.where.v)!, f.at)?.set ?? []);
+  return set.length === 0
+    ? []
+    : [`as taped, not corrected for the tyres: first set ${[...new Set(set)].join(', ')}, then tape it again`];
+};
 
 /** Left against right of one end, where both belong to one set. */
 const across = (c: Case, set: Partial<Record<Corner, ReadingFact>>, end: 'front' | 'rear'): Finding | null => {
@@ -50,7 +59,10 @@ const across = (c: Case, set: Partial<Record<Corner, ReadingFact>>, end: 'front'
         ...(track ? [sheetInput('track', track, 'alignment.track')] : []),
       ],
       source: limit ? sheetSource('heights.sideToSide') : physics('the two readings'),
-      notes: lean === null ? [] : [`lean ${shown(Math.abs(lean), 'deg', 0.0009).text}, measured across the track`],
+      notes: [
+        ...(lean === null ? [] : [`lean ${shown(Math.abs(lean), 'deg', 0.0009).text}, measured across the track`]),
+        ...tyreNotes(c, [left, right]),
+      ],
     },
     ...(limit
       ? {}
@@ -116,6 +128,7 @@ const attitude = (c: Case, set: Partial<Record<Corner, ReadingFact>>): Finding |
       ],
       source: physics('geometry of four points'),
       notes: [
+        ...tyreNotes(c, all),
         Math.abs(a.twist) > Math.max(half, tolerance / 2)
           ? 'twist is what an uneven floor, a soft front corner or one rear valve off its height leaves: bellows pressures tell them apart'
           : 'little twist: the four corners lie in one plane',
