@@ -8,7 +8,7 @@ const sides: readonly (readonly [RegExp, string])[] = [
   [/\b(?:rf|fr|right front|front right)\b/i, 'right front'],
 ];
 const side = (name: string): string | null =>
-  /\bleft\b/i.test(name) ? 'left' : /\bright\b/i.test(name) ? 'right' : null;
+  /\b(?:left|lh)\b/i.test(name) ? 'left' : /\b(?:right|rh)\b/i.test(name) ? 'right' : null;
 
 export const placeNamed = (raw: string, dimension: Dimension): string | null => {
   const name = raw.replaceAll(/[_.-]+/g, ' ');

@@ -75,6 +75,18 @@ const wordy = (row: Row): boolean => row.cells.every((cell) => !numeric.test(cel
 const isDecimalComma = (rows: readonly Row[]): boolean =>
   rows.length > 0 && rows.every((row) => row.cells.length === 2 && row.cells.every((c) => /^\d+$/.test(c)));
 
+/** "7,71" of a row that was split at its decimal comma; null where no two whole numbers stand side by side. */
+const splitNumber = (row: Row): string | null => {
+  const at = row.cells.findIndex((c, i) => i > 0 && /^\d+$/.test(c) && /^[-+]?\d+$/.test(row.cells[i - 1]!));
+  return at < 0 ? null : `${row.cells[at - 1]!},${row.cells[at]!}`;
+};
+const becauseComma = (row: Row): string => {
+  const number = splitNumber(row);
+  return number === null
+    ? ''
+    : `: "${number}" looks like a decimal comma in a file with commas between its columns; save it with semicolons between the columns, or with decimal points`;
+};
+
 /** Raises LoggerError for an empty text, one too long, one of a single column, or rows of unequal width. */
 export const tableOf = (text: string): Table => {
   if (text.length > mostText)
@@ -94,6 +106,13 @@ export const tableOf = (text: string): Table => {
   const all = rowsBy(text.replaceAll(/\r\n?/g, '\n'), best.separator);
   const { width } = commonWidth(all);
   const start = all.findIndex((row) => row.cells.length === width);
+  // a header of fewer columns than the rows below it: their decimal commas were taken for separators
+  const above = all[start - 1];
+  if (best.separator === ',' && above && above.cells.length > 1 && wordy(above) && splitNumber(all[start]!))
+    throw new LoggerError(
+      `${width} columns where the header has ${above.cells.length}${becauseComma(all[start]!)}`,
+      all[start]!.line,
+    );
   const table = all.slice(start);
   let heads = 0;
   while (heads < Math.min(3, table.length) && wordy(table[heads]!)) heads += 1;
@@ -109,7 +128,10 @@ export const tableOf = (text: string): Table => {
   if (rows.length === 0) throw new LoggerError('a header and no readings', table[heads - 1]?.line ?? 1);
   for (const row of rows)
     if (row.cells.length !== width && row.cells.slice(width).some(Boolean))
-      throw new LoggerError(`${row.cells.length} columns where the others have ${width}`, row.line);
+      throw new LoggerError(
+        `${row.cells.length} columns where the others have ${width}${best.separator === ',' ? becauseComma(row) : ''}`,
+        row.line,
+      );
     else if (row.cells.length < width && row !== rows.at(-1))
       throw new LoggerError(`${row.cells.length} columns where the others have ${width}`, row.line);
   if (best.separator === ',' && heads === 0 && isDecimalComma(rows))

@@ -151,6 +151,11 @@ const bad: readonly [string, LoggerWishes, string][] = [
   ['elapsed-no-unit.csv', {}, 'line 2, column 1: "Time" counts in seconds or minutes? Write the unit into its name'],
   ['mixed-units.csv', {}, 'line 3, column 2: "7.6 bar" where the column is in psi'],
   ['uneven.csv', {}, 'line 3: 3 columns where the others have 2'],
+  [
+    'comma-splits.csv',
+    {},
+    'line 2: 3 columns where the header has 2: "7,71" looks like a decimal comma in a file with commas between its columns; save it with semicolons between the columns, or with decimal points',
+  ],
   ['day-or-month.csv', {}, 'line 3, column 1: "02/03/2026" may be day or month first: write dates as 2026-10-06'],
   ['no-times.csv', {}, 'line 2: no column of times: the columns are "Date", "Tank psi"'],
   ['which-corner.csv', {}, 'line 2, column 2: column 2 "Height mm": what was measured, and where?'],
