@@ -111,6 +111,9 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     case 'limit':
     case 'how long':
     case 'work out': {
+      // Names nothing: what was found last is meant.
+      if (/^\W*(?:so |and |ok )?what (?:does|do) (?:that|this|it) mean\W*$/i.test(ask.words))
+        return explainWhy(undefined, ask.words, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
       const worked = workOut(ask, standing, sheet);
       if (worked) return workedBlocks(worked);
       return answersAlone({ ...ask, ask: 'what is' });
@@ -120,7 +123,9 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
       return guide ? stepBlock(guide, 0, sheet, standing.gates) : answersAlone({ ...ask, ask: 'what is' });
     }
     case 'what is': {
-      const worked = /\d/.test(ask.words) ? workOut(ask, standing, sheet) : null;
+      // "what is due", "what does a full water tank do": sums without a number of their own.
+      const sum = /\d|\bdue\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(ask.words);
+      const worked = sum ? workOut(ask, standing, sheet) : null;
       return worked ? workedBlocks(worked) : answersAlone(ask);
     }
     case 'help':

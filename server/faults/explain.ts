@@ -121,6 +121,9 @@ export const explainWhy = (about: string | undefined, words: string, standing: S
   const cause = lead ? w.model.index.get(lead.fault) : undefined;
   const out = [...explainNext(standing), ...(cause === undefined ? [] : [explainFault(w, cause)])];
   if (out.length > 0) return out;
+  const found = [...standing.findings.values()];
+  const newest = found.findLast((f) => f.verdict !== 'within') ?? found.at(-1);
+  if (newest) return [{ words: `${newest.words}.`, lines: [...newest.why.notes], why: newest.why }];
   return [
     {
       words: 'There is nothing to explain yet.',

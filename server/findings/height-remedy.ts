@@ -3,7 +3,7 @@ import { type Corner, armChange, torsionTurns } from '../core/heights.ts';
 import { si } from '../core/quantity.ts';
 import type { Unit } from '../core/units.ts';
 import { type Case } from './case.ts';
-import { plain, shown } from './show.ts';
+import { quarterTurns, shown } from './show.ts';
 
 export const size = (value: number, unit: Unit, half: number): string =>
   shown(Math.abs(value), unit, half, { difference: true }).text;
@@ -19,7 +19,7 @@ export const remedy = (c: Case, corner: Corner, off: number, unit: Unit, half: n
     ];
   if (!rear && turn)
     return [
-      `to correct: ${plain(Math.abs(torsionTurns(si(off), si(turn.si))))} turns of the adjuster ${off < 0 ? 'up' : 'down'} (sheet: heights.torsionPerTurn ${turn.text} a turn), load off it by the maker's method; then check the front alignment`,
+      `to correct: ${quarterTurns(torsionTurns(si(off), si(turn.si)))} of the adjuster ${off < 0 ? 'up' : 'down'} (sheet: heights.torsionPerTurn ${turn.text} a turn), load off it by the maker's method; then check the front alignment`,
     ];
   return [];
 };

@@ -10,12 +10,23 @@ type More = {
   high?: number;
 };
 
+/** Seconds from two minutes up as a person says them: "5 1/2 min", "5 min 37 s". Null where seconds or their unit stay. */
+const minutesSaid = (value: number, unit: Unit, pm: number): string | null => {
+  if (unit !== 's' || value < 119.5) return null;
+  const whole = pm > 15 ? Math.round(value / 30) * 30 : Math.round(value);
+  const [minutes, seconds] = [Math.floor(whole / 60), whole % 60];
+  return seconds === 0 ? `${minutes} min` : seconds === 30 ? `${minutes} 1/2 min` : `${minutes} min ${seconds} s`;
+};
+
+const amountText = (value: number, unit: Unit, pm: number, difference: boolean): string =>
+  minutesSaid(value, unit, pm) ?? showAmount(value, unit, pm, difference);
+
 /** `value` (SI) as it is shown in `unit`; `pm` half the resolution it can carry, SI. */
 export const shown = (value: number, unit: Unit, pm: number, more: More = {}): Shown => ({
   si: value,
   pm,
   unit,
-  text: showAmount(value, unit, pm, more.difference ?? false),
+  text: amountText(value, unit, pm, more.difference ?? false),
   ...(more.low === undefined ? {} : { low: more.low }),
   ...(more.high === undefined ? {} : { high: more.high }),
 });
@@ -23,9 +34,9 @@ export const shown = (value: number, unit: Unit, pm: number, more: More = {}): S
 /** What was typed, said plainly with its unit: "95 psi", "10 to 12 psi", "about 90 psi". */
 export const typed = (amount: Amount, difference = false): string => {
   const { unit, pm } = amount;
-  const text = showAmount(amount.si, unit, pm, difference);
+  const text = amountText(amount.si, unit, pm, difference);
   const about = amount.about ? `${amount.about} ` : '';
-  return about + (amount.to === undefined ? text : `${text} to ${showAmount(amount.to, unit, pm, difference)}`);
+  return about + (amount.to === undefined ? text : `${text} to ${amountText(amount.to, unit, pm, difference)}`);
 };
 
 /** A sheet's or note's amount: its own writing where the unit is the wanted one, else converted. */
@@ -124,3 +135,14 @@ export const inUnit = (value: number, unit: Unit, difference = false): number =>
   difference ? stepFromSi(value, unit) : fromSi(value, unit);
 
 export const sameDimension = (a: Unit, b: Unit): boolean => dimensionOf(a) === dimensionOf(b);
+
+/** Turns to the quarter that a wrench can be trusted with: "4 turns", "about 5 1/4 turns". */
+export const quarterTurns = (turns: number): string => {
+  const size = Math.abs(turns);
+  const quarters = Math.round(size * 4);
+  if (quarters === 0) return 'less than 1/4 turn';
+  const whole = Math.floor(quarters / 4);
+  const part = ['', '1/4', '1/2', '3/4'][quarters % 4]!;
+  const text = [whole > 0 ? `${whole}` : '', part].filter((t) => t !== '').join(' ');
+  return `${Math.abs(quarters / 4 - size) > 0.01 ? 'about ' : ''}${text} turn${quarters > 4 ? 's' : ''}`;
+};

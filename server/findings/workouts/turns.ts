@@ -3,7 +3,7 @@ import { armChange, leanOf, torsionTurns } from '../../core/heights.ts';
 import { si } from '../../core/quantity.ts';
 import { stepToSi } from '../../core/units.ts';
 import { physics, sheetInput } from '../case.ts';
-import { plain, sheetUnit, shown } from '../show.ts';
+import { quarterTurns, sheetUnit, shown } from '../show.ts';
 import { amountInput, bare, lengthUnit, type Question, said, type Workout, type Worked } from './question.ts';
 
 const change = (q: Question): { si: number; pm: number; text: string } | null => {
@@ -24,7 +24,7 @@ const torsion = (q: Question, h: { si: number; text: string }): Worked => {
       wants: { field: 'heights.torsionPerTurn', question: 'How much height does one turn of the front adjuster give?' },
     };
   return {
-    words: `${plain(torsionTurns(si(h.si), si(per.si)))} turns of the front adjuster for ${h.text}`,
+    words: `${quarterTurns(torsionTurns(si(h.si), si(per.si)))} of the front adjuster for ${h.text}`,
     lines: [
       "load off the bar by the maker's method: never backed off by hand under load",
       'both front corners, then the rear again; check the front alignment after',
