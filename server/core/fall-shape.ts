@@ -14,6 +14,9 @@ export type Knee = {
   readonly from: number;
 };
 
+/** Places tried for the knee, spread evenly: work grows with the readings, not their square. A limit of ours. */
+const mostSplits = 100;
+
 /**
  * The knee of a fall, or null where one steady decay explains the readings as well. Needs four readings, two on each
  * side. It counts when two legs fit better by more than 9 (chi squared), the second leg is level within the gauge, and the
@@ -24,7 +27,8 @@ export const kneeOf = (readings: readonly TankReading[], atmosphere: AbsolutePre
   if (readings.length < 4) return null;
   const one = usable.length >= 2 ? fitDecay(readings, atmosphere).chi2 : Infinity;
   let best: { chi2: number; knee: Knee } | null = null;
-  for (let i = 2; i <= readings.length - 2; i++) {
+  const step = Math.max(1, Math.ceil((readings.length - 3) / mostSplits));
+  for (let i = 2; i <= readings.length - 2; i += step) {
     const first = readings.slice(0, i);
     const rest = readings.slice(i);
     if (first.filter((r) => r.p > 2 * r.sd).length < 2 || first[0]!.t === first.at(-1)!.t) continue;
