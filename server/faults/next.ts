@@ -246,7 +246,7 @@ const splits = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): string => 
               ? w.model.faults[x]!.title
               : `${w.model.faults[w.faultOfCause[x]!]!.where} mended`,
           )
-          .join(' with ');
+          .join(', and ');
   let best: { a: number; b: number; worth: number } | null = null;
   for (let a = 0; a < Math.min(6, hs.length); a++)
     for (let b = a + 1; b < Math.min(10, hs.length); b++) {

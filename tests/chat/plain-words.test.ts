@@ -33,3 +33,10 @@ describe('an answer in the words of the bench', () => {
     expect(words(await t.ask('what does a full water tank do'))).toMatch(/it weighs \d+ lb/);
   });
 });
+
+it('names two faults that stand together as two sentences joined, not one with another inside', async () => {
+  const blocks = await (await typingOn()).type('heights LF 14 1/2, RF 14 1/4, LR 13, RR 13 3/4');
+  const why = block(blocks, 'check')?.why ?? '';
+  expect(why).toContain('It tells');
+  expect(why).not.toMatch(/leaks with the/);
+});
