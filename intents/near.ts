@@ -129,11 +129,10 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const next = follower(c, i, false);
   const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
   const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
-  // "rear 287 n/s 289 o/s": an end, then each side after its number
-  if (next && endThenSides(c)) {
-    const end = (c.items.find((it) => it.k === 'place') as PlaceItem).p.end;
-    const side = c.items[next.index] as PlaceItem;
-    return { item: { ...side, p: { ...side.p, ...(end ? { end } : {}) } }, index: next.index, after: true };
+  const head = next ? headThenPlaces(c) : null;
+  if (next && head) {
+    const item = c.items[next.index] as PlaceItem;
+    return { item: { ...item, p: { ...head.p, ...item.p } }, index: next.index, after: true };
   }
   // "13-1/8 lr 13-3/8 rr": a clause that begins with a number and ends with a place says each place after its number
   if (next && numbersLead(c)) return after;
@@ -172,20 +171,20 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   return own;
 };
 
-/** End, number, side, number, side. */
-const endThenSides = (c: Clause): boolean => {
-  const [end, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
-  return (
-    end?.k === 'place' &&
-    end.p.end !== undefined &&
-    !end.p.side &&
-    !end.p.part &&
-    rest.length >= 4 &&
-    rest.length % 2 === 0 &&
-    rest.every((it, j) =>
-      j % 2 === 0 ? plainNumber(it) : it.k === 'place' && it.p.side !== undefined && !it.p.part && !it.p.end,
-    )
+/** "rear 287 n/s 289 o/s", "tyres 95 front 90 rear": what they are of, then each place after its number. */
+const headThenPlaces = (c: Clause): PlaceItem | null => {
+  const [head, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
+  if (head?.k !== 'place' || head.p.side || rest.length < 4 || rest.length % 2 !== 0) return null;
+  const ends = head.p.end !== undefined;
+  if (ends === (head.p.part !== undefined) || (head.p.part && !sideable.has(head.p.part))) return null;
+  const fits = rest.every((it, j) =>
+    j % 2 === 0
+      ? plainNumber(it)
+      : it.k === 'place' &&
+        !it.p.part &&
+        (ends ? it.p.side !== undefined && !it.p.end : Boolean(it.p.side ?? it.p.end)),
   );
+  return fits ? head : null;
 };
 /** Number, place, number, place ..., nothing else that says something. */
 const numbersLead = (c: Clause): boolean => {
