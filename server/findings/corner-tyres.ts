@@ -49,7 +49,16 @@ const tyresOf = (c: Case, corner: Corner, at: number): ReadingFact[] => {
   return [...newest.values()];
 };
 
+/**
+ * A loaded tyre is pressed in by no more than this share of its diameter (common practice, no source): the most that a
+ * pressure can move a corner, where nobody measured it. Diameter, m, of a tyre that the sheet does not give: a large one.
+ */
+const deepest = 0.1;
+const largeTyre = 1.1;
+
 export type CornerTyres = {
+  /** The most the tyres can have moved the corner, m, either way. */
+  readonly most: number;
   /** How much higher than at the sheet's pressure the corner stands, m, with its half width; null: not known. */
   readonly rise: { readonly si: number; readonly pm: number } | null;
   /** "left rear tyre to 89 psi". */
@@ -94,7 +103,14 @@ export const cornerTyres = (c: Case, corner: Corner, at: number): CornerTyres | 
         )
       : null;
   const mean = (values: readonly number[]): number => values.reduce((a, b) => a + b, 0) / values.length;
+  const diameter = c.sheet.tyres?.diameter?.si ?? largeTyre;
   return {
+    // Deflection inversely as pressure: d (wanted / now - 1).
+    most: floor
+      ? deepest *
+        diameter *
+        mean(held.map((h) => Math.abs(h.want.si / Math.max(middle(h.fact.amount.v), 0.1 * h.want.si) - 1)))
+      : 0,
     rise: each && {
       si: mean(each.map((r) => r.rise)),
       // What the gauge could not read comes on top of what the straight line leaves out.

@@ -33,6 +33,8 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const rise = tyres?.rise ?? null;
   const atSheet = value - (rise?.si ?? 0);
   const verdict = verdictOf(atSheet, rise?.pm ?? 0, range);
+  const most = tyres?.most ?? 0;
+  const stands = verdictOf(value - most, 0, range) === verdict && verdictOf(value + most, 0, range) === verdict;
   const place = cornerPlace[which];
   const found = isAsFound(c, fact);
   const off = nominal === null ? null : value - nominal;
@@ -69,8 +71,8 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
         ? rear && level && !isLater(c, fact)
           ? [{ see: `${side} as found`, outcome: level }]
           : []
-        : // A corner on tyres that are off does not speak against valve or link unless it can be corrected.
-          ride && (tyres === null || rise !== null)
+        : // A corner on tyres that are off does not speak against valve or link unless it can be corrected or is off by more than tyres can do.
+          ride && (tyres === null || rise !== null || stands)
           ? [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }]
           : [];
   const notes = found
