@@ -174,6 +174,15 @@ export const numberItem = (
     item.about = 'about';
     next = ish + 1;
   }
+  // "150k mi": thousands of miles; a bare "150k" says nothing certain
+  if (n.kind === 'whole' && tokens[next]?.low === 'k') {
+    const far = unitAt(tokens, spaceAt(tokens, next + 1), false);
+    if (far?.unit !== 'mi' && far?.unit !== 'km') return null;
+    return {
+      ...finish(far.next),
+      item: { ...finish(far.next).item, value: n.value * 1000, step: 1000, unit: far.unit },
+    };
+  }
   // "13 and quarter"
   const andPart =
     n.kind === 'whole' && n.value > 3

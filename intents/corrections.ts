@@ -70,6 +70,8 @@ const placeSaid = (item: PlaceItem, text: string): string => {
 /** The unit of a bare number that corrects: that of the reading it corrects. */
 const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit => {
   if (n.unit) return n.unit;
+  // 13 5/8 is read off a tape, whatever was read before
+  if (n.step < 1 && Number.isInteger(1 / n.step) && ![0.1, 0.01, 0.001].includes(n.step)) return 'in';
   if (other?.unit) return other.unit;
   const readings = context.recent
     .flatMap((c) => c.facts)
