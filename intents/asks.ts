@@ -25,7 +25,9 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
     return { kind, topic: topic.trim(), span, words: sentence.text };
   }
   // "is the right bag leaking": asked, though nobody typed the mark
-  const yesNo = /^(?:is|are|was|were|does|has) (?:the|it|this|that|my|there|they|she|he)\b(?<topic>.+)/.exec(low);
+  const yesNo = /^(?:is|are|was|were|does|has|will|would) (?:the|it|this|that|my|there|they|she|he)\b(?<topic>.+)/.exec(
+    low,
+  );
   if (
     yesNo &&
     !/^(?:is|was) (?:it|that|this) (?:ok|safe|fine|alright)\b/.test(low) &&

@@ -51,7 +51,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     .map(phraseOf);
   if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;
   if (ahead.unit && !['pressure', 'length', 'mass'].includes(dimensionOf(ahead.unit))) return null;
-  const over = durationAfter(c, at);
+  const over = durationAfter(c, at) ?? (changing === 'fall' && ahead.unit !== null ? w.spell : null);
   // "dropped 95 to 89": from and to, read by the number
   if (
     c.items.slice(at + 1, at + 4).some((it) => it.k === 'prep' && it.phrase === 'to') &&

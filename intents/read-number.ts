@@ -10,11 +10,22 @@ import { readDuration } from './read-time.ts';
 import { phraseOf, use, type Clause, type Walk } from './walk.ts';
 import { unreadable } from './ask-about.ts';
 
+const monthBefore = /\b(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]* $/i;
 const resting = /^(?:rests?|rested|resting|idle|idles|quiet|sits|stops|stopped|waits)$/;
 
 /** Reads the number at `index`; the index after what it took. */
 export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   if (w.used.has(n)) return index + 1;
+  // "drained august 2": a day of a month, no figure of the coach
+  if (
+    n.unit === null &&
+    n.whole &&
+    n.value <= 31 &&
+    monthBefore.test(w.text.slice(Math.max(0, n.span[0] - 12), n.span[0]))
+  ) {
+    use(w, n);
+    return index + 1;
+  }
   if (n.elapsed !== undefined) {
     use(w, n);
     if (n.elapsed > 0) w.pendingWhen = { text: n.text, after: n.elapsed, spans: [n.span] };

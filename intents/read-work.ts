@@ -1,4 +1,5 @@
 /** Work done, planned or left. */
+import type { Span, When } from './shapes.ts';
 import { tidy } from './merge-places.ts';
 import { denied, find, nextReal, placeAt } from './near.ts';
 import { dayWhen } from './read-condition.ts';
@@ -45,6 +46,24 @@ const unknownObject = (c: Clause, index: number): boolean => {
     (lead?.k === 'filler' && /^(?:the|a|an|all|both|my|his|her|every)$/.test(lead.phrase) && thing?.k === 'unknown') ||
     (lead?.k === 'unknown' && /^[a-z]{3,}s$/.test(lead.low))
   );
+};
+
+const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+/** "drained august 2": how many days back that was, of the last such day; null when no day of a month follows. */
+const monthDay = (w: Walk, from: number): When | null => {
+  const m =
+    /^[^,.;\n]{0,24}?\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* (\d{1,2})(?:st|nd|rd|th)?\b/i.exec(
+      w.text.slice(from, from + 50),
+    );
+  const day = Number(m?.[2]);
+  if (!m || day < 1 || day > 31) return null;
+  const now = new Date(w.context.at);
+  const month = months.indexOf(m[1]!.toLowerCase());
+  const then = new Date(Date.UTC(now.getUTCFullYear(), month, day));
+  if (then.getTime() > w.context.at) then.setUTCFullYear(then.getUTCFullYear() - 1);
+  const start = from + m[0].search(/(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i);
+  const span: Span = [start, from + m[0].length];
+  return { text: w.text.slice(...span), day: Math.floor((w.context.at - then.getTime()) / 86_400_000), spans: [span] };
 };
 
 /** Reads the work at `index`; the index after what it took. */
@@ -129,13 +148,14 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
               it.low,
             )),
       );
+  const dated = monthDay(w, item.span[1]);
   const draft = {
     is: 'work',
     where: whereOf(loc),
     word: 'own',
     what: said(item.v, item),
     done: !neg && !plan,
-    ...dayWhen(w, c, index),
+    ...(dated ? { when: dated } : dayWhen(w, c, index)),
   } as Draft;
   const shared = place && item.v === 'soaped' ? w.pending.filter((p) => p.p.part !== undefined) : [];
   if (!place && w.group.length > 1 && !road)

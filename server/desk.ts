@@ -39,7 +39,7 @@ type DecidedIn = Pick<Extract<Draft, { is: 'decided' }>, 'about' | 'line' | 'yes
 
 /** Folded sessions kept at hand: this many, and no more entries in all than this (4 to 5 kB each in memory, measured). */
 const keptSessions = 400;
-const keptEntries = 10_000;
+const keptEntries = 12_000;
 const tries = 8;
 /** How far a page's clock may be ahead before its time is not believed. */
 const aheadMost = 5 * 60_000;

@@ -3,6 +3,11 @@ import type { AskKind } from '../shapes.ts';
 
 /** `topic`: what the question is about, taken from the named group. */
 export const askForms: readonly (readonly [AskKind, RegExp])[] = [
+  ['work out', /^will (?:it|the (?:tank|drain|line|water)|that) freeze\b(?<topic>.*)/],
+  [
+    'how long',
+    /^will (?:it|she|the (?:coach|bus|tank)|that side|this) (?:still )?(?:be (?:level|up|down|flat)|stay|hold|stand|last|sag|go down)\b(?<topic>.*)/,
+  ],
   [
     'how sure',
     /^(?:so )?what (?:would|could|will|might) (?:change|make you change|sway) (?:your|the|its) mind\b(?<topic>.*)|^what would (?:prove|disprove) (?:it|that)\b(?<topic2>.*)/,
