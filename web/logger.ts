@@ -28,11 +28,34 @@ export const wishesIn = (line: string): { place?: string; column?: number; start
   };
 };
 
-export const noteOfFile = async (file: File, line: string, zone: string | undefined): Promise<FromFile> => {
+/** The coach's wall clock. */
+const nowIn = (zone: string | undefined, at: number): { minutes: number; date: string } => {
+  const parts = new Intl.DateTimeFormat('en-CA', {
+    timeZone: zone ?? 'UTC',
+    year: 'numeric',
+    month: '2-digit',
+    day: '2-digit',
+    hour: '2-digit',
+    minute: '2-digit',
+    hourCycle: 'h23',
+  }).formatToParts(at);
+  const part = (type: string): string => parts.find((p) => p.type === type)?.value ?? '0';
+  return {
+    minutes: Number(part('hour')) * 60 + Number(part('minute')),
+    date: `${part('year')}-${part('month')}-${part('day')}`,
+  };
+};
+
+export const noteOfFile = async (
+  file: File,
+  line: string,
+  zone: string | undefined,
+  at: number = Date.now(),
+): Promise<FromFile> => {
   const say = (words: string): FromFile => ({ trouble: `${file.name}: ${words}` });
   if (file.size > mostBytes) return say(`${Math.round(file.size / 1e6)} MB is too big: cut it first`);
   try {
-    const { text, said } = noteFromLogger(await file.text(), { ...wishesIn(line), zone });
+    const { text, said } = noteFromLogger(await file.text(), { ...wishesIn(line), zone, now: nowIn(zone, at) });
     return { text, said: [`${file.name}, read.`, ...said] };
   } catch (error) {
     if (!(error instanceof LoggerError)) return say('it could not be opened');

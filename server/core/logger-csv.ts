@@ -19,6 +19,8 @@ export type LoggerWishes = {
   readonly zone?: string | undefined;
   /** Minutes after midnight at which a file of elapsed time began. */
   readonly startedAt?: number | undefined;
+  /** The moment the file is put in, on the coach's wall clock: minutes after midnight, and the date as 2026-11-25. */
+  readonly now?: { readonly minutes: number; readonly date: string } | undefined;
 };
 export type LoggerNote = {
   readonly text: string;
@@ -159,8 +161,27 @@ export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerN
   if (kept.length < samples.length)
     said.push(`${kept.length} of ${samples.length} readings kept: the ends, the knees and even steps between.`);
 
-  const clock = times.clock ?? wishes.startedAt ?? null;
-  if (clock === null) said.push('The file tells no time of day: its first reading is put at the time of the note.');
+  // a note's times are of its own day and the night before: an older recording would be taken for today's
+  if (wishes.now && times.date !== null && /^\d{4}-/.test(times.date)) {
+    const days = (Date.parse(wishes.now.date) - Date.parse(times.date)) / 86_400_000;
+    if (days > 1 || days < 0)
+      throw new LoggerError(
+        `the recording is of ${times.date}, and a note holds only readings of its own day (${wishes.now.date}) or the night before`,
+        2,
+      );
+  }
+  // elapsed times end at the moment the file is put in: none of them lies ahead
+  const ended =
+    times.clock === null && wishes.startedAt === undefined && wishes.now
+      ? (((wishes.now.minutes - Math.ceil(samples.at(-1)!.t / 60)) % 1440) + 1440) % 1440
+      : null;
+  const clock = times.clock ?? wishes.startedAt ?? ended;
+  if (ended !== null)
+    said.push(
+      `The file tells no time of day: its last reading is taken as of now, so that it began at ${clockText(ended)}. If it did not, write when it began in the note line and choose the file again.`,
+    );
+  else if (clock === null)
+    said.push('The file tells no time of day: its first reading is put at the time of the note.');
   else if (times.date !== null) said.push(`Dated ${times.date} in the file; a note's times are of its own day.`);
   const whole = clock !== null && samples.at(-1)!.t < 43_200 && kept.every((i) => samples[i]!.t % 60 === 0);
   let before = 0;
