@@ -2,7 +2,7 @@
 import type { Fact, Reading, Span } from './shapes.ts';
 
 /** Words that name the dangerous deed itself report nothing: "crack it loose", "hit the bag with shop air". */
-export const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
+const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
   if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return false;
   if (f.is === 'work')
     return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
@@ -10,7 +10,7 @@ export const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
 };
 
 /** Words of the dangerous deed that would else be taken for signs, anywhere in its clause. */
-export const deedWords: ReadonlySet<string> = new Set([
+const deedWords: ReadonlySet<string> = new Set([
   'holds',
   'works',
   'ok',
@@ -31,7 +31,7 @@ export const deedWords: ReadonlySet<string> = new Set([
   'disconnected',
 ]);
 
-export const deedWorks: ReadonlySet<string> = new Set([
+const deedWorks: ReadonlySet<string> = new Set([
   'removed',
   'opened',
   'disconnected',
@@ -71,3 +71,62 @@ const deedFree: ReadonlySet<string> = new Set([
   'wont run',
   'stuck',
 ]);
+
+export type HazardClause = { readonly h: Reading['hazards'][number]; readonly span: Span };
+
+/** Whether a fact read in a note with dangers is one: what only names the deed, or is asked, meant or warned of, is none. */
+export const reported = (
+  f: Fact,
+  hazards: Reading['hazards'],
+  clauses: readonly HazardClause[],
+  text: string,
+): boolean => {
+  const inHazardSpan = (span: Span): boolean =>
+    hazards.some((h) => h.spans.some((s) => span[0] >= s[0] && span[1] <= s[1]));
+  const inHazardClause = (fact: Fact, names?: readonly string[]): boolean =>
+    clauses.some(
+      ({ h, span: [from, to] }) =>
+        (!names || names.includes(h.hazard)) &&
+        'what' in fact &&
+        fact.what.spans.some((s) => s[0] >= from && s[1] <= to),
+    );
+  const deed = (f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards);
+  if (deed) return false;
+  if (
+    f.is === 'work' &&
+    f.what.v === 'road tested' &&
+    hazards.some((h) => h.hazard === 'cords driven' || h.hazard === 'drive disabled')
+  )
+    return false;
+  if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
+  if (
+    f.is === 'sign' &&
+    f.what.v === 'works' &&
+    /^works? now|\bworks$/i.test(text.slice(f.what.spans[0]?.[0] ?? 0, (f.what.spans[0]?.[0] ?? 0) + 9).trim())
+  )
+    return true;
+  if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return true;
+  if (f.is === 'sign' && f.what.v === 'welded' && /relay|switch/.test(f.where.v) && !f.what.spans.some(inHazardSpan))
+    return true;
+  if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
+  if (
+    f.is === 'reading' &&
+    f.what.v === 'current' &&
+    f.where.from === 'assumed' &&
+    hazards.some((h) => h.hazard === 'fuse enlarged')
+  )
+    return false;
+  if (
+    f.is === 'reading' &&
+    f.what.v === 'distance driven' &&
+    hazards.some((h) => h.mode === 'intended' || h.mode === 'asked')
+  )
+    return false;
+  if (f.is === 'reading') return !inHazardClause(f, ['fuse enlarged', 'relief defeated']);
+  if (f.is === 'condition')
+    return !(
+      (f.what.v === 'fuse out' && inHazardClause(f, ['fuse enlarged'])) ||
+      (f.what.v === 'floor level' && inHazardClause(f, ['soft ground']))
+    );
+  return true;
+};

@@ -21,14 +21,7 @@ export const dottedTimes = (raw: Settled[], text: string): void => {
   if (leads.length >= 2) leads.forEach(take);
   raw.forEach((it, i) => {
     if (!like(it)) return;
-    const at = raw[i - 1];
-    const colon = raw[i + 1];
-    const number = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
-    if (
-      number &&
-      ((text[it.span[1]] === ':' && colon?.k === 'sep') ||
-        (at !== undefined && 'phrase' in at && at.phrase === 'at' && colon?.k === 'sep' && text[it.span[1]] === ':'))
-    )
-      take(it);
+    const followed = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
+    if (followed && text[it.span[1]] === ':' && raw[i + 1]?.k === 'sep') take(it);
   });
 };

@@ -29,6 +29,12 @@ export const phraseAt = (items: readonly Item[], i: number): string => {
           : '';
 };
 
+/** One of the `most` items before `i` is such a word. */
+const saidBefore = (items: readonly Item[], i: number, most: number, word: RegExp): boolean => {
+  for (let j = i - 1; j >= 0 && i - j <= most; j -= 1) if (word.test(phraseAt(items, j))) return true;
+  return false;
+};
+
 export const articles = /^(?:the|on|at|to|from|of|hand|both|and|,|my|its|is|right|far|toward|towards|in|for|by)?$/;
 
 export const leftVerbs =
@@ -135,9 +141,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     }
     case 'aired up':
     case 'pumped up':
-      return items
-        .slice(Math.max(0, i - 3), i)
-        .some((_, k) => /^(?:while|whilst|with|when|its|shes)$/.test(phraseAt(items, Math.max(0, i - 3) + k)));
+      return saidBefore(items, i, 3, /^(?:while|whilst|with|when|its|shes)$/);
     case 'plugged in':
       return /^(?:not|isnt|wasnt|was|is|its|were|been|to)$/.test(prev) && !placed;
     case 'old':
@@ -161,11 +165,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return (
         /^(?:in|into|under|in the|of|in a)$/.test(prev) &&
         !/^(?:in|of)$/.test(next) &&
-        items
-          .slice(Math.max(0, i - 4), i)
-          .some((_, k) =>
-            /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/.test(phraseAt(items, Math.max(0, i - 4) + k)),
-          )
+        saidBefore(items, i, 4, /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/)
       );
     case 'touched':
     case 'touch':
@@ -215,13 +215,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'leaks':
     case 'hiss':
       return (
-        items
-          .slice(Math.max(0, i - 3), i)
-          .some((o) =>
-            /^(?:find|finding|trace|chase|chasing|locate|hunt|hunting|source)$/.test(
-              o.k === 'senses' ? o.phrase : o.k === 'unknown' ? o.low : '',
-            ),
-          ) ||
+        saidBefore(items, i, 3, /^(?:find|finding|trace|chase|chasing|locate|hunt|hunting|source)$/) ||
         (/^(?:for|the|a)$/.test(prev) &&
           /^(?:look|looking|looked|check|hunting|search|listen|for)$/.test(phraseAt(items, i - 2)))
       );

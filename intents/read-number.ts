@@ -1,4 +1,5 @@
 /** What a number in a clause is: a time, a switch point, two ends of a change, a difference, or plainly a reading. */
+import { months } from './words/cues.ts';
 import { dimension, type Amounting } from './amount-item.ts';
 import { nextReal } from './near.ts';
 import { readFellTo, readFromEmpty, readFromTo } from './read-from-to.ts';
@@ -10,7 +11,7 @@ import { readDuration } from './read-time.ts';
 import { phraseOf, use, type Clause, type Walk } from './walk.ts';
 import { unreadable } from './ask-about.ts';
 
-const monthBefore = /\b(?:jan|feb|mar|apr|may|jun|jul|aug|sept?|oct|nov|dec)[a-z]* $/i;
+const monthBefore = new RegExp(`\\b(?:${months.join('|')})[a-z]* $`, 'i');
 const resting = /^(?:rests?|rested|resting|idle|idles|quiet|sits|stops|stopped|waits)$/;
 
 /** Reads the number at `index`; the index after what it took. */

@@ -64,23 +64,15 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
     if (both || follows) return switchPoint(w, c, n, index, phrase === 'on' ? 'cut-in' : 'cut-out', index - 1);
     return null;
   }
-  if (at === 1 && (phrase === 'on' || phrase === 'in')) {
+  if (at === 1 && /^(?:on|in|off|out)$/.test(phrase)) {
     const pumpish =
       place?.part === 'pump' ||
       place?.part === 'pressure switch' ||
       w.lastMeasure === 'cut-out' ||
       w.lastMeasure === 'cut-in' ||
       w.subject?.p.part === 'pump';
-    return pumpish ? switchPoint(w, c, n, index, 'cut-in', index - 2) : null;
-  }
-  if (at === 1 && (phrase === 'off' || phrase === 'out')) {
-    const pumpish =
-      place?.part === 'pump' ||
-      place?.part === 'pressure switch' ||
-      w.lastMeasure === 'cut-in' ||
-      w.lastMeasure === 'cut-out' ||
-      w.subject?.p.part === 'pump';
-    return pumpish ? switchPoint(w, c, n, index, 'cut-out', index - 2) : null;
+    const what = phrase === 'on' || phrase === 'in' ? 'cut-in' : 'cut-out';
+    return pumpish ? switchPoint(w, c, n, index, what, index - 2) : null;
   }
   const start = /^(?:(?:pump|comp|compressor) )?(?:start|starts|started|starts up|comes on|fires up|kicks on)$/.test(
     phrase,

@@ -1,5 +1,6 @@
 /** Work done, planned or left. */
 import type { Span, When } from './shapes.ts';
+import { months } from './words/cues.ts';
 import { tidy } from './merge-places.ts';
 import { denied, find, nextReal, placeAt } from './near.ts';
 import { dayWhen } from './read-condition.ts';
@@ -48,21 +49,17 @@ const unknownObject = (c: Clause, index: number): boolean => {
   );
 };
 
-const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+const monthDayForm = new RegExp(`^[^,.;\\n]{0,24}?\\b((${months.join('|')})[a-z]* (\\d{1,2})(?:st|nd|rd|th)?)\\b`, 'i');
 /** "drained august 2": how many days back that was, of the last such day; null when no day of a month follows. */
 const monthDay = (w: Walk, from: number): When | null => {
-  const m =
-    /^[^,.;\n]{0,24}?\b(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]* (\d{1,2})(?:st|nd|rd|th)?\b/i.exec(
-      w.text.slice(from, from + 50),
-    );
-  const day = Number(m?.[2]);
+  const m = monthDayForm.exec(w.text.slice(from, from + 50));
+  const day = Number(m?.[3]);
   if (!m || day < 1 || day > 31) return null;
   const now = new Date(w.context.at);
-  const month = months.indexOf(m[1]!.toLowerCase());
+  const month = months.indexOf(m[2]!.toLowerCase());
   const then = new Date(Date.UTC(now.getUTCFullYear(), month, day));
   if (then.getTime() > w.context.at) then.setUTCFullYear(then.getUTCFullYear() - 1);
-  const start = from + m[0].search(/(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i);
-  const span: Span = [start, from + m[0].length];
+  const span: Span = [from + m[0].length - m[1]!.length, from + m[0].length];
   return { text: w.text.slice(...span), day: Math.floor((w.context.at - then.getTime()) / 86_400_000), spans: [span] };
 };
 

@@ -9,7 +9,7 @@ import { readClauses } from './clause.ts';
 import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { midway } from './midway.ts';
-import { ofTheDeed, deedWords, deedWorks, clauseAround } from './deed.ts';
+import { clauseAround, reported } from './deed.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, no, shift, sameThing, contrary } from './open-answer.ts';
@@ -18,7 +18,7 @@ import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
-import type { Amend, Context, Fact, Reading, Span } from './shapes.ts';
+import type { Amend, Context, Reading, Span } from './shapes.ts';
 import { flatten, forgetTokens, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
 
@@ -90,7 +90,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const undo = corrects ? wholeUndo(bare, whole) : null;
   if (undo) return { ...out, amends: [aimAmend(undo, context, 0)] };
   const hazards = findHazards(text);
-  const asked = sentencesOf(text).some((s) => askIn(s) !== null);
+  const written = sentencesOf(text);
+  const asked = written.some((s) => askIn(s) !== null);
   const again = corrects ? undoAndMore(text) : null;
   if (again) {
     // "scratch that, rr was 13 1/2 not 13 3/8": one value for another, not the note taken back
@@ -112,7 +113,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   if (more) return afterCorrection(text, more, context);
   out.hazards = hazards;
 
-  const sentences = splitTails(sentencesOf(text));
+  const sentences = splitTails(written);
   const quiet: Span[] = [];
   for (const sentence of sentences) {
     const asked = askIn(sentence);
@@ -163,54 +164,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const inHazardSpan = (span: Span): boolean =>
     hazards.some((h) => h.spans.some((s) => span[0] >= s[0] && span[1] <= s[1]));
   const read = readClauses(items, text, context);
-  // a danger asked about, intended or warned against reports no work
   const clauses = hazards.map((h) => ({ h, span: clauseAround(text, h.spans[0]!) }));
-  const inHazardClause = (f: Fact, names?: readonly string[]): boolean =>
-    clauses.some(
-      ({ h, span: [from, to] }) =>
-        (!names || names.includes(h.hazard)) && 'what' in f && f.what.spans.some((s) => s[0] >= from && s[1] <= to),
-    );
-  out.facts = read.facts.filter((f) => {
-    const deed = (f.is === 'work' || f.is === 'sign') && f.what.spans.some(inHazardSpan) && ofTheDeed(f, hazards);
-    if (deed) return false;
-    if (
-      f.is === 'work' &&
-      f.what.v === 'road tested' &&
-      hazards.some((h) => h.hazard === 'cords driven' || h.hazard === 'drive disabled')
-    )
-      return false;
-    if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
-    if (
-      f.is === 'sign' &&
-      f.what.v === 'works' &&
-      /^works? now|\bworks$/i.test(text.slice(f.what.spans[0]?.[0] ?? 0, (f.what.spans[0]?.[0] ?? 0) + 9).trim())
-    )
-      return true;
-    if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return true;
-    if (f.is === 'sign' && f.what.v === 'welded' && /relay|switch/.test(f.where.v) && !f.what.spans.some(inHazardSpan))
-      return true;
-    if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
-    if (
-      f.is === 'reading' &&
-      f.what.v === 'current' &&
-      f.where.from === 'assumed' &&
-      hazards.some((h) => h.hazard === 'fuse enlarged')
-    )
-      return false;
-    if (
-      f.is === 'reading' &&
-      f.what.v === 'distance driven' &&
-      hazards.some((h) => h.mode === 'intended' || h.mode === 'asked')
-    )
-      return false;
-    if (f.is === 'reading') return !inHazardClause(f, ['fuse enlarged', 'relief defeated']);
-    if (f.is === 'condition')
-      return !(
-        (f.what.v === 'fuse out' && inHazardClause(f, ['fuse enlarged'])) ||
-        (f.what.v === 'floor level' && inHazardClause(f, ['soft ground']))
-      );
-    return true;
-  });
+  out.facts = read.facts.filter((f) => reported(f, hazards, clauses, text));
   out.facts.forEach((f, i) => {
     f.id = `${context.note}.${i}`;
   });

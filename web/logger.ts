@@ -30,20 +30,11 @@ export const wishesIn = (line: string): { place?: string; column?: number; start
 
 /** The coach's wall clock. */
 const nowIn = (zone: string | undefined, at: number): { minutes: number; date: string } => {
-  const parts = new Intl.DateTimeFormat('en-CA', {
-    timeZone: zone ?? 'UTC',
-    year: 'numeric',
-    month: '2-digit',
-    day: '2-digit',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-  }).formatToParts(at);
-  const part = (type: string): string => parts.find((p) => p.type === type)?.value ?? '0';
-  return {
-    minutes: Number(part('hour')) * 60 + Number(part('minute')),
-    date: `${part('year')}-${part('month')}-${part('day')}`,
-  };
+  // written as 2026-11-25 09:30
+  const text = new Intl.DateTimeFormat('sv-SE', { timeZone: zone ?? 'UTC', dateStyle: 'short', timeStyle: 'short' });
+  const [date = '', clock = ''] = text.format(at).split(' ');
+  const [hours, minutes] = clock.split(':').map(Number);
+  return { minutes: (hours ?? 0) * 60 + (minutes ?? 0), date };
 };
 
 export const noteOfFile = async (

@@ -89,9 +89,6 @@ export const episodeOf = (c: Case, last: ReadingFact): Episode => {
     if (before.length === 1 && before[0]!.at === points[0]!.at && before[0]!.p === points[0]!.p) continue;
     if (before.at(-1)!.at > points[0]!.at || stateAt(c, fact).pump === true || breaks(c, before.at(-1)!, points[0]!))
       break;
-    // the same word said again in the same instant is one reading
-    const [one, two] = [before.at(-1)!, points[0]!];
-    if (before.length === 1 && one.at === two.at && one.p === two.p && fact.where.v === two.fact.where.v) continue;
     points.unshift(...before);
   }
   const state = points
