@@ -1,14 +1,9 @@
 /** How the first page looks. */
 import { css } from 'lit';
+import { scroller } from './scroller.ts';
 
 export const startLook = css`
-  :host {
-    display: block;
-    height: 100%;
-    /* what is for hearing only stands where its scroller is, and does not lengthen the whole page */
-    position: relative;
-    overflow-y: auto;
-  }
+  ${scroller}
   main {
     display: grid;
     grid-template-columns: minmax(0, 1fr);

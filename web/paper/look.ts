@@ -1,14 +1,9 @@
 /** How papers look, on screen and printed: shared by all of them. */
 import { css } from 'lit';
+import { scroller } from '../look/scroller.ts';
 
 export const paperLook = css`
-  :host {
-    display: block;
-    height: 100%;
-    /* what is for hearing only stands where its scroller is, and does not lengthen the whole page */
-    position: relative;
-    overflow-y: auto;
-  }
+  ${scroller}
   .paper {
     display: grid;
     grid-template-columns: minmax(0, 1fr);
