@@ -86,6 +86,17 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
+  // "left bag 49 flurb 12": of something nobody knows, not of the bag a second time
+  if (
+    n.unit === null &&
+    n.about === undefined &&
+    lead?.k === 'unknown' &&
+    /^[a-z]{4,}$/.test(lead.low) &&
+    c.items.slice(0, index).some((it) => it.k === 'num' && it.clock === undefined && w.used.has(it))
+  ) {
+    unreadable(w, n);
+    return index + 1;
+  }
   if ((before === 'within' || (lead?.k === 'unknown' && lead.low === 'within')) && n.value < 1) return index + 1;
   // "tank volume 30 l": no measure that is kept
   if (

@@ -148,7 +148,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'slide',
-    /\b(?:slide ?outs?|slides?|awning|steps?|entry step|step motor|leveling jack motor|hydraulic jacks?|landing gear|slide room|jack motor)\b/,
+    /\b(?:slide ?outs?|slides?(?! (?:in|under|it|over|back|off|up|down|beside|between|out from)\b)|awning|steps?|entry step|step motor|leveling jack motor|hydraulic jacks?|landing gear|slide room|jack motor)\b/,
   ],
   [
     'lights',
