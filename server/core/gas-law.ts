@@ -1,5 +1,5 @@
 /** Air shut in at constant volume (Gay-Lussac) or constant load (Charles). Gauge pressures, K. */
-import { absolute, gaugeOf } from './air.ts';
+import { absolute } from './air.ts';
 import {
   type AbsolutePressure,
   type GaugePressure,
@@ -16,11 +16,11 @@ export const atTemperature = (
   from: Temperature,
   to: Temperature,
   atmosphere: AbsolutePressure,
-): GaugePressure =>
-  gaugeOf(
-    si((absolute(pressure, atmosphere) * positive('temperature', to)) / positive('temperature', from)),
-    atmosphere,
-  );
+): GaugePressure => {
+  const [a, b] = [positive('temperature', from), positive('temperature', to)];
+  // by the change, so that a hair's difference of temperature is not lost in the rounding of the whole
+  return si(pressure + (absolute(pressure, atmosphere) * (b - a)) / a);
+};
 
 /** Cooling, K, positive, that makes `pressure` fall by `fall` with no leak: T (fall / p_abs). */
 export const coolingThatImitates = (
