@@ -86,13 +86,13 @@ export class SoapTranscript extends LitElement {
         <a class="key small" href=${`/session/${session}.csv`} download>CSV</a>
         <a class="key small" href=${`/session/${session}.json`} download>JSON</a>
       </nav>
-      <header>
+      <header class="head">
         <h1>${this.coach}</h1>
         <p>
           ${first ? date(first.kept, zone) : ''}${last && first && day(first.kept, zone) !== day(last.kept, zone) ? ` to ${date(last.kept, zone)}` : ''}
           · typed by ${typed.join(', ') || 'nobody yet'} · ${entries.length} entries · session ${session}
         </p>
-        ${complaint?.is === 'note' ? html`<p class="complaint">“${complaint.text}”</p>` : nothing}
+        ${complaint?.is === 'note' ? html`<p class="quote">“${complaint.text}”</p>` : nothing}
       </header>
       ${tablesView(t, {
         time: (at) => this.#time(at),

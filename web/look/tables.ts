@@ -1,71 +1,17 @@
 /** The transcript on screen and on paper. */
 import { css } from 'lit';
-import { scroller } from './scroller.ts';
+import { paper } from './paper.ts';
 
 export const tables = css`
-  ${scroller}
+  ${paper}
   .paper {
-    display: grid;
-    grid-template-columns: minmax(0, 1fr);
     gap: 26px;
-    max-width: 60rem;
-    margin: 0 auto;
-    padding: 14px 14px 60px;
-  }
-  .acts {
-    display: flex;
-    flex-wrap: wrap;
-    gap: 8px;
-  }
-  .acts a {
-    display: grid;
-    place-items: center;
-    color: inherit;
-    text-decoration: none;
-  }
-  header {
-    display: grid;
-    gap: 4px;
-    border-bottom: var(--line) solid var(--edge);
-    padding-bottom: 12px;
-  }
-  h1 {
-    font-size: 1.625rem;
-    font-weight: 800;
-    letter-spacing: -0.02em;
-  }
-  h2 {
-    font-size: 1.1875rem;
-    font-weight: 800;
-    padding-bottom: 6px;
-  }
-  .complaint {
-    font-family: var(--typed);
-    font-size: 1.125rem;
-  }
-  .scroll {
-    position: relative;
-    overflow-x: auto;
   }
   table {
-    width: 100%;
-    border-collapse: collapse;
-    font-variant-numeric: tabular-nums;
     font-size: 1rem;
   }
   th {
-    text-align: left;
-    font-size: 0.875rem;
-    color: var(--soft);
-    font-weight: 600;
-    padding: 4px 14px 4px 0;
-    border-bottom: var(--line) solid var(--edge);
     white-space: nowrap;
-  }
-  td {
-    padding: 6px 14px 6px 0;
-    border-bottom: var(--thin) solid var(--rule);
-    vertical-align: top;
   }
   td:first-child {
     white-space: nowrap;
@@ -74,10 +20,6 @@ export const tables = css`
     td:nth-child(2) {
       min-width: 9rem;
     }
-  }
-  .num {
-    text-align: right;
-    white-space: nowrap;
   }
   .gone,
   .gone b {
@@ -150,16 +92,9 @@ export const tables = css`
     font-size: 0.9375rem;
   }
   @media print {
-    :host {
-      height: auto;
-      overflow: visible;
-    }
     .paper {
-      max-width: none;
-      padding: 0;
       gap: 16px;
     }
-    .acts,
     .add-remark,
     .remark-form,
     summary {
@@ -169,13 +104,9 @@ export const tables = css`
       text-decoration: none;
     }
     .row,
-    tr,
     .finding,
     .caution {
       break-inside: avoid;
-    }
-    h2 {
-      break-after: avoid;
     }
     .drawing {
       max-width: 9cm;
