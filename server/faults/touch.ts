@@ -1,5 +1,6 @@
 /** What ends "as found": anything that lets air in or out, or moves the coach. */
 import type { Fact } from '../../intents/shapes.ts';
+import { doneMeaning } from '../session/works.ts';
 
 const conditions: readonly string[] = [
   'key on',
@@ -18,21 +19,9 @@ const conditions: readonly string[] = [
   'just pumped',
   'driving',
 ];
-const works: readonly string[] = [
-  'pumped up',
-  'drained',
-  'levelled',
-  'vented',
-  'road tested',
-  'replaced',
-  'rebuilt',
-  'adjusted',
-  'set',
-  'disconnected',
-];
 
 export const touches = (fact: Fact): boolean =>
   (fact.is === 'condition' && fact.holds && conditions.includes(fact.what.v)) ||
   (fact.is === 'condition' && !fact.holds && fact.what.v === 'link connected') ||
-  (fact.is === 'work' && fact.done && works.includes(fact.what.v)) ||
+  doneMeaning(fact, 'moves') ||
   (fact.is === 'reading' && (fact.what.v === 'pump-up' || fact.what.v === 'cut-in' || fact.what.v === 'cut-out'));

@@ -5,6 +5,7 @@
 import type { Place, ReadingFact } from '../../intents/shapes.ts';
 import { type Case, middle, readings, stateAt } from './case.ts';
 import type { CoachState } from '../session/standing.ts';
+import { doneMeaning } from '../session/works.ts';
 import { readingDeviation, timeDeviation } from '../core/reading-error.ts';
 import type { TankReading } from '../core/decay.ts';
 import { si } from '../core/quantity.ts';
@@ -67,9 +68,7 @@ const breaks = (c: Case, a: Timed, b: Timed): boolean => {
   if (two.pump === true) return true;
   if (two.pumpedAt !== null && two.pumpedAt > a.at && two.pumpedAt !== one.pumpedAt) return true;
   if (b.p - a.p > 3 * Math.hypot(a.sd, b.sd)) return true;
-  return c.facts.some(
-    (f) => f.is === 'work' && f.done && f.what.v !== 'soaped' && f.what.v !== 'checked' && f.at > a.at && f.at <= b.at,
-  );
+  return c.facts.some((f) => doneMeaning(f, 'tank') && f.at > a.at && f.at <= b.at);
 };
 
 /** The coach's own gauge, however it was named, against a second one at the test port. */

@@ -4,6 +4,7 @@ import type { TapeReading } from '../core/bellows-leak.ts';
 import { sinkByCooling } from '../core/gas-law.ts';
 import { si } from '../core/quantity.ts';
 import { readingDeviation, timeDeviation } from '../core/reading-error.ts';
+import { doneMeaning } from '../session/works.ts';
 import { type Case, doings, readings, stateAt } from './case.ts';
 import { heightValue, tapeHalf } from './corner-sheet.ts';
 import { typed } from './show.ts';
@@ -13,10 +14,9 @@ const again = 5 * 60_000;
 const longest = 36 * 3_600_000;
 /** More readings than a tape is held to in one standing; the work must not grow with a session without bound. */
 const most = 80;
-const leaves = new Set(['soaped', 'checked', 'tapped', 'declined', 'washed', 'weighed']);
 
 const moves = (f: Fact): boolean =>
-  (f.is === 'work' && f.done && !leaves.has(f.what.v)) ||
+  doneMeaning(f, 'height') ||
   (f.is === 'condition' && f.holds && (f.what.v === 'driving' || f.what.v === 'engine running'));
 
 /** Readings of the same place that lead up to `last`, oldest first, `last` among them. */

@@ -4,6 +4,7 @@
  */
 import type { Fact, SignFact } from '../../intents/shapes.ts';
 import type { Folded } from '../session/fold.ts';
+import { doneMeaning } from '../session/works.ts';
 import type { Item } from './shapes.ts';
 import { plainPlace } from './plain-parts.ts';
 
@@ -16,7 +17,6 @@ const stops: Readonly<Record<string, string>> = {
   'runs on': 'the compressor does not stop',
   'off line': 'an air line is off',
 };
-const mending = new Set(['replaced', 'repaired', 'rebuilt', 'refitted', 'connected', 'pumped up', 'inflated', 'reset']);
 
 /** Work on `done` speaks for what was seen at `seen` when it is the same part, or the whole of which it is a part. */
 const covers = (done: string, seen: string): boolean => done !== '' && (seen === done || seen.startsWith(`${done} `));
@@ -41,7 +41,7 @@ const fallen = (sign: SignFact, seq: number, standing: Folded): boolean =>
     ({ fact, seq: later }: { fact: Fact; seq: number }) =>
       later > seq &&
       ((fact.is === 'sign' && !fact.there && fact.what.v === sign.what.v && fact.where.v === sign.where.v) ||
-        (fact.is === 'work' && fact.done && mending.has(fact.what.v) && covers(fact.where.v, sign.where.v))),
+        (doneMeaning(fact, 'clears') && covers(fact.where.v, sign.where.v))),
   ) || stands(sign, seq, standing);
 
 export const notSafe = (standing: Folded): Item[] => {

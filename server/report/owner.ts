@@ -1,6 +1,7 @@
 /** The owner's report of a session as data: what was said, found, done, left, and what must be known before it moves. Pure. */
 import type { Entry } from '../session/entry.ts';
 import type { Folded } from '../session/fold.ts';
+import { doneMeaning } from '../session/works.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { comparedOf, limitWords, standingFindings, worthShowing } from './compared.ts';
 import { estimateOf } from './estimate.ts';
@@ -8,29 +9,11 @@ import { notSafe } from './not-safe.ts';
 import { plainPlace, workWords } from './plain-parts.ts';
 import type { Due, Item, OwnerReport, Shop } from './shapes.ts';
 
-/** What a repair is: readings after it tell of another state of the coach. */
-const repairs = new Set([
-  'replaced',
-  'repaired',
-  'rebuilt',
-  'cleaned',
-  'tightened',
-  'adjusted',
-  'set',
-  'refitted',
-  'rerouted',
-  'connected',
-  'shimmed',
-  'reset',
-  'removed',
-]);
 /** Most of each, so that the report keeps to two pages; the rest stands on the job sheet, and it says so. */
 const most = { found: 8, done: 12, compared: 6, photos: 2 } as const;
 
 /** Below this a suspect is no cause to name to an owner. */
 const leastCause = 0.3;
-/** Tests and moves of the shop's own, not work on the coach. */
-const tests = new Set(['soaped', 'opened', 'closed', 'tapped', 'vented', 'pumped up', 'declined']);
 
 /** Worked out of the corners again: says nothing to an owner that they do not. */
 const aside = new Set(['attitude']);
@@ -57,8 +40,8 @@ export type ReportIn = {
 
 export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: ReportIn): OwnerReport => {
   const works = standing.facts.flatMap(({ fact, seq, by }) => (fact.is === 'work' ? [{ fact, seq, by }] : []));
-  const done = works.filter((w) => w.fact.done && !tests.has(w.fact.what.v));
-  const mended = done.filter((w) => repairs.has(w.fact.what.v));
+  const done = works.filter((w) => doneMeaning(w.fact, 'told'));
+  const mended = done.filter((w) => doneMeaning(w.fact, 'repair'));
   const first = mended.reduce((s, w) => Math.min(s, w.seq), Infinity);
   const last = mended.reduce((s, w) => Math.max(s, w.seq), -Infinity);
   const all = standingFindings(entries, standing);

@@ -9,6 +9,7 @@ import type { Entry, EstimateEntry, NoteEntry, ReplyEntry } from './entry.ts';
 import { type Row, droppedBy, inForce, later, voidNotes } from './in-force.ts';
 import type { CoachState, Standing } from './standing.ts';
 import { type Walk, copyOf, freshWalk, passNote, passReply } from './walk.ts';
+import { doneMeaning } from './works.ts';
 
 /** What a fold needs to go on: entries for a correction that makes all anew, the rest to add to. Newest last. */
 type Tape = {
@@ -52,22 +53,6 @@ const blank: Folded = {
   tape: { notes: [], replies: new Map(), dropped: new Set(), newest: null, walk: freshWalk() },
 };
 
-const works = new Set([
-  'replaced',
-  'repaired',
-  'rebuilt',
-  'cleaned',
-  'tightened',
-  'adjusted',
-  'set',
-  'refitted',
-  'rerouted',
-  'connected',
-  'shimmed',
-  'inflated',
-  'reset',
-]);
-
 /** `from` with rows that come after all it has, and with the walk gone on by `pass`. */
 const added = (
   from: Folded,
@@ -88,7 +73,7 @@ const added = (
     facts.push(held);
     state = stateAfter(state, held);
     stateAt.set(held.fact.id, state);
-    if (held.fact.is === 'work' && held.fact.done && works.has(held.fact.what.v) && held.fact.where.v !== '')
+    if (doneMeaning(held.fact, 'part') && held.fact.where.v !== '')
       situation.set(held.fact.where.v, { since: held.fact.at, seq: held.seq });
   }
   const walk = copyOf(tape.walk);
