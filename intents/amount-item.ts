@@ -102,6 +102,13 @@ const tolAt = (tokens: readonly Token[], i: number): number | null => {
 const joinsRange = (t: Token | undefined): boolean =>
   t?.kind === 'mark' && (t.low === '-' || t.low === '–' || t.low === '—');
 
+/** The index after the next word that is one of `words`. */
+const past = (tokens: readonly Token[], from: number, words: RegExp): number => {
+  let at = from;
+  while (tokens[at] && !words.test(tokens[at]!.low)) at += 1;
+  return at + 1;
+};
+
 /** "8.15am": hours and minutes with a stop between. */
 const dotted = (n: { kind: string; value: number; step: number }): boolean =>
   n.kind === 'decimal' && n.step === 0.01 && n.value < 13 && Math.round((n.value % 1) * 100) < 60;
@@ -113,21 +120,12 @@ export const numberItem = (
 ): { item: Amounting; next: number } | null => {
   const n = numberAt(tokens, start);
   if (!n) return null;
+  /** What is typed behind the token before `at`. */
+  const behind = (at: number): string => text.slice(tokens[at - 1]!.to);
   // "half the morning", "quarter of the shims": no number
-  if (
-    n.kind === 'fraction' &&
-    tokens[start]!.kind === 'word' &&
-    /^ (?:of )?the /i.test(text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 8))
-  )
-    return null;
+  if (n.kind === 'fraction' && tokens[start]!.kind === 'word' && /^ (?:of )?the /i.test(behind(n.next))) return null;
   // "two by sixes", "2 by 4": timber
-  if (
-    /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(
-      text.slice(tokens[n.next - 1]!.to, tokens[n.next - 1]!.to + 10),
-    ) &&
-    n.value <= 4
-  )
-    return null;
+  if (n.value <= 4 && /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(behind(n.next))) return null;
   let next = n.next;
   const item: Amounting = {
     k: 'num',
@@ -178,30 +176,22 @@ export const numberItem = (
   if (n.kind === 'whole' && tokens[next]?.low === 'k') {
     const far = unitAt(tokens, spaceAt(tokens, next + 1), false);
     if (far?.unit !== 'mi' && far?.unit !== 'km') return null;
-    return {
-      ...finish(far.next),
-      item: { ...finish(far.next).item, value: n.value * 1000, step: 1000, unit: far.unit },
-    };
+    Object.assign(item, { value: n.value * 1000, step: 1000, unit: far.unit });
+    return finish(far.next);
   }
   // "13 and quarter"
   const andPart =
     n.kind === 'whole' && n.value > 3
-      ? /^ and (?:a |an )?(half|quarter)\b(?! (?:hour|hr|min|inch|of|an|past|to))/i.exec(
-          text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 18),
-        )
+      ? /^ and (?:a |an )?(half|quarter)\b(?! (?:hour|hr|min|inch|of|an|past|to))/i.exec(behind(next))
       : null;
   if (andPart) {
     item.value += andPart[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
     item.step = 0.25;
     item.whole = false;
-    while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
-    next += 1;
+    next = past(tokens, next, /^(?:half|quarter)$/);
   }
   const glued = tokens[next]?.kind !== 'space';
-  const article =
-    n.kind === 'fraction' &&
-    !glued &&
-    /^ (?:of )?an? /i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
+  const article = n.kind === 'fraction' && !glued && /^ (?:of )?an? /i.test(behind(next));
   let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
   // "amps 22.5 volts at the motor 11.6": the unit stands before its number
   const led = tokens[start - 1]?.kind === 'space' ? unitTable.get(tokens[start - 2]?.low ?? '') : undefined;
@@ -211,7 +201,7 @@ export const numberItem = (
     !glued &&
     dimensionOf(led) !== dimensionOf(u.unit) &&
     /^(?:amps|volts|amperes|psi)$/.test(tokens[start - 2]!.low) &&
-    /^ (?:at|on|to) /.test(text.slice(tokens[u.next - 1]!.to, tokens[u.next - 1]!.to + 5))
+    /^ (?:at|on|to) /.test(behind(u.next))
   )
     u = null;
   if (!u && joinsRange(tokens[next]) && tokens[next + 1]?.kind === 'word') u = unitAt(tokens, next + 1, true);
@@ -271,32 +261,24 @@ export const numberItem = (
         next = mu?.next ?? more.next;
       }
     }
-    if (
-      ['h', 'min', 'in', 'turn', 'cup', 'ft'].includes(u.unit) &&
-      /^ and (?:a |an? )?(?:half|quarter)\b/.test(
-        text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase(),
-      )
-    ) {
-      const q = /quarter/.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 20).toLowerCase()) ? 0.25 : 0.5;
-      item.value += q;
-      while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
-      next += 1;
+    const part = ['h', 'min', 'in', 'turn', 'cup', 'ft'].includes(u.unit)
+      ? /^ and (?:an? )?(half|quarter)\b/i.exec(behind(next))
+      : null;
+    if (part) {
+      item.value += part[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
+      next = past(tokens, next, /^(?:half|quarter)$/);
     }
   }
   // or so
-  if (/^ or so\b/i.test(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8))) {
+  if (/^ or so\b/i.test(behind(next))) {
     item.about = 'about';
     next += 4;
   } else if (
     u &&
-    /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(
-      text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 16),
-    )
+    /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(behind(next))
   ) {
     item.about ??= 'about';
-    while (tokens[next] && !/^(?:maybe|approx|approximately|roughly|about|ish|less|take)$/.test(tokens[next]!.low))
-      next += 1;
-    next += 1;
+    next = past(tokens, next, /^(?:maybe|approx|approximately|roughly|about|ish|less|take)$/);
   }
   const tol = tolAt(tokens, next);
   if (tol !== null) {
