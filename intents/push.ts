@@ -3,7 +3,7 @@ import { settledBare, askBare } from './ask-about.ts';
 import { plausible } from './limits.ts';
 import type { Settled } from './settled.ts';
 import type { Fact } from './shapes.ts';
-import type { Loc, Draft, Walk } from './walk.ts';
+import { whereOf, wordOf, type Draft, type Loc, type Walk } from './walk.ts';
 
 /** Adds a fact; null when its place must be asked about first, or the note holds more than anyone says. */
 export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fact | null => {
@@ -13,15 +13,17 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     askBare(w, loc.item, item);
     return null;
   }
-  const twin = draft.is === 'reading' ? undefined : w.facts.slice(-4).find((f) => isTwin(f, draft));
-  if (twin) return twin;
   const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
-  const full = {
+  const full: Fact = {
+    where: whereOf(loc),
+    word: wordOf(w),
     ...draft,
     id: `${w.context.note}.${w.facts.length}`,
     at: w.context.at,
     ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),
-  } as Fact;
+  };
+  const twin = full.is === 'reading' || draft.when ? undefined : w.facts.slice(-4).find((f) => isTwin(f, full));
+  if (twin) return twin;
   const drained = w.facts.at(-1);
   if (full.is === 'reading' && full.what.v === 'water drained' && !full.when && drained?.is === 'work' && drained.when)
     full.when = { ...drained.when, spans: [] };
@@ -40,20 +42,15 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
   return full;
 };
 
-const isTwin = (f: Fact, d: Draft): boolean => {
-  const g = d as Fact;
-  return (
-    f.is === g.is &&
-    f.where.v === g.where.v &&
-    'what' in f &&
-    'what' in g &&
-    f.what.v === g.what.v &&
-    (f.is !== 'sign' ||
-      g.is !== 'sign' ||
-      (f.there === g.there && (f.often === g.often || g.often === undefined) && f.word === g.word)) &&
-    (f.is !== 'condition' || g.is !== 'condition' || f.holds === g.holds) &&
-    (f.is !== 'work' || g.is !== 'work' || f.done === g.done) &&
-    f.is !== 'spec' &&
-    !g.when
-  );
-};
+const isTwin = (f: Fact, g: Fact): boolean =>
+  f.is === g.is &&
+  f.where.v === g.where.v &&
+  'what' in f &&
+  'what' in g &&
+  f.what.v === g.what.v &&
+  (f.is !== 'sign' ||
+    g.is !== 'sign' ||
+    (f.there === g.there && (f.often === g.often || g.often === undefined) && f.word === g.word)) &&
+  (f.is !== 'condition' || g.is !== 'condition' || f.holds === g.holds) &&
+  (f.is !== 'work' || g.is !== 'work' || f.done === g.done) &&
+  f.is !== 'spec';

@@ -3,7 +3,7 @@ import { dimension } from './amount-item.ts';
 import { denied, find, isContent, nextReal, placeAt } from './near.ts';
 import type { Settled } from './settled.ts';
 import type { When } from './shapes.ts';
-import { phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
+import { phraseOf, said, use, whereOf, wordOf, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 
 type CondItem = Extract<Settled, { k: 'cond' }>;
@@ -38,7 +38,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
         word: 'own',
         what: said(item.v === 'panel fill' ? 'does not fill' : 'does not empty', next),
         there: true,
-      } as Draft,
+      },
       loc,
       next,
     );
@@ -94,12 +94,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
       spans: at?.spans ?? [],
     };
     use(w, item);
-    push(
-      w,
-      { is: 'sign', where: whereOf(loc), word: wordOf(w), what: said('disconnected', item), there: true } as Draft,
-      loc,
-      item,
-    );
+    push(w, { is: 'sign', what: said('disconnected', item), there: true }, loc, item);
     w.subject = loc;
     return index + 1;
   }
@@ -127,12 +122,11 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     w,
     {
       is: 'condition',
-      where: whereOf(place),
       word: wordOf(w) === 'told' ? 'told' : 'own',
       what: said(item.v, item),
       holds: neg ? !item.holds : item.holds,
       ...dayWhen(w, c, index),
-    } as Draft,
+    },
     place,
     item,
   );

@@ -6,18 +6,7 @@ import { type PlaceItem } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { ofTheOther } from './sign-place.ts';
-import {
-  phraseOf,
-  said,
-  skippable,
-  use,
-  whereOf,
-  wordOf,
-  type Clause,
-  type Draft,
-  type Loc,
-  type Walk,
-} from './walk.ts';
+import { phraseOf, said, skippable, use, whereOf, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -46,11 +35,9 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
       w,
       {
         is: 'reading',
-        where: whereOf(loc0v),
-        word: wordOf(w),
         what: said('voltage', dead),
         amount: { v: { si: 0, pm: 0.5, unit: 'V', text: '0' }, from: 'assumed', spans: [item.span] },
-      } as Draft,
+      },
       loc0v,
       item,
     );
@@ -73,11 +60,9 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
         w,
         {
           is: 'sign',
-          where: whereOf(loc),
-          word: wordOf(w),
           what: { v: sign, from: 'carried', spans: [item.span] },
           there: false,
-        } as Draft,
+        },
         loc,
         item,
       );
@@ -102,10 +87,9 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
         {
           is: 'sign',
           where: f.where,
-          word: wordOf(w),
           what: { v: 'bubbles', from: 'assumed', spans: [item.span] },
           there: false,
-        } as Draft,
+        },
         null,
         item,
       );
@@ -133,10 +117,9 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
     {
       is: 'sign',
       where: { ...whereOf(loc), v: makePlace(loc.p) },
-      word: wordOf(w),
       what: { v: said0, from: w.lastSign ? 'carried' : 'assumed', spans: [item.span] },
       there: false,
-    } as Draft,
+    },
     loc,
     item,
   );
@@ -155,11 +138,10 @@ export const readDoubt = (w: Walk, c: Clause): void => {
     w,
     {
       is: 'sign',
-      where: whereOf(loc),
       word: 'hunch',
       what: { v: 'not working', from: 'assumed', spans: [hedge.span] },
       there: true,
-    } as Draft,
+    },
     loc,
     hedge,
   );

@@ -4,20 +4,7 @@ import { changeOf, durationAfter, tankOrCarried, withEnd, bellowsOf } from './ch
 import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
 import type { Measure } from './shapes.ts';
-import {
-  amountOf,
-  assumed,
-  carried,
-  phraseOf,
-  said,
-  use,
-  whereOf,
-  wordOf,
-  type Clause,
-  type Draft,
-  type Loc,
-  type Walk,
-} from './walk.ts';
+import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -102,13 +89,11 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     w,
     {
       is: 'reading',
-      where: whereOf(loc),
-      word: wordOf(w),
       what: said(what, item),
       amount: said(amountOf({ ...ahead, value: sign * ahead.value }, u, true), ahead),
       ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
       ...(c.often ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     loc,
     item,
   );

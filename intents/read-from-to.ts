@@ -17,9 +17,7 @@ import {
   skippable,
   use,
   whereOf,
-  wordOf,
   type Clause,
-  type Draft,
   type Loc,
   type Walk,
 } from './walk.ts';
@@ -137,14 +135,12 @@ const pair = (
     w,
     {
       is: 'reading',
-      where: whereOf(loc),
-      word: wordOf(w),
       what: said(what, n),
       amount: said({ ...amountOf({ ...second, unit }, unit), to: undefined }, second),
       from: said({ ...amountOf({ ...n, unit }, unit), to: undefined }, n),
       ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
       ...(c.often ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     loc,
     n,
   );
@@ -173,12 +169,11 @@ export const readFromEmpty = (w: Walk, c: Clause, n: Amounting, index: number): 
     {
       is: 'reading',
       where: whereOf(assumed({ part: 'tank' })),
-      word: wordOf(w),
       what: said('pump-up', n),
       amount: said(amountOf(n, unit), n),
       from: said(amountOf(zero, unit), c.items[empty]!),
       over: said(amountOf(over, over.unit!), over),
-    } as Draft,
+    },
     null,
     n,
   );

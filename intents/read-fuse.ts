@@ -1,7 +1,7 @@
 /** "blew the 30A fuse twice": what happened to a fuse. */
 
 import type { PlaceItem } from './settled.ts';
-import { assumed, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
+import { assumed, phraseOf, said, use, whereOf, type Clause, type Walk } from './walk.ts';
 import { push } from './push.ts';
 
 /** "blew the 30A fuse twice": the fuse's size is no reading. */
@@ -21,11 +21,10 @@ export const readFuse = (w: Walk, c: Clause): void => {
     {
       is: 'sign',
       where: whereOf(assumed({ part: 'pump' })),
-      word: wordOf(w),
       what: said('blows fuse', by),
       there: true,
       ...(c.often ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     null,
     by,
   );

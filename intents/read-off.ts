@@ -3,19 +3,7 @@ import type { Amounting } from './amount-item.ts';
 import { changeOf, withEnd } from './changes.ts';
 import { heightUnit, lengthy } from './dims.ts';
 import { find, findForNumber, nextReal } from './near.ts';
-import {
-  amountOf,
-  carried,
-  phraseOf,
-  said,
-  skippable,
-  use,
-  whereOf,
-  wordOf,
-  type Clause,
-  type Draft,
-  type Walk,
-} from './walk.ts';
+import { amountOf, carried, phraseOf, said, skippable, use, type Clause, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -45,12 +33,10 @@ export const readOff = (w: Walk, c: Clause, n: Amounting, index: number): number
     w,
     {
       is: 'reading',
-      where: whereOf(loc),
-      word: wordOf(w),
       what: said('height off', next),
       amount: said(amountOf({ ...n, value: sign * n.value }, n.unit ?? heightUnit(n, w.context), true), n),
       ...(c.often ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     loc,
     n,
   );
@@ -90,15 +76,13 @@ export const readLowBy = (w: Walk, c: Clause, index: number): number | null => {
     w,
     {
       is: 'reading',
-      where: whereOf(loc),
-      word: wordOf(w),
       what: said('height off', item),
       amount: said(
         amountOf({ ...n, value: item.v === 'low' ? -n.value : n.value }, n.unit ?? heightUnit(n, w.context), true),
         n,
       ),
       ...(c.often ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     loc,
     item,
   );

@@ -18,20 +18,7 @@ import type { PlaceParts } from './place.ts';
 import { pressurePlace, laterPlace, bracketOf, placeless } from './plain-place.ts';
 import { durationAfter, tankOrCarried, withEnd } from './changes.ts';
 import type { Measure } from './shapes.ts';
-import {
-  amountOf,
-  assumed,
-  carried,
-  phraseOf,
-  said,
-  use,
-  whereOf,
-  wordOf,
-  type Clause,
-  type Draft,
-  type Loc,
-  type Walk,
-} from './walk.ts';
+import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { settledBare, unreadable } from './ask-about.ts';
@@ -50,12 +37,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   const off = items[index + 1];
   if (hit?.item.p.part === 'gauge' && off?.k === 'sign' && (off.v === 'low' || off.v === 'high') && n.value < 40) {
     const gauge = locOf(w, hit.item);
-    push(
-      w,
-      { is: 'sign', where: whereOf(gauge), word: wordOf(w), what: said('reads wrong', off), there: true } as Draft,
-      gauge,
-      off,
-    );
+    push(w, { is: 'sign', what: said('reads wrong', off), there: true }, gauge, off);
     return index + 2;
   }
   // "relay has 12.4 in, 12.3 out": volts, not inches
@@ -161,7 +143,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
         what: { ...standing.what, v: 'height off' },
         amount: said(amountOf({ ...n, value: low ? -n.value : n.value }, unit ?? heightUnit(n, w.context), true), n),
         ...(standing.often ? { often: standing.often } : {}),
-      } as Draft,
+      },
       null,
       n,
     );
@@ -183,13 +165,11 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       w,
       {
         is: 'reading',
-        where: whereOf(where),
-        word: wordOf(w),
         what: { ...sank.what, from: 'carried' },
         amount: said(amountOf({ ...n, value: sank.amount.v.si < 0 ? -n.value : n.value }, unit!, true), n),
         ...(sank.often ? { often: sank.often } : {}),
         ...(sank.over ? { over: sank.over } : {}),
-      } as Draft,
+      },
       where,
       n,
     );
@@ -232,13 +212,11 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       w,
       {
         is: 'reading',
-        where: whereOf(where),
-        word: wordOf(w),
         what: { v: 'pressure fall', from: 'assumed', spans: [n.span] },
         amount: said(amountOf(n, unit, true), n),
         over: said(amountOf(spell, spell.unit!), spell),
         ...(c.often ? { often: c.often.v } : {}),
-      } as Draft,
+      },
       where,
       n,
     );
@@ -336,8 +314,6 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     w,
     {
       is: 'reading',
-      where: whereOf(loc),
-      word: wordOf(w),
       what:
         m && m.v === measure
           ? said(measure, m)
@@ -348,7 +324,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
             },
       amount: { v: amountOf(value, unit), from: n.slip || dead ? 'assumed' : n.unit ? 'said' : from, spans: [n.span] },
       ...(c.often && !when ? { often: c.often.v } : {}),
-    } as Draft,
+    },
     loc,
     n,
   );
@@ -375,7 +351,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     const by = items.find((it) =>
       /^(?:added|add|put|fitted|installed|slipped|stuck)/.test(it.k === 'unknown' ? it.low : phraseOf(it)),
     )!;
-    push(w, { is: 'work', where: whereOf(loc), word: 'own', what: said('shimmed', by), done: true } as Draft, loc, by);
+    push(w, { is: 'work', word: 'own', what: said('shimmed', by), done: true }, loc, by);
   }
   // "98 not 89": the second is what it was
   const neg = items[nextReal(c, index)];

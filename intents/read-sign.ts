@@ -246,12 +246,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     else if (outer) name = 'worn outside';
   }
   if (name === 'level' && loc?.p.part === 'floor') {
-    push(
-      w,
-      { is: 'condition', where: whereOf(null), word: 'own', what: said('floor level', item), holds: !neg } as Draft,
-      null,
-      item,
-    );
+    push(w, { is: 'condition', word: 'own', what: said('floor level', item), holds: !neg }, null, item);
     use(w, neg);
     return index + 1;
   }
@@ -289,15 +284,13 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     c.often && name !== 'comes up driving' && !(name === 'runs constantly' && c.often.v === 'always')
       ? c.often.v
       : null;
-  const draft = {
+  const draft: Draft = {
     is: 'sign',
-    where: whereOf(loc),
-    word: wordOf(w),
     what: said(name, item),
     there: !neg,
     ...(often ? { often } : {}),
     ...dayWhen(w, c, index),
-  } as Draft;
+  };
   const alone =
     loc !== null &&
     loc.from !== 'said' &&

@@ -14,7 +14,7 @@ import { durationAfter } from './changes.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
-import { amountOf, assumed, said, use, whereOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
+import { amountOf, assumed, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -71,7 +71,6 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     w,
     {
       is: 'spec',
-      where: whereOf(own),
       word: 'own',
       what: m?.k === 'measure' ? said(measure, m) : said(measure, num),
       low: {
@@ -93,7 +92,7 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
         to: undefined,
       },
       ...(over ? { over: amountOf(over, over.unit!) } : {}),
-    } as Draft,
+    },
     own,
     num,
   );

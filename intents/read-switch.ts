@@ -3,7 +3,7 @@ import { dimension, type Amounting } from './amount-item.ts';
 import { pressureUnit } from './dims.ts';
 import { placesNear } from './near.ts';
 import type { Measure } from './shapes.ts';
-import { amountOf, assumed, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
+import { amountOf, assumed, phraseOf, said, use, whereOf, type Clause, type Walk } from './walk.ts';
 import { push } from './push.ts';
 
 const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Measure, by: number): number => {
@@ -13,10 +13,9 @@ const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Meas
     {
       is: 'reading',
       where: whereOf(assumed({ part: 'pressure switch' })),
-      word: wordOf(w),
       what: said(what, c.items[by]!),
       amount: said(amountOf(n, unit), n),
-    } as Draft,
+    },
     null,
     n,
   );

@@ -146,14 +146,13 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
             )),
       );
   const dated = monthDay(w, item.span[1]);
-  const draft = {
+  const draft: Draft = {
     is: 'work',
-    where: whereOf(loc),
     word: 'own',
     what: said(item.v, item),
     done: !neg && !plan,
     ...(dated ? { when: dated } : dayWhen(w, c, index)),
-  } as Draft;
+  };
   const shared = place && item.v === 'soaped' ? w.pending.filter((p) => p.p.part !== undefined) : [];
   if (!place && w.group.length > 1 && !road)
     for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
@@ -187,7 +186,7 @@ export const readShared = (w: Walk, c: Clause): boolean => {
   const full: Loc = { ...loc, p: done };
   if (whereOf(full).v === last.where.v) return false;
   w.group = [...(w.group.length > 0 ? w.group : w.subject ? [w.subject] : []), full];
-  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } }, full, item);
+  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as typeof last, full, item);
   w.subject = full;
   return true;
 };

@@ -12,7 +12,9 @@ export type Loc = {
   item?: PlaceItem;
 };
 
-export type Draft = Omit<Fact, 'id' | 'at'>;
+type DraftOf<F> = F extends Fact ? Omit<F, 'id' | 'at' | 'where' | 'word'> & Partial<Pick<F, 'where' | 'word'>> : never;
+/** A fact as a reader found it; a `where` or `word` it does not give is that of its place and of the walk. */
+export type Draft = DraftOf<Fact>;
 
 export type Measured = Extract<Settled, { k: 'measure' }>;
 
