@@ -34,6 +34,15 @@ const standing =
 const safe =
   /\b(?:drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
 
+/** A part that cannot be taken off or out without opening the circuit. */
+const circuitPart =
+  /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|valves?|bags?|airbags?|bellows|tube|tubing|couplings?|elbow|olive|ferrule|unloader|dryer|cartridge|reservoir|regulator)$/;
+/** The deed is still to come. */
+const intended =
+  /\b(?:gonna|going to|about to|wanna|want to|ill|i will|lets|let me|gotta|fixing to|planning to)\b|ing\b[^,.;]{0,40}\bnow\b/;
+const notIntended =
+  /\b(?:not|isnt|arent|aint|wont|never|dont|doesnt|didnt)\b[^,.;]{0,10}\b(?:gonna|going to|wanna|want|about to)\b|\bdeclin/;
+
 /** "under" that no person is: a pressure under a limit, a leak under a bag. */
 export const notUnder =
   /^(?:under|underneath|beneath) (?:\d|about \d|pressure|load|the limit|limit|spec|cut|power|voltage|control|warranty|way|vacuum|normal|a hundred|ninety|eighty|seventy|sixty|fifty|the (?:spec|limit|bag|bags|panel|dash|valve|seat|bonnet|hood|label|cover))\b/;
@@ -91,6 +100,15 @@ export const dangers: readonly Danger[] = [
     near: 5,
     also: standing,
     unless: safe,
+  },
+  // to be opened, and nothing said of the air in it
+  {
+    hazard: 'open under pressure',
+    deed: /^(?:undo|undoing|loosen\w*|slacken\w*|unscrew\w*|disconnect\w*|unhook\w*|unbolt\w*|uncouple\w*|remov\w*|pull|pulling|pop|popping|cut|cutting|take|taking|detach\w*|unthread\w*|replac\w*|swap\w*|chang(?:e|ing))$/,
+    thing: circuitPart,
+    near: 5,
+    also: intended,
+    unless: new RegExp(`${safe.source}|${notIntended.source}`),
   },
   {
     hazard: 'jack only',
@@ -188,7 +206,7 @@ export const dangers: readonly Danger[] = [
     thing: /^(?:arm|lever|link|linkage|rod)$/,
     near: 5,
     also: /\b(?:under|underneath|beneath|lying|laying|between)\b/,
-    unless: /\b(?:link|arm|lever|rod) under\b|\bnobody under\b|\bfrom outside\b/,
+    unless: /\bjack\b[^,.;]{0,12}\bunder\b|\b(?:link|arm|lever|rod) under\b|\bnobody under\b|\bfrom outside\b/,
   },
   {
     hazard: 'soft ground',
