@@ -237,5 +237,3 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   });
   return { facts: w.facts, ambiguous: w.ambiguous, used: w.used };
 };
-
-export type { Amounting };

@@ -27,6 +27,8 @@ const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | 
   return often?.phrase === 'this morning' && timed ? null : often;
 };
 
+const placesOf = (items: readonly Settled[]): number[] => items.flatMap((item, i) => (item.k === 'place' ? [i] : []));
+
 /** "soaped the left bag no bubbles soaped the right one": a second work after the first and its place begins anew. */
 const anotherWork = (items: readonly Settled[]): boolean => {
   const first = items.findIndex((i) => i.k === 'work');
@@ -46,7 +48,7 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
         items,
         hard,
         joined,
-        places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
+        places: placesOf(items),
         taken: new Set(),
         often: oftenOf(items),
         measure: null,
@@ -72,7 +74,7 @@ export const soapedToo = (c: Clause, before: Clause | undefined): Clause[] => {
     items,
     joined,
     hard,
-    places: items.map((item, i) => (item.k === 'place' ? i : -1)).filter((i) => i >= 0),
+    places: placesOf(items),
     taken: new Set(),
     often: oftenOf(items),
   });

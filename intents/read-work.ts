@@ -78,14 +78,9 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
-  if (
-    /^(?:new|another)$/.test(item.phrase) &&
-    (!place || place.item === undefined || items.indexOf(place.item) < index)
-  ) {
-    if (!/one/.test(item.phrase)) {
-      use(w, item);
-      return index + 1;
-    }
+  if (item.phrase === 'new' && (!place || place.item === undefined || items.indexOf(place.item) < index)) {
+    use(w, item);
+    return index + 1;
   }
   if (['repaired', 'tapped', 'removed'].includes(item.v) && !place && !w.subject && w.context.recent.length === 0)
     return index + 1;

@@ -6,7 +6,6 @@ import { dottedTimes } from './dotted-times.ts';
 import { beyond, idle, phraseAt } from './idle.ts';
 import type { Item } from './items.ts';
 import { tidy } from './merge-places.ts';
-
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Condition, Context, Span } from './shapes.ts';
 import { sideOf, labelled, slashedCorner, rightHand, otherOne } from './side-words.ts';
@@ -179,11 +178,10 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     )
       out[i] = { k: 'sign', v: 'disconnected', span: item.span, phrase: 'off' };
   });
-  const toes = out.some((o) => o.k === 'measure' && (o.v === 'toe' || o.v === 'camber'));
   return out.map((item): Settled => {
     if (item.k !== 'place') return item;
     const p = tidy(item.p);
     // which of the two wheels, and nothing else named: the wheel itself
-    return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : toes && p.wheel ? { ...p, part: p.part } : p };
+    return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : p };
   });
 };

@@ -39,7 +39,7 @@ const circuitPart =
   /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|valves?|bags?|airbags?|bellows|tube|tubing|couplings?|elbow|olive|ferrule|unloader|dryer|cartridge|reservoir|regulator)$/;
 /** The deed is still to come. */
 const intended =
-  /\b(?:gonna|going to|about to|wanna|want to|ill|i will|lets|let me|gotta|fixing to|planning to)\b|ing\b[^,.;]{0,40}\bnow\b/;
+  /\b(?:gonna|going to|about to|wanna|want to|ill|i will|lets|let me|gotta|fixing to|planning to)\b|(?:undo|loosen|slacken|unscrew|disconnect|unhook|unbolt|uncoupl|remov|pull|popp|cutt|tak|detach|unthread|replac|swapp|chang)ing\b[^,.;]{0,40}\bnow\b/;
 const notIntended =
   /\b(?:not|isnt|arent|aint|wont|never|dont|doesnt|didnt)\b[^,.;]{0,10}\b(?:gonna|going to|wanna|want|about to)\b|\bdeclin/;
 
@@ -104,7 +104,7 @@ export const dangers: readonly Danger[] = [
   // to be opened, and nothing said of the air in it
   {
     hazard: 'open under pressure',
-    deed: /^(?:undo|undoing|loosen\w*|slacken\w*|unscrew\w*|disconnect\w*|unhook\w*|unbolt\w*|uncouple\w*|remov\w*|pull|pulling|pop|popping|cut|cutting|take|taking|detach\w*|unthread\w*|replac\w*|swap\w*|chang(?:e|ing))$/,
+    deed: /^(?:undo|loosen|slacken|unscrew|disconnect|unhook|unbolt|uncouple|remove|pull|pop|cut|take|detach|unthread|replace|swap|change|(?:undo|loosen|slacken|unscrew|disconnect|unhook|unbolt|uncoupl|remov|pull|popp|cutt|tak|detach|unthread|replac|swapp|chang)ing)$/,
     thing: circuitPart,
     near: 5,
     also: intended,
