@@ -1,7 +1,9 @@
 /** Words that have to be asked about, each with candidates that say it plainly. */
-import { dimensionOf } from '../server/core/units.ts';
+import { dimensionOf, toSi, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
+import { canBe } from './limits.ts';
 import type { PlaceItem, Settled } from './settled.ts';
+import type { Measure } from './shapes.ts';
 import { type Walk, use } from './walk.ts';
 
 /** `l` and `r` are sides where both stand in the note; `rh` where `lh` does, or a part or an end is named with it. */
@@ -37,8 +39,13 @@ export const askBare = (w: Walk, item: PlaceItem, what: Settled): void => {
 /** A number that nothing settles: asks, with notes that say it plainly. */
 export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
   const t = n.text;
-  const own = n.unit ? '' : ` ${w.context.pressureUnit}`;
-  const d = n.unit ? dimensionOf(n.unit) : null;
+  // a bare number beyond any pressure is a height off the tape, if it is anything
+  const tape =
+    n.unit === null &&
+    !canBe('pressure', toSi(n.value, w.context.pressureUnit)) &&
+    canBe('height', toSi(n.value, 'mm'));
+  const own = n.unit ? '' : tape ? ' mm' : ` ${w.context.pressureUnit}`;
+  const d = n.unit ? dimensionOf(n.unit) : tape ? 'length' : null;
   const corners = ['left rear', 'right rear', 'left front', 'right front'];
   const places =
     d === 'voltage'
@@ -48,8 +55,24 @@ export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
         : ['tank', 'left bellows', 'right bellows', 'tyre'];
   w.ambiguous.push({
     question: d === 'length' ? `${t}: which corner?` : d === 'voltage' ? `${t}: where?` : `${t}: of what?`,
-    candidates: places.map((label) => ({ label, text: `${label} ${t}${d ? '' : own}` })),
+    candidates: places.map((label) => ({ label, text: `${label} ${t}${own}` })),
     spans: also ? [also.span, n.span] : [n.span],
   });
   use(w, n, also);
+};
+
+const unitsBeside: readonly (readonly Unit[])[] = [
+  ['mm', 'cm', 'in'],
+  ['psi', 'bar', 'kPa'],
+];
+
+/** A limit typed bare that is none in the coach's own unit: asks in which, with the note said again. False: no unit makes it one. */
+export const askUnit = (w: Walk, last: Amounting, measure: Measure, value: number, unit: Unit): boolean => {
+  const candidates = (unitsBeside.find((list) => list.includes(unit)) ?? [])
+    .filter((other) => canBe(measure, toSi(value, other)))
+    .map((other) => ({ label: other, text: `${w.text.slice(0, last.span[1])} ${other}${w.text.slice(last.span[1])}` }));
+  if (candidates.length === 0) return false;
+  w.ambiguous.push({ question: `${last.text}: in which unit?`, candidates, spans: [last.span] });
+  use(w, last);
+  return true;
 };

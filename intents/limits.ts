@@ -7,7 +7,7 @@ import type { Measure } from './shapes.ts';
 const psi = 6894.757293168361;
 const inch = 0.0254;
 const deg = Math.PI / 180;
-export const plausible: Readonly<Partial<Record<Measure, readonly [low: number, high: number]>>> = {
+const plausible: Readonly<Partial<Record<Measure, readonly [low: number, high: number]>>> = {
   pressure: [0, 200 * psi],
   'pressure fall': [0, 200 * psi],
   'pressure rise': [0, 200 * psi],
@@ -30,3 +30,9 @@ export const plausible: Readonly<Partial<Record<Measure, readonly [low: number, 
 
 /** Bare numbers that can be a height: in the coach's unit. */
 export const heightRange = { in: [4, 40], mm: [100, 1000], cm: [10, 100] } as const;
+
+/** Whether `measure` can be `si` at all. */
+export const canBe = (measure: Measure, si: number): boolean => {
+  const [low, high] = plausible[measure] ?? [-Infinity, Infinity];
+  return si >= low - 1e-9 && si <= high + 1e-9;
+};

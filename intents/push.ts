@@ -1,6 +1,6 @@
 /** Adds a fact to what was read. */
 import { settledBare, askBare } from './ask-about.ts';
-import { plausible } from './limits.ts';
+import { canBe } from './limits.ts';
 import type { Settled } from './settled.ts';
 import type { Fact } from './shapes.ts';
 import { whereOf, wordOf, type Draft, type Loc, type Walk } from './walk.ts';
@@ -28,9 +28,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
   if (full.is === 'reading' && full.what.v === 'water drained' && !full.when && drained?.is === 'work' && drained.when)
     full.when = { ...drained.when, spans: [] };
   if (full.is === 'reading') {
-    const limits = plausible[full.what.v];
-    const si = full.amount.v.si;
-    if (limits && (si < limits[0] - 1e-9 || si > limits[1] + 1e-9)) full.held = 'implausible';
+    if (!canBe(full.what.v, full.amount.v.si)) full.held = 'implausible';
     w.lastReading = full;
     w.lastUnit = full.amount.v.unit;
     w.lastMeasure = full.what.v;

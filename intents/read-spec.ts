@@ -1,5 +1,5 @@
 /** Limits given in a note: "spec rear 13 1/2 +- 1/4", "book says rear height 314 to 326 mm". */
-import { dimensionOf } from '../server/core/units.ts';
+import { dimensionOf, toSi } from '../server/core/units.ts';
 import {
   byDimension,
   coachSides,
@@ -10,7 +10,9 @@ import {
   pressureUnit,
   voltParts,
 } from './dims.ts';
+import { askUnit } from './ask-about.ts';
 import { durationAfter } from './changes.ts';
+import { canBe } from './limits.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
@@ -61,6 +63,10 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
   const low = over ? 0 : num.tol === undefined ? num.value : num.value - num.tol;
   const high = num.tol === undefined ? (num.to ?? other?.value ?? num.value) : num.value + num.tol;
+  if (num.unit === null && !canBe(measure, toSi(high, unit))) {
+    use(w, num, m);
+    return askUnit(w, other ?? num, measure, high, unit);
+  }
   const own =
     measure === 'cut-in' || measure === 'cut-out'
       ? assumed({ part: 'pressure switch' })

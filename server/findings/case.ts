@@ -113,6 +113,9 @@ export const benchmark = (): Source => ({
   words: '49 CFR 393.207(f), 3 psi in 5 min, a commercial-vehicle rule: a benchmark for a private coach',
 });
 
+/** A note's amount may have been typed bare; a limit is shown with its unit. */
+const withUnit = (amount: Amount): Amount => ({ ...amount, text: typed(amount) });
+
 /** A limit given in a note stands before the sheet's. */
 export const rangeOf = (
   c: Case,
@@ -122,7 +125,7 @@ export const rangeOf = (
   field: string,
 ): Range | null => {
   const spec = specOf(c, what, place);
-  if (spec) return { low: spec.low, high: spec.high, source: noteSource(), because: [spec.id] };
+  if (spec) return { low: withUnit(spec.low), high: withUnit(spec.high), source: noteSource(), because: [spec.id] };
   if (!onSheet || (onSheet.low === undefined && onSheet.high === undefined)) return null;
   return {
     ...(onSheet.low ? { low: onSheet.low } : {}),

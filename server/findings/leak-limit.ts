@@ -2,6 +2,7 @@
 import type { SpecFact } from '../../intents/shapes.ts';
 import { type Case, type Input, benchmark, benchmarkRate, noteSource, sheetSource } from './case.ts';
 import type { Source } from './finding.ts';
+import { typed } from './show.ts';
 
 type Limit = { rate: number; words: string; source: Source; inputs: Input[] };
 
@@ -11,13 +12,15 @@ export const leakLimit = (c: Case): Limit => {
   const said = c.facts.findLast(
     (f): f is SpecFact => f.is === 'spec' && f.what.v === 'pressure fall' && f.over !== undefined,
   );
-  if (said?.over && said.over.si > 0)
+  if (said?.over && said.over.si > 0) {
+    const words = `${typed(said.high, true)} in ${typed(said.over)}`;
     return {
       rate: said.high.si / said.over.si,
-      words: `${said.high.text} in ${said.over.text}`,
+      words,
       source: noteSource(),
-      inputs: [{ name: 'limit', text: `${said.high.text} in ${said.over.text}`, from: 'given in a note' }],
+      inputs: [{ name: 'limit', text: words, from: 'given in a note' }],
     };
+  }
   return limit
     ? {
         rate: limit.fall.si / limit.over.si,

@@ -31,6 +31,20 @@ const refusal = async (work: Promise<unknown>): Promise<string> => {
 };
 
 describe('the desk', () => {
+  it('shows a limit that was typed bare with its unit', async () => {
+    const desk = await opened();
+    await desk.note('session-1', note('note-01', 'spec rear 13 1/2 +- 1/4'));
+    const entries = await desk.note('session-1', note('note-02', 'LR 13, floor level', 3));
+    const findings = entries.flatMap((e) => (e.is === 'reply' ? e.blocks : [])).find((b) => b.is === 'findings');
+    const height = findings?.list.find((f) => f.key === 'height@left rear');
+    expect([height?.limit?.low?.text, height?.limit?.high?.text]).toEqual(['13 1/4 in', '13 3/4 in']);
+    await desk.note('session-1', note('note-03', 'spec is 4 psi in 10 min', 5));
+    const fall = (await desk.note('session-1', note('note-04', 'LOCK, tank 110 at 9:00, 101 at 9:30', 7)))
+      .flatMap((e) => (e.is === 'reply' ? e.blocks : []))
+      .flatMap((b) => (b.is === 'findings' ? b.list : []));
+    expect(fall.map((f) => f.words).join()).toContain('limit 4 psi in 10 min');
+  });
+
   it('keeps a note with its reading and its reply together', async () => {
     const desk = await opened();
     const entries = await desk.note('session-1', note('note-01', 'left rear low, 95 psi, comp runs'));
