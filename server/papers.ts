@@ -12,13 +12,13 @@ import { ownerReport } from './report/owner.ts';
 import { proposedLines } from './report/proposed.ts';
 import { publishedSchemas } from './report/session-json.ts';
 import { specsOf } from './report/spec-fields.ts';
+import type { Folded } from './session/fold.ts';
 import { loadSheet, SheetRefused, type LoadedSheet } from './sheet/load.ts';
 import { ShelfRefused, type Shelf } from './shelf.ts';
 import { ShopRefused, type ShopSettings } from './shop.ts';
 
 /** Most characters of a sheet that are looked at. */
 const sheetMost = 512 * 1024;
-const whole = 1_000_000;
 
 export type PapersOptions = { desk: Desk; shelf: Shelf; shop: ShopSettings; door: Door; now: () => number };
 
@@ -48,12 +48,18 @@ export const paperRoutes = (app: Express, { desk, shelf, shop, door, now }: Pape
     return loaded;
   };
 
-  /** Every visit of a coach, oldest first; practice is none. */
-  const visitsOf = async (coach: string): Promise<Visit[]> => {
+  /** What stands at the end of every visit of a coach, oldest first; practice is none. */
+  const standingsOf = async (coach: string): Promise<Folded[]> => {
     const lines = await desk.sessions({ coach, practice: false });
-    const visits: Visit[] = [];
+    const standings: Folded[] = [];
     for (const { session } of lines.toSorted((a, b) => a.opened - b.opened))
-      visits.push({ entries: await desk.read(session, 0, whole), standing: await desk.standing(session) });
+      standings.push(await desk.standing(session));
+    return standings;
+  };
+  const visitsOf = async (coach: string): Promise<Visit[]> => {
+    const visits: Visit[] = [];
+    for (const standing of await standingsOf(coach))
+      visits.push({ entries: await desk.read(standing.session, 0, standing.seq), standing });
     return visits;
   };
 
@@ -61,7 +67,7 @@ export const paperRoutes = (app: Express, { desk, shelf, shop, door, now }: Pape
     const session = sessionOf(request);
     const standing = await desk.standing(session);
     const sheet = await desk.sheetOf(standing.sheet);
-    const visits = standing.practice ? [standing] : (await visitsOf(standing.coach)).map((v) => v.standing);
+    const visits = standing.practice ? [standing] : await standingsOf(standing.coach);
     const entries = await desk.read(session, 0, standing.seq);
     // of these very entries: one that comes meanwhile is not on the paper
     const mark = markOf(entries);
@@ -95,11 +101,7 @@ export const paperRoutes = (app: Express, { desk, shelf, shop, door, now }: Pape
   app.get('/coach/:coach.ics', async (request, response) => {
     const coach = coachOf(request);
     const { sheet } = loadedOf(coach);
-    const due = dueOfCoach(
-      (await visitsOf(coach)).map((v) => v.standing),
-      sheet,
-      now(),
-    );
+    const due = dueOfCoach(await standingsOf(coach), sheet, now());
     response.setHeader('Content-Disposition', `attachment; filename="${coach}-due.ics"`);
     response.setHeader('Cache-Control', 'no-store');
     response.type('text/calendar').send(dueCalendar({ id: coach, name: sheet.coach }, due, now()));

@@ -33,6 +33,9 @@ export type LoggerNote = {
 const share = (cells: readonly string[], test: (cell: string) => boolean): number =>
   cells.filter(test).length / Math.max(1, cells.length);
 
+const namesTime =
+  /\b(?:time|elapsed|zeit|timestamp|epoch|unix|runtime|laufzeit)\b|^(?:t|secs?|seconds?|min|minutes?|s|ms)$|^t\s*[[(]/i;
+
 type Columns = { time: number; date: number | null; values: number[]; other: number[] };
 /** Which column is what, from the names and the first hundred rows. */
 const columnsOf = (table: Table): Columns => {
@@ -41,16 +44,12 @@ const columnsOf = (table: Table): Columns => {
   for (const [i, name] of table.names.entries()) {
     const cells = table.rows.slice(0, 100).map((row) => row.cells[i] ?? '');
     if (cells.every((cell) => cell === '')) continue;
-    if (share(cells, looksTime) >= 0.5) (found.time < 0 ? () => (found.time = i) : () => found.other.push(i))();
+    if (found.time < 0 && share(cells, looksTime) >= 0.5) found.time = i;
+    else if (share(cells, looksTime) >= 0.5) found.other.push(i);
     else if (share(cells, looksDate) >= 0.5) found.date = i;
-    else if (share(cells, (cell) => Boolean(numberIn(cell))) >= 0.5)
-      (/\b(?:time|elapsed|zeit|timestamp|epoch|unix|runtime|laufzeit)\b|^(?:t|secs?|seconds?|min|minutes?|s|ms)$/i.test(
-        name.replaceAll('_', ' '),
-      ) || /^t\s*[[(]/i.test(name)
-        ? named
-        : found.values
-      ).push(i);
-    else found.other.push(i);
+    else if (share(cells, (cell) => Boolean(numberIn(cell))) < 0.5) found.other.push(i);
+    else if (namesTime.test(name.replaceAll('_', ' '))) named.push(i);
+    else found.values.push(i);
   }
   if (found.time < 0) found.time = named.shift() ?? -1;
   found.other.push(...named);

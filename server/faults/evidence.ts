@@ -6,7 +6,7 @@
  * sides, so that the order of notes does not matter. What a firmer observation already says, a vaguer one hardly adds to.
  */
 import { takePlace } from '../../intents/place.ts';
-import type { ConditionFact, FactId, SignFact } from '../../intents/shapes.ts';
+import type { ConditionFact, FactId, Measure, Place, ReadingFact, SignFact } from '../../intents/shapes.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -135,15 +135,22 @@ const findingsOf = (standing: Remembered): Finding[] => {
   return [...all.values()];
 };
 
+/** Readings in force of one measure at the places, each with its place in the order of the facts. */
+const readingsAt = (
+  standing: Standing,
+  what: Measure,
+  places: readonly Place[],
+): { fact: ReadingFact; seq: number; i: number }[] =>
+  standing.facts.flatMap(({ fact, seq }, i) =>
+    fact.is === 'reading' && fact.what.v === what && places.includes(fact.where.v) ? [{ fact, seq, i }] : [],
+  );
+
 /** The coach's gauge has shown different pressures: its needle is not stuck. */
 const needleEvidence = (standing: Standing): Evidence[] => {
   const said = standing.facts.some(({ fact }) => fact.is === 'sign' && takePlace(fact.where.v)?.part === 'gauge');
-  const read = standing.facts.flatMap(({ fact, seq }, i) =>
-    fact.is === 'reading' && fact.what.v === 'pressure' && (fact.where.v === 'gauge' || fact.where.v === 'tank')
-      ? [{ fact, seq, i }]
-      : [],
+  const sorted = readingsAt(standing, 'pressure', ['gauge', 'tank']).toSorted(
+    (a, b) => a.fact.amount.v.si - b.fact.amount.v.si,
   );
-  const sorted = read.toSorted((a, b) => a.fact.amount.v.si - b.fact.amount.v.si);
   const low = sorted[0];
   const high = sorted.at(-1);
   const second = standing.facts.some(({ fact }) => fact.is === 'reading' && fact.where.v === 'test port');
@@ -167,10 +174,9 @@ const needleEvidence = (standing: Standing): Evidence[] => {
 const freezing = 273.15;
 const noIce = 278;
 const frostEvidence = (standing: Standing): Evidence[] => {
-  const read = standing.facts.flatMap(({ fact, seq }, i) =>
-    fact.is === 'reading' && fact.what.v === 'temperature' && fact.where.v === 'ambient' ? [{ fact, seq, i }] : [],
-  );
-  const coldest = read.toSorted((a, b) => a.fact.amount.v.si - b.fact.amount.v.si)[0];
+  const coldest = readingsAt(standing, 'temperature', ['ambient']).toSorted(
+    (a, b) => a.fact.amount.v.si - b.fact.amount.v.si,
+  )[0];
   const k = coldest?.fact.amount.v.si ?? 0;
   if (!coldest || (k >= freezing && k <= noIce)) return [];
   return [
@@ -189,9 +195,7 @@ const frostEvidence = (standing: Standing): Evidence[] => {
 /** Two readings of the air around, far enough apart to move a coach. K. */
 const muchColder = 8;
 const temperatureEvidence = (standing: Standing): Evidence[] => {
-  const read = standing.facts.flatMap(({ fact, seq }, i) =>
-    fact.is === 'reading' && fact.what.v === 'temperature' && fact.where.v === 'ambient' ? [{ fact, seq, i }] : [],
-  );
+  const read = readingsAt(standing, 'temperature', ['ambient']);
   if (read.length < 2) return [];
   const values = read.map((r) => r.fact.amount.v.si);
   const apart = Math.max(...values) - Math.min(...values);

@@ -2,7 +2,7 @@
 import type { Entry } from '../session/entry.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { keyTitle, standingFindings } from './compared.ts';
+import { keyTitle, standingFindings, withItsUnit } from './compared.ts';
 import { dueOfCoach } from './due.ts';
 import { workWords } from './plain-parts.ts';
 import type { CoachHistory } from './shapes.ts';
@@ -25,7 +25,7 @@ const seriesOf = (visits: readonly Visit[]): Series[] => {
         at: fact.at,
         si,
         pm,
-        text: /[a-zA-Z%]/.test(text) ? text : `${text} ${unit}`,
+        text: withItsUnit({ text, unit }),
         session: standing.session,
         seq,
         ...(judged ? { verdict: judged.verdict } : {}),

@@ -113,13 +113,15 @@ export const sheetOf = (draft: Draft): Raw => {
 };
 
 /** What is wrong in the fields themselves, without asking anybody: as it is typed. */
-export const wrongNow = (draft: Draft): FieldWrong[] =>
-  sheetFields.flatMap((field) =>
+export const wrongNow = (draft: Draft): FieldWrong[] => {
+  const units = unitsOf(draft);
+  return sheetFields.flatMap((field) =>
     cellsOf(field, rowsOf(draft, field)).flatMap(({ path, cell }) => {
-      const words = cellWrong(withUnit(draft[path] ?? '', cell, unitsOf(draft)), cell);
+      const words = cellWrong(withUnit(draft[path] ?? '', cell, units), cell);
       return words === null ? [] : [{ field: path, name: field.name, words }];
     }),
   );
+};
 
 /** How many of a group's fields are given. */
 export const given = (draft: Draft, fields: readonly Field[]): number =>
