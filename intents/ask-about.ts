@@ -66,13 +66,19 @@ const unitsBeside: readonly (readonly Unit[])[] = [
   ['psi', 'bar', 'kPa'],
 ];
 
-/** A limit typed bare that is none in the coach's own unit: asks in which, with the note said again. False: no unit makes it one. */
-export const askUnit = (w: Walk, last: Amounting, measure: Measure, value: number, unit: Unit): boolean => {
-  const candidates = (unitsBeside.find((list) => list.includes(unit)) ?? [])
-    .filter((other) => canBe(measure, toSi(value, other)))
-    .map((other) => ({ label: other, text: `${w.text.slice(0, last.span[1])} ${other}${w.text.slice(last.span[1])}` }));
-  if (candidates.length === 0) return false;
-  w.ambiguous.push({ question: `${last.text}: in which unit?`, candidates, spans: [last.span] });
+/** The units in which a bare `value` can be what was measured: `unit` itself where it can, else those of its kind. */
+export const unitsFor = (measure: Measure, value: number, unit: Unit): readonly Unit[] => {
+  const can = (other: Unit): boolean => canBe(measure, toSi(value, other));
+  return can(unit) ? [unit] : (unitsBeside.find((list) => list.includes(unit)) ?? []).filter(can);
+};
+
+/** A limit that can be in several units: asks, with the note said again. `last`: its last number. */
+export const askUnit = (w: Walk, last: Amounting, units: readonly Unit[]): void => {
+  const [before, after] = [w.text.slice(0, last.span[1]), w.text.slice(last.span[1])];
+  w.ambiguous.push({
+    question: `${last.text}: in which unit?`,
+    candidates: units.map((unit) => ({ label: unit, text: `${before} ${unit}${after}` })),
+    spans: [last.span],
+  });
   use(w, last);
-  return true;
 };

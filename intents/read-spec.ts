@@ -1,5 +1,5 @@
 /** Limits given in a note: "spec rear 13 1/2 +- 1/4", "book says rear height 314 to 326 mm". */
-import { dimensionOf, toSi } from '../server/core/units.ts';
+import { dimensionOf } from '../server/core/units.ts';
 import {
   byDimension,
   coachSides,
@@ -10,9 +10,8 @@ import {
   pressureUnit,
   voltParts,
 } from './dims.ts';
-import { askUnit } from './ask-about.ts';
+import { askUnit, unitsFor } from './ask-about.ts';
 import { durationAfter } from './changes.ts';
-import { canBe } from './limits.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
@@ -41,7 +40,7 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const loc: Loc | null = hit ? locOf(w, hit.item) : w.subject;
   const p = loc?.p ?? {};
   let measure: Measure | null = m?.k === 'measure' ? m.v : null;
-  const unit =
+  const wanted =
     num.unit ??
     measureUnit(measure, w.context, num, w.lastUnit) ??
     (p.part && voltParts.has(p.part)
@@ -51,22 +50,26 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
         : coachSides(p) && heightLike(num, w.context)
           ? heightUnit(num, w.context)
           : null);
-  if (!unit) return false;
+  if (!wanted) return false;
   // "spec is 3 psi in 10 min": how far it may fall in that time
-  const over = ['pressure', 'length'].includes(dimensionOf(unit)) ? durationAfter(c, n) : null;
+  const over = ['pressure', 'length'].includes(dimensionOf(wanted)) ? durationAfter(c, n) : null;
   if (over && (measure === null || measure === 'pressure' || measure === 'pressure fall' || measure === 'height fall'))
-    measure = dimensionOf(unit) === 'pressure' ? 'pressure fall' : 'height fall';
-  measure ??= byDimension[dimensionOf(unit)] ?? null;
+    measure = dimensionOf(wanted) === 'pressure' ? 'pressure fall' : 'height fall';
+  measure ??= byDimension[dimensionOf(wanted)] ?? null;
   if (!measure) return false;
   const other = c.items
     .slice(n + 1, n + 5)
     .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
   const low = over ? 0 : num.tol === undefined ? num.value : num.value - num.tol;
   const high = num.tol === undefined ? (num.to ?? other?.value ?? num.value) : num.value + num.tol;
-  if (num.unit === null && !canBe(measure, toSi(high, unit))) {
+  const units = num.unit === null && !other?.unit ? unitsFor(measure, high, wanted) : [wanted];
+  if (units.length > 1) {
     use(w, num, m);
-    return askUnit(w, other ?? num, measure, high, unit);
+    askUnit(w, other ?? num, units);
+    return true;
   }
+  const [unit] = units;
+  if (!unit) return false;
   const own =
     measure === 'cut-in' || measure === 'cut-out'
       ? assumed({ part: 'pressure switch' })
@@ -78,7 +81,10 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     {
       is: 'spec',
       word: 'own',
-      what: m?.k === 'measure' ? said(measure, m) : said(measure, num),
+      what: {
+        ...said(measure, m?.k === 'measure' ? m : num),
+        ...(unit === wanted ? {} : { from: 'assumed' as const }),
+      },
       low: {
         ...amountOf(
           { ...num, value: Math.min(low, high), text: over ? '0' : num.tol === undefined ? num.text : String(low) },
