@@ -3,7 +3,7 @@ import { dimensionOf, toSi, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { canBe } from './limits.ts';
 import type { PlaceItem, Settled } from './settled.ts';
-import type { Measure } from './shapes.ts';
+import type { Context, Measure } from './shapes.ts';
 import { type Walk, use } from './walk.ts';
 
 /** `l` and `r` are sides where both stand in the note; `rh` where `lh` does, or a part or an end is named with it. */
@@ -36,14 +36,14 @@ export const askBare = (w: Walk, item: PlaceItem, what: Settled): void => {
   use(w, item, what);
 };
 
+/** A bare number beyond any pressure is a height off the tape, if it is anything. */
+export const beyondPressure = (n: Amounting, context: Context): boolean =>
+  n.unit === null && !canBe('pressure', toSi(n.value, context.pressureUnit)) && canBe('height', toSi(n.value, 'mm'));
+
 /** A number that nothing settles: asks, with notes that say it plainly. */
 export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
   const t = n.text;
-  // a bare number beyond any pressure is a height off the tape, if it is anything
-  const tape =
-    n.unit === null &&
-    !canBe('pressure', toSi(n.value, w.context.pressureUnit)) &&
-    canBe('height', toSi(n.value, 'mm'));
+  const tape = beyondPressure(n, w.context);
   const own = n.unit ? '' : tape ? ' mm' : ` ${w.context.pressureUnit}`;
   const d = n.unit ? dimensionOf(n.unit) : tape ? 'length' : null;
   const corners = ['left rear', 'right rear', 'left front', 'right front'];

@@ -128,7 +128,8 @@ const readingSaid = (fact: ReadingFact): string => {
   const change = what.endsWith('fall') || what.endsWith('rise') || what === 'camber' || what === 'thrust';
   const amount = amountSaid(fact.amount.v, change);
   const frame = frames[what];
-  if (what === 'run time' && fact.over) return `pump runs ${amount} every ${amountSaid(fact.over.v)}`;
+  if ((what === 'run time' || what === 'on time') && fact.over)
+    return `pump ${what === 'on time' ? 'on' : 'runs'} ${amount} every ${amountSaid(fact.over.v)}`;
   if (what === 'bubble size') return `${amount} bubble${over} at ${where}`;
   return `${frame ? frame(where, amount) : `${where} ${what} ${amount}`}${over}`;
 };
@@ -150,6 +151,7 @@ export const plain = (fact: Fact): string => {
         return `${fact.holds ? '' : 'not '}${fact.what.v}${where ? ` ${where}` : ''}${whenSaid(fact.when)}`;
       case 'spec':
         if (fact.over) return `spec ${where} ${amountSaid(fact.high)} in ${amountSaid(fact.over)}`;
+        if (fact.low.si === fact.high.si) return `spec ${fact.what.v} ${where} ${amountSaid(fact.high)}`;
         return `spec ${fact.what.v} ${where} between ${amountSaid(fact.low)} and ${amountSaid(fact.high)}`;
     }
   })();

@@ -7,6 +7,7 @@ import { readOff } from './read-off.ts';
 import { readPlain } from './read-plain.ts';
 import { readSwitch } from './read-switch.ts';
 import { clockOf, hourAfter, leadsAsClock, setClock } from './read-clock.ts';
+import { readCycle } from './read-cycle.ts';
 import { readDuration } from './read-time.ts';
 import { phraseOf, use, type Clause, type Walk } from './walk.ts';
 import { unreadable } from './ask-about.ts';
@@ -53,7 +54,8 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     ['run time', 'on time', 'off time'].includes(w.lastMeasure ?? '')
   )
     n.unit = w.lastUnit;
-  if (dimension(n) === 'duration') return readFromEmptyLater(w, c, index) ?? readDuration(w, c, n, index);
+  if (dimension(n) === 'duration')
+    return readCycle(w, c, n, index) ?? readFromEmptyLater(w, c, index) ?? readDuration(w, c, n, index);
   const before = phraseOf(c.items[index - 1]);
   // ordinals: "No 2", "pos 3"
   if (

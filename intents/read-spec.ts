@@ -10,7 +10,7 @@ import {
   pressureUnit,
   voltParts,
 } from './dims.ts';
-import { askUnit, unitsFor } from './ask-about.ts';
+import { askUnit, beyondPressure, unitsFor } from './ask-about.ts';
 import { durationAfter } from './changes.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
@@ -47,7 +47,7 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
       ? ('V' as const)
       : p.part && pressureParts.has(p.part)
         ? pressureUnit(w.context, num, w.lastUnit)
-        : coachSides(p) && heightLike(num, w.context)
+        : coachSides(p) && (heightLike(num, w.context) || beyondPressure(num, w.context))
           ? heightUnit(num, w.context)
           : null);
   if (!wanted) return false;

@@ -22,7 +22,8 @@ const labelled = (where: string, words: string): string => (where === '' ? words
 const readingWords = (fact: ReadingFact): string => {
   const where = fact.where.v;
   const what = fact.what.v;
-  const over = fact.over ? ` in ${amountSaid(fact.over.v)}` : '';
+  const cycle = what === 'run time' || what === 'on time';
+  const over = fact.over ? ` ${cycle ? 'every' : 'in'} ${amountSaid(fact.over.v)}` : '';
   const across = fact.across ? ` over ${amountSaid(fact.across.v)}` : '';
   const amount = amountSaid(fact.amount.v);
   const change = amountSaid(fact.amount.v, true, 'left out');
@@ -65,7 +66,7 @@ const factWords = (fact: Fact): string => {
     case 'spec':
       if (fact.over)
         return `limit given: ${labelled(where, fact.what.v)} at most ${amountSaid(fact.high)} in ${amountSaid(fact.over)}`;
-      return `limit given: ${labelled(where, fact.what.v)} ${amountSaid(fact.low)} to ${amountSaid(fact.high)}`;
+      return `limit given: ${labelled(where, fact.what.v)} ${fact.low.si === fact.high.si ? '' : `${amountSaid(fact.low)} to `}${amountSaid(fact.high)}`;
   }
 };
 

@@ -66,8 +66,8 @@ export const readingStrips = (board: Board): ReadingStrip[] =>
             ? {
                 is: 'strip' as const,
                 unit,
-                ...(l.low === undefined ? {} : { low: l.low }),
-                ...(l.high === undefined ? {} : { high: l.high }),
+                ...(l.low === undefined ? {} : { low: l.low, lowText: l.lowText }),
+                ...(l.high === undefined ? {} : { high: l.high, highText: l.highText }),
                 pins: [{ si: l.si, pm: l.pm, label: f.figure }],
               }
             : null,

@@ -88,8 +88,8 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
       at: fact.at,
       seq,
       ...(finding?.because.includes(fact.id) ? { verdict: finding.verdict } : {}),
-      ...(limit?.low ? { low: limit.low.si } : {}),
-      ...(limit?.high ? { high: limit.high.si } : {}),
+      ...(limit?.low ? { low: limit.low.si, lowText: limit.low.text } : {}),
+      ...(limit?.high ? { high: limit.high.si, highText: limit.high.text } : {}),
     });
     const line = series.get(key) ?? { key, unit: amount.unit, points: [] };
     line.points.push({ at: fact.at, si: amount.si, pm: amount.pm });

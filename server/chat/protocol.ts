@@ -136,6 +136,8 @@ export const Board = z.object({
       verdict: z.optional(z.enum(['within', 'low', 'high', 'cannot tell', 'no limit'])),
       low: z.optional(z.number()),
       high: z.optional(z.number()),
+      lowText: z.optional(z.string()),
+      highText: z.optional(z.string()),
     }),
   ),
   /** Readings over time, per key, for the charts. */

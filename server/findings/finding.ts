@@ -33,6 +33,9 @@ export const Drawing = z.discriminatedUnion('is', [
     unit: AmountShape.shape.unit,
     low: z.optional(z.number()),
     high: z.optional(z.number()),
+    /** The limits as the words beside it write them; absent in older logs. */
+    lowText: z.optional(z.string()),
+    highText: z.optional(z.string()),
     nominal: z.optional(z.number()),
     pins: z.array(Marked),
   }),

@@ -29,8 +29,8 @@ export const rangeWords = (range: Range, unit: Unit): string => {
 export const stripOf = (range: Range | null, unit: Unit, pins: Extract<Drawing, { is: 'strip' }>['pins']): Drawing => ({
   is: 'strip',
   unit,
-  ...(range?.low ? { low: range.low.si } : {}),
-  ...(range?.high ? { high: range.high.si } : {}),
+  ...(range?.low ? { low: range.low.si, lowText: shownAmount(range.low, unit).text } : {}),
+  ...(range?.high ? { high: range.high.si, highText: shownAmount(range.high, unit).text } : {}),
   ...(range?.nominal ? { nominal: range.nominal.si } : {}),
   pins,
 });

@@ -1,5 +1,6 @@
 /** Numbers as they are shown: rounded to the digits they can carry, in the unit they were typed in or the sheet's. */
 import { type Amount, showAmount } from '../core/amount.ts';
+import { convertedHalf, convertedText } from '../core/limit-text.ts';
 import { type Dimension, type Unit, dimensionOf, fromSi, stepFromSi, stepToSi } from '../core/units.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import type { Shown } from './finding.ts';
@@ -43,20 +44,7 @@ export const typed = (amount: Amount, difference = false): string => {
 export const shownAmount = (amount: Amount, unit: Unit = amount.unit): Shown =>
   unit === amount.unit
     ? { si: amount.si, pm: amount.pm, unit, text: amount.text }
-    : shown(amount.si, unit, Math.max(amount.pm, coarse(unit)));
-
-/** Half of a sensible last digit in a unit: what a converted limit is shown to. */
-const coarse = (unit: Unit): number => {
-  const steps: Partial<Record<Unit, number>> = {
-    psi: 6894.757,
-    kPa: 1000,
-    bar: 10_000,
-    mm: 0.001,
-    in: 0.0254 / 16,
-    cm: 0.001,
-  };
-  return (steps[unit] ?? 0) / 2;
-};
+    : { si: amount.si, pm: convertedHalf(unit, amount.pm), unit, text: convertedText(amount.si, unit, amount.pm) };
 
 /** The sheet's own unit for a dimension it names one for, else a plain one. */
 export const sheetUnit = (dimension: Dimension, sheet: Sheet): Unit => {

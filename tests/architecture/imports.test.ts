@@ -68,6 +68,7 @@ const shapes: Readonly<Record<string, readonly string[]>> = {
   'server/core:edges': [
     'server/core/units.ts',
     'server/core/amount.ts',
+    'server/core/limit-text.ts',
     'server/core/logger-csv.ts',
     'server/core/logger-error.ts',
   ],

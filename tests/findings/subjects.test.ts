@@ -157,9 +157,21 @@ describe('pump cycles', () => {
     const b = bench(juniper, [
       [0, 'condition panel auto', 'reading on time @ pump = 20 s', 'reading off time @ pump = 3 min'],
     ]);
-    expect(key(b, 'duty@pump').words).toBe('pump runs 10 % of the time (20 s on, 3 min off)');
+    expect(key(b, 'duty@pump').words).toBe(
+      'pump runs 10 % of the time (20 s on, 3 min off); so short a run fills more than this pump can: water in the tank, or a time is wrong',
+    );
     expect(key(b, 'duty@pump').evidence).toEqual([{ see: 'pump cycles auto', outcome: 'yes' }]);
-    expect(key(b, 'duty@pump').why.notes.join()).toMatch(/more than the pump can/);
+    expect(key(b, 'duty@pump').why.notes.join()).toMatch(/shows a leak of 0\.45 cfm/);
+  });
+  it('a run in every so many minutes is a cycle, and says the leak it feeds', () => {
+    const psi = bench(juniper, [[0, 'reading on time @ pump = 2 min over 10 min']]);
+    // 5.3 gal x 27 psi / 97.0 kPa in 8 min: 4.8 L/min
+    expect(key(psi, 'duty@pump').words).toBe(
+      'pump runs 20 % of the time (2 min in every 10 min): it feeds a leak of 0.17 cfm of free air (4.8 L/min)',
+    );
+    const kPa = bench(larkfield, [[0, 'reading run time @ pump = 2 min over 10 min']]);
+    // 25.2 L x 190 kPa / 100.2 kPa in 8 min: 6.0 L/min
+    expect(key(kPa, 'duty@pump').words).toMatch(/feeds a leak of 6\.0 L\/min of free air \(0\.21 cfm\)$/);
   });
   it('litres a minute, without a duty on the sheet: a benchmark named as one', () => {
     const b = bench(larkfield, [[0, 'reading on time @ pump = 2 min', 'reading off time @ pump = 4 min']]);

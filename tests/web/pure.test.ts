@@ -368,9 +368,30 @@ describe('drawings', () => {
               ),
           );
           expect(over).toEqual([]);
+          const spans = p.edges.map((e) => {
+            const wide = e.label.length * 8;
+            return e.anchor === 'end' ? ([e.x - wide, e.x] as const) : ([e.x, e.x + wide] as const);
+          });
+          for (const [a, b] of spans) expect(a >= 0 && b <= 290).toBe(true);
+          expect(spans[0]![1]).toBeLessThan(spans[1]![0]);
         },
       ),
     );
+  });
+
+  test('a limit is labelled as the words beside it write it, also where it was converted', () => {
+    const edges = (more: { lowText?: string; highText?: string }) =>
+      planStrip({
+        is: 'strip',
+        unit: 'in',
+        low: toSi(340, 'mm'),
+        high: toSi(350, 'mm'),
+        pins: [{ si: inch(13.5), pm: inch(1 / 16), label: '13 1/2 in' }],
+        ...more,
+      }).edges.map((e) => e.label);
+    expect(edges({ lowText: '13 3/8 in', highText: '13 3/4 in' })).toEqual(['13 3/8', '13 3/4']);
+    // of a log that did not keep the words
+    expect(edges({})).toEqual(['13 3/8', '13 3/4']);
   });
 
   test('marks of a tape are binary fractions, of a gauge 1, 2 and 5', () => {

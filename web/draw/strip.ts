@@ -5,6 +5,7 @@
 import { svg, type SVGTemplateResult } from 'lit';
 import type { Drawing } from '../../server/findings/finding.ts';
 import { tapeInches } from '../../server/core/amount.ts';
+import { limitText } from '../../server/core/limit-text.ts';
 import { fromSi, stepFromSi } from '../../server/core/units.ts';
 import { marks, scale, stepFor } from './scale.ts';
 
@@ -23,8 +24,9 @@ export type StripPlan = {
   rows: number;
 };
 
-/** Digits after the point that a limit was written with, at most 2. */
-const exactDigits = (v: number): number => [0, 1].find((n) => Math.abs(v - Number(v.toFixed(n))) < 1e-6) ?? 2;
+/** A digit of a limit's label, px. */
+const digit = 8;
+const plainText = (text: string, unit: Strip['unit']): string => text.replace(` ${unit}`, '');
 
 /** Where everything stands, in pixels; a limit open to one side runs off the tape. */
 export const planStrip = (d: Strip): StripPlan => {
@@ -38,8 +40,27 @@ export const planStrip = (d: Strip): StripPlan => {
   const high = Math.max(...seen);
   const inches = d.unit === 'in';
   const room = Math.max((high - low) * 0.28, inches ? 0.25 : Math.max(Math.abs(high) * 0.02, 1e-9));
-  const from = low - room;
-  const to = high + room;
+  const limits = {
+    low:
+      d.low === undefined ? null : { v: value(d.low), label: plainText(d.lowText ?? limitText(d.low, d.unit), d.unit) },
+    high:
+      d.high === undefined
+        ? null
+        : { v: value(d.high), label: plainText(d.highText ?? limitText(d.high, d.unit), d.unit) },
+  };
+  // as much tape on either side as the label outside the window needs
+  const lowWide = limits.low ? limits.low.label.length * digit + 8 : 0;
+  const highWide = limits.high ? limits.high.label.length * digit + 8 : 0;
+  const share = (px: number): number => Math.max(0, px - edge) / (width - 2 * edge);
+  let [from, to] = [low - room, high + room];
+  for (let n = 0; n < 60; n += 1) {
+    const left = limits.low ? limits.low.v - from >= share(lowWide) * (to - from) : true;
+    const right = limits.high ? to - limits.high.v >= share(highWide) * (to - from) : true;
+    if (left && right) break;
+    const more = (to - from) * 0.05;
+    if (!left) from -= more;
+    if (!right) to += more;
+  }
   const x = scale(from, to, edge, width - edge);
   const fine = stepFor(to - from, 24, inches);
   const big = stepFor(to - from, 5, inches);
@@ -51,21 +72,12 @@ export const planStrip = (d: Strip): StripPlan => {
     tall: isBig(v) ? (2 as const) : isHalf(v) ? (1 as const) : (0 as const),
     label: isBig(v) && x.at(v) > 22 && x.at(v) < width - 22 ? (inches ? tapeInches(v, 32) : v.toFixed(digits)) : '',
   }));
-  const show = (v: number): string => (inches ? tapeInches(v, 32) : v.toFixed(Math.max(digits, exactDigits(v))));
   const edges: StripPlan['edges'] = [
-    ...(d.low === undefined ? [] : [{ x: x.at(value(d.low)) - 5, label: show(value(d.low)), anchor: 'end' as const }]),
-    ...(d.high === undefined
-      ? []
-      : [{ x: x.at(value(d.high)) + 5, label: show(value(d.high)), anchor: 'start' as const }]),
-  ].map((e) => {
-    // no room outside: inside the window then
-    const wide = e.label.length * 8;
-    if (e.anchor === 'end' && e.x - wide < 3) return { ...e, x: e.x + 10, anchor: 'start' as const };
-    if (e.anchor === 'start' && e.x + wide > width - 3) return { ...e, x: e.x - 10, anchor: 'end' as const };
-    return e;
-  });
+    ...(limits.low ? [{ x: x.at(limits.low.v) - 5, label: limits.low.label, anchor: 'end' as const }] : []),
+    ...(limits.high ? [{ x: x.at(limits.high.v) + 5, label: limits.high.label, anchor: 'start' as const }] : []),
+  ];
   const taken = edges.map((e) => {
-    const wide = e.label.length * 8;
+    const wide = e.label.length * digit;
     return e.anchor === 'end' ? ([e.x - wide, e.x + 8] as const) : ([e.x - 8, e.x + wide] as const);
   });
   for (const t of ticks) {

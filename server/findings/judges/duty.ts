@@ -18,6 +18,7 @@ import {
 } from '../case.ts';
 import type { Finding } from '../finding.ts';
 import { sheetUnit, shown, typed } from '../show.ts';
+import { type PumpCycle, pumpCycle } from '../pump-cycle.ts';
 import { curveOf } from './pump-up.ts';
 import { joinedVolume } from '../tank-volume.ts';
 import { switchRange } from './tank-pressure.ts';
@@ -59,24 +60,24 @@ const bandOf = (c: Case): { band: number; at: number; inputs: Input[] } | null =
   };
 };
 
-const cycle = (c: Case, on: ReadingFact, off: ReadingFact): Finding => {
-  const [ton, toff] = [middle(on.amount.v), middle(off.amount.v)];
+const cycle = (c: Case, { on: ton, off: toff, said, inputs: given, facts }: PumpCycle): Finding => {
   const duty = dutyOf(si(ton), si(toff));
   const onSheet = c.sheet.pump?.duty;
   const limit = onSheet?.si ?? press.high;
   const notes: string[] = [];
-  const inputs: Input[] = [inputOf('on', on), inputOf('off', off)];
-  const state = stateAt(c, off);
+  const inputs: Input[] = [...given];
+  const state = stateAt(c, facts.at(-1)!);
   const volume = joinedVolume(c, state.panel);
   const band = bandOf(c);
+  let feeds = '';
+  let doubt = '';
   if (volume && band && toff > 0) {
     const { p, input } = atmosphereOf(c);
     inputs.push(...band.inputs, ...volume.inputs, input);
     const leak = leakFromOff(volume.v, band.band, si(toff), p);
     const unit = sheetUnit('flow', c.sheet);
-    notes.push(
-      `the off time shows a leak of ${shown(leak, unit, leak * 0.05).text} of free air (${shown(leak, unit === 'cfm' ? 'L/min' : 'cfm', leak * 0.05).text}), if only the tank side leaks`,
-    );
+    feeds = `${shown(leak, unit, leak * 0.05).text} of free air (${shown(leak, unit === 'cfm' ? 'L/min' : 'cfm', leak * 0.05).text})`;
+    notes.push(`the off time shows a leak of ${feeds}, if only the tank side leaks`);
     const curve = curveOf(c);
     if (ton > 0) {
       const delivery = deliveryFromCycle(volume.v, band.band, si(ton), si(toff), p);
@@ -84,10 +85,10 @@ const cycle = (c: Case, on: ReadingFact, off: ReadingFact): Finding => {
       notes.push(
         `the on time shows a delivery of ${shown(delivery, unit, delivery * 0.05).text}${share === null ? '' : `, about ${Math.round(share * 20) * 5} % of the sheet's`}`,
       );
-      if (share !== null && share > 1.3)
-        notes.push(
-          'more than the pump can: the room for air is smaller than the sheet says (water in the tank?), or a time is wrong',
-        );
+      if (share !== null && share > 1.3) {
+        doubt = 'so short a run fills more than this pump can: water in the tank, or a time is wrong';
+        notes.push('the leak is smaller too where water takes the room of air');
+      }
     }
   }
   const often = toff >= rests ? 'rests' : 'cycles';
@@ -104,7 +105,7 @@ const cycle = (c: Case, on: ReadingFact, off: ReadingFact): Finding => {
   return {
     key: 'duty@pump',
     verdict,
-    words: `pump runs ${Math.round(duty * 100)} % of the time (${typed(on.amount.v)} on, ${typed(off.amount.v)} off)${verdict === 'high' ? `, over ${onSheet?.text ?? '30 %'}` : ''}`,
+    words: `pump runs ${Math.round(duty * 100)} % of the time (${said})${verdict === 'high' ? `, over ${onSheet?.text ?? '30 %'}` : ''}${doubt ? `; ${doubt}` : feeds ? `: it feeds a leak of ${feeds}` : ''}`,
     amount: shown(duty, '%', 0.005),
     limit: {
       high: onSheet ? shown(onSheet.si, '%', 0.005) : shown(press.high, '%', 0.005),
@@ -115,7 +116,7 @@ const cycle = (c: Case, on: ReadingFact, off: ReadingFact): Finding => {
             words: 'truck press, engine compressors, 30 % and more is a leak: a benchmark, no source for this pump',
           },
     },
-    because: [on.id, off.id],
+    because: facts.map((f) => f.id),
     why: {
       formula: 'duty = on / (on + off); leak = V band / (pa off); delivery = V band / (pa on) + leak',
       inputs: [...inputs, ...(onSheet ? [sheetInput('duty allowed', onSheet, 'pump.duty')] : [])],
@@ -167,9 +168,8 @@ export const duty: Judge = {
   judge: (c) => {
     const out: Finding[] = [];
     const fresh = c.fresh.filter((f): f is ReadingFact => f.is === 'reading');
-    const on = latest(c, 'on time');
-    const off = latest(c, 'off time') ?? latest(c, 'restart time');
-    if (on && off && fresh.some((f) => f.id === on.id || f.id === off.id)) out.push(cycle(c, on, off));
+    const times = pumpCycle(c);
+    if (times?.facts.some((f) => fresh.some((x) => x.id === f.id))) out.push(cycle(c, times));
     const ran = fresh.filter((f) => f.what.v === 'run time').at(-1);
     if (ran) out.push(run(c, ran));
     return out;

@@ -1,9 +1,8 @@
 /** Water drained, against what the air should have let go since the tank was last drained. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { dutyOf } from '../../core/duty.ts';
-import { si } from '../../core/quantity.ts';
-import { type Case, type Judge, inputOf, latest, middle, physics, practice, sheetInput } from '../case.ts';
+import { type Case, type Judge, inputOf, middle, physics, practice, sheetInput } from '../case.ts';
 import type { Finding } from '../finding.ts';
+import { dutyIn } from '../pump-cycle.ts';
 import { shown, spell, typed } from '../show.ts';
 import { waterPerSecond, waterText, weatherOf } from '../water-made.ts';
 
@@ -28,8 +27,8 @@ const judgeWater = (c: Case, fact: ReadingFact): Finding => {
   const metric = c.sheet.units.length !== 'in' && c.sheet.units.length !== 'ft';
   const weather = weatherOf(c);
   const since = interval(c, fact);
-  const [on, off] = [latest(c, 'on time'), latest(c, 'off time')];
-  const share = on && off ? dutyOf(si(middle(on.amount.v)), si(middle(off.amount.v))) : null;
+  const duty = dutyIn(c);
+  const share = duty?.share ?? null;
   const made = 'missing' in weather ? null : waterPerSecond(c, weather);
   const expected = made && since && share !== null ? made.perSecond * since.s * share : null;
   const limit = expected === null ? much : Math.max(2 * expected, 0.03e-3);
@@ -68,7 +67,7 @@ const judgeWater = (c: Case, fact: ReadingFact): Finding => {
         inputOf('drained', fact),
         ...(made?.inputs ?? ('missing' in weather ? [] : weather.inputs)),
         ...(since ? [{ name: 'since the last draining', text: since.text, from: since.from }] : []),
-        ...(on && off ? [inputOf('on', on), inputOf('off', off)] : []),
+        ...(duty?.cycle.inputs ?? []),
         ...(c.sheet.supply?.drainEvery
           ? [sheetInput('drain every', c.sheet.supply.drainEvery, 'supply.drainEvery')]
           : []),

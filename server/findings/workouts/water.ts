@@ -1,9 +1,9 @@
 /** How much water the tank makes. */
 import { dewPoint } from '../../core/moisture.ts';
-import { dutyOf } from '../../core/duty.ts';
+import { dutyIn } from '../pump-cycle.ts';
 import { si } from '../../core/quantity.ts';
-import { type Input, latest, middle, physics } from '../case.ts';
-import { shown, typed } from '../show.ts';
+import { type Input, middle, physics } from '../case.ts';
+import { shown } from '../show.ts';
 import { waterPerSecond, waterText, weatherOf, type Weather } from '../water-made.ts';
 import { amountInput, type Question, said, type Workout, type Worked } from './question.ts';
 
@@ -48,19 +48,11 @@ const water = (q: Question): Worked | null => {
   const every = q.c.sheet.supply?.drainEvery;
   const span = time?.si ?? (word ? periods[word]! : (every?.si ?? 86_400));
   const name = time?.text ?? (word ? `a ${word}` : every ? `${every.text}, the drain interval` : 'a day');
-  const [on, off] = [latest(q.c, 'on time'), latest(q.c, 'off time')];
-  const share = on && off ? dutyOf(si(middle(on.amount.v)), si(middle(off.amount.v))) : null;
+  const duty = dutyIn(q.c);
+  const share = duty?.share ?? null;
   const dew = dewPoint(si(weather.t), Math.max(0.01, weather.humidity));
   const perHour = waterText(made.perSecond * 3600, q.metric);
-  const inputs: Input[] = [
-    ...made.inputs,
-    ...(on && off
-      ? [
-          { name: 'on', text: typed(on.amount.v), from: on.id },
-          { name: 'off', text: typed(off.amount.v), from: off.id },
-        ]
-      : []),
-  ];
+  const inputs: Input[] = [...made.inputs, ...(duty?.cycle.inputs ?? [])];
   return {
     words:
       share === null
