@@ -3,6 +3,10 @@ import type { AskKind } from '../shapes.ts';
 
 /** `topic`: what the question is about, taken from the named group. */
 export const askForms: readonly (readonly [AskKind, RegExp])[] = [
+  [
+    'work out',
+    /^(?:so |and |ok |then )?(?:which (?:way|direction)|how far)\b(?<topic>.*\b(?:turn|screw|wind|adjust|move|set|nut|switch)\b.*)|^(?:so |and |ok |then )?which (?:way|direction)(?: (?:then|now|round|do i go|to go|is that))*$|^(?:do|should) i (?:turn|screw|wind)\b(?<topic2>.*)|^(?:the )?(?:local )?atmosphere (?:pressure )?(?:at|up|here)\b(?<topic3>.*)/,
+  ],
   ['work out', /^will (?:it|the (?:tank|drain|line|water)|that) freeze\b(?<topic>.*)/],
   [
     'how long',

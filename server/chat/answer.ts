@@ -124,7 +124,7 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     }
     case 'what is': {
       // "what is due", "what does a full water tank do": sums without a number of their own.
-      const sum = /\d|\bdue\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(ask.words);
+      const sum = /\d|\bdue\b|\batmospher|\babsolute\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(ask.words);
       const worked = sum ? workOut(ask, standing, sheet) : null;
       return worked ? workedBlocks(worked) : answersAlone(ask);
     }

@@ -17,14 +17,18 @@ export const bandOf = ({ cutIn, cutOut }: Points): number => {
   return cutOut - cutIn;
 };
 
+/** Shifts, Pa, that bring a point at `p` into `range`: the least and the most of them. */
+export const shiftsOf = (p: number, range: Range): Range => ({ low: range.low - p, high: range.high - p });
+
 /**
  * Leave, turn or renew: turning helps when one shift of both points brings both into their ranges (common practice, no
  * source: the nut moves both together). The shift is the middle of those that do.
  */
 export const adviseSwitch = (points: Points, cutIn: Range, cutOut: Range): Advice => {
   const band = bandOf(points);
-  const low = Math.max(cutIn.low - points.cutIn, cutOut.low - points.cutOut);
-  const high = Math.min(cutIn.high - points.cutIn, cutOut.high - points.cutOut);
+  const [first, second] = [shiftsOf(points.cutIn, cutIn), shiftsOf(points.cutOut, cutOut)];
+  const low = Math.max(first.low, second.low);
+  const high = Math.min(first.high, second.high);
   if (low <= 0 && high >= 0) return { do: 'leave' };
   if (low <= high) return { do: 'turn', by: si((low + high) / 2) };
   const middle = (cutOut.low + cutOut.high - cutIn.low - cutIn.high) / 2;

@@ -10,9 +10,11 @@ import { due } from './workouts/due.ts';
 import { howLong, leakSize } from './workouts/leak-size.ts';
 import { limits } from './workouts/limits.ts';
 import { loads } from './workouts/loads.ts';
+import { absolutes } from './workouts/absolutes.ts';
 import { pumping } from './workouts/pumping.ts';
 import { type Workout, type Worked, questionOf } from './workouts/question.ts';
 import { suppose } from './workouts/suppose.ts';
+import { switchNut } from './workouts/switch-nut.ts';
 import { turns } from './workouts/turns.ts';
 import { waterMade } from './workouts/water.ts';
 import { weather } from './workouts/weather.ts';
@@ -23,10 +25,12 @@ const workouts: readonly Workout[] = [
   due,
   leakSize,
   wires,
+  absolutes,
   weather,
   waterMade,
   atTemperatures,
   loads,
+  switchNut,
   turns,
   pumping,
   angles,

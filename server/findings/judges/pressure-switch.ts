@@ -1,11 +1,8 @@
 /** Cut-in, cut-out and their difference. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { si } from '../../core/quantity.ts';
-import { type Advice, adviseSwitch } from '../../core/switch-band.ts';
 import {
   type Case,
   type Judge,
-  type Range,
   inputOf,
   latest,
   middle,
@@ -18,6 +15,7 @@ import {
 import type { Finding } from '../finding.ts';
 import { againstRange } from '../limits.ts';
 import { shown } from '../show.ts';
+import { adviceFor, cureWords, nutNotes, pointOf } from '../switch-advice.ts';
 import { switchRange } from './tank-pressure.ts';
 
 const point = (c: Case, fact: ReadingFact, which: 'cut-in' | 'cut-out'): Finding => {
@@ -62,28 +60,14 @@ const difference = (c: Case): Finding | null => {
             ? 'high'
             : 'within';
   const text = shown(apart, unit, pm / 2, { difference: true }).text;
-  const inRange = (r: Range, half: number) => ({ low: r.low!.si - half, high: r.high!.si + half });
-  const advised: Advice =
-    known && apart > 0
-      ? adviseSwitch(
-          { cutIn: si(middle(low.amount.v)), cutOut: si(middle(high.amount.v)) },
-          inRange(cutIn, spread(low.amount.v)),
-          inRange(cutOut, spread(high.amount.v)),
-        )
-      : { do: 'leave' };
-  const cure =
-    advised.do === 'turn'
-      ? `; the nut turned ${advised.by > 0 ? 'in' : 'out'} by about ${shown(Math.abs(advised.by), unit, pm / 2, { difference: true }).text} brings both right`
-      : advised.do === 'renew'
-        ? `; ${advised.why}: the nut moves both points and cannot mend that, renew the switch`
-        : '';
+  const advised = adviceFor(c, pointOf(low, 'cut-in'), pointOf(high, 'cut-out'));
   return {
     key: 'difference@pressure switch',
     verdict,
     words:
       apart <= 0
         ? `cut-out is not above cut-in: one of the two readings is wrong`
-        : `cut-in to cut-out ${text} apart${verdict === 'low' ? ', the pump cycles short' : ''}${cure}`,
+        : `cut-in to cut-out ${text} apart${verdict === 'low' ? ', the pump cycles short' : ''}${cureWords(advised, unit, pm)}`,
     amount: shown(apart, unit, pm / 2, { difference: true }),
     ...(least !== null && most !== null
       ? {
@@ -99,13 +83,7 @@ const difference = (c: Case): Finding | null => {
       formula: 'cut-out less cut-in',
       inputs: [inputOf('cut-in', low), inputOf('cut-out', high)],
       source: known ? sheetSource('supply.cutIn, supply.cutOut') : practice(),
-      notes:
-        advised.do === 'leave'
-          ? []
-          : [
-              'the spring nut moves cut-in and cut-out together (common practice, no source)',
-              'check the gauge against a second one before the nut is touched; cut the power first',
-            ],
+      notes: advised === null || advised.do === 'leave' ? [] : [...nutNotes],
     },
   };
 };

@@ -28,10 +28,21 @@ export type Question = {
 /** One subject: its answer, or null where the question is not its own. */
 export type Workout = { readonly subject: string; readonly work: (q: Question) => Worked | null };
 
+/** "650 kpa" as it is written: the number as typed, the unit by its name. */
+const written = (a: Amount): Amount => {
+  const number = /^[-+]?[\d.,/ ]*\d/.exec(a.text)?.[0];
+  return number === undefined ||
+    a.unit === 'count' ||
+    dimensionOf(a.unit) === 'duration' ||
+    /^(?:to|in|into|as)\b/i.test(a.text)
+    ? a
+    : { ...a, text: `${number} ${a.unit}` };
+};
+
 export const questionOf = (ask: Ask, standing: Standing, sheet: Sheet): Question => ({
   ask,
   words: `${ask.words.toLowerCase().replace(/['’]/g, '')} `.replace(/\s+/g, ' '),
-  amounts: ask.amounts.filter((a) => !/^(?:to|in|into|as)\b/i.test(a.text)),
+  amounts: ask.amounts.filter((a) => !/^(?:to|in|into|as)\b/i.test(a.text)).map(written),
   c: caseOf([], standing, sheet),
   metric: sheet.units.length !== 'in' && sheet.units.length !== 'ft',
 });

@@ -91,7 +91,8 @@ export const turns: Workout = {
     }
     const h = change(q);
     if (!h) return null;
-    if (/\bturns?\b|torsion|adjuster/.test(q.words)) return torsion(q, h);
-    return /\barm\b|\blink|\brod\b|linkage/.test(q.words) ? arm(q, h) : null;
+    const ofArm = /\barm\b|\blink|\brod\b|linkage/.test(q.words);
+    if (/torsion|adjuster/.test(q.words) || (!ofArm && /\bturns?\b/.test(q.words))) return torsion(q, h);
+    return ofArm ? arm(q, h) : null;
   },
 };
