@@ -270,7 +270,10 @@ describe('a paired device', () => {
     await page.goto(`${bench.fake.url}#/session/${session}`);
     await page.getByText('This device was paired to learn').waitFor();
     expect(await page.getByLabel('note', { exact: true }).count()).toBe(0);
-    await page.getByRole('button', { name: 'explain the words' }).last().tap();
+    await page
+      .getByRole('button', { name: /^explain what was found/ })
+      .last()
+      .tap();
     const word = page.locator('soap-exchange .teach a').first();
     const name = (await word.textContent()) ?? '';
     await word.tap();

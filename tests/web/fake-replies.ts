@@ -1,5 +1,6 @@
 /** Canned replies: every kind of block and drawing that the page must show, with invented figures. */
 import type { Block, Reply } from '../../server/chat/reply.ts';
+import { cautionFor } from '../../server/guides/cautions.ts';
 import type { Finding } from '../../server/findings/finding.ts';
 import type { Taken } from '../../server/chat/reply.ts';
 
@@ -158,6 +159,15 @@ const gate: Block = {
   },
 };
 
+/** "stop: air_at_person + dead": those cautions, worded as the guides word them; the reader takes no fact from it. */
+const stopsFor = (text: string): Block[] =>
+  (/^stop: (.*)/.exec(text)?.[1] ?? '').split(' + ').flatMap((id) => {
+    const c = cautionFor(id.replaceAll('_', ' '));
+    if (!c) return [];
+    const gate = c.gate ? { gate: { what: c.gate.what, keys: [...c.gate.keys] } } : {};
+    return [{ is: 'caution' as const, id, words: c.words, more: c.more, ...gate }];
+  });
+
 const drawings: Block[] = [
   {
     is: 'picture',
@@ -216,7 +226,8 @@ const drawings: Block[] = [
 export const fakeReply = (id: string, text: string, took: readonly Taken[]): Reply => {
   const low = text.toLowerCase();
   const blocks: Block[] = [];
-  if (/under/.test(low)) blocks.push(gate);
+  blocks.push(...stopsFor(text));
+  if (/under/.test(low) && blocks.length === 0) blocks.push(gate);
   if (took.length > 0) blocks.push({ is: 'took', words: took.map((t) => t.words).join(' · '), list: [...took] });
   if (/^undo/.test(low)) blocks.push({ is: 'withdrawn', words: 'what rested on that note' });
   if (/why|what is/.test(low))

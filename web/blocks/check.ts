@@ -12,7 +12,7 @@ export const effort = (c: Pick<Check, 'hands' | 'wait'>): string =>
     .filter((p) => p !== '')
     .join(' + ');
 
-export const checkView = (c: Check): TemplateResult =>
+export const checkView = (c: Check, explain: unknown = nothing): TemplateResult =>
   html`<div class="check">
     <p class="check-words"><b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}:</b> ${c.words}</p>
     ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕</span> ${c.destroys}</p>` : nothing}
@@ -32,5 +32,6 @@ export const checkView = (c: Check): TemplateResult =>
             </button>`
           : nothing
       }
+      ${explain}
     </div>
   </div>`;

@@ -1,3 +1,5 @@
+import type { Block } from '../../server/chat/reply.ts';
+
 /** What a block needs besides itself to be drawn in its place. */
 export type BlockContext = {
   /** In the newest exchange: its keys are live. */
@@ -11,4 +13,6 @@ export type BlockContext = {
   brief: boolean;
   /** Questions that stand in the same reply: not asked a second time under a finding. */
   asked: readonly string[];
+  /** The "explain" of a block; null where nothing is explained. */
+  explain: ((block: Block) => unknown) | null;
 };

@@ -1,35 +1,27 @@
-/** The words of the trade in a reply, each with its plain meaning and its page. Fetched when somebody asks. */
+/** The teaching text of one block, with the words of the trade in it and where to read on. Fetched when somebody asks. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { ref } from 'lit/directives/ref.js';
 import type { Block } from '../../server/chat/reply.ts';
-import { termsIn, wordFor } from '../learn/book.ts';
+import { teachingOf } from '../learn/teaching.ts';
 import { hashOf } from '../route.ts';
 
-/** All that a block says in words, whatever its kind. */
-const said = (b: Block): string => {
-  switch (b.is) {
-    case 'findings':
-      return [b.words, ...b.list.map((f) => f.words)].join('. ');
-    case 'suspects':
-      return b.list.map((s) => s.name).join('. ');
-    case 'caution':
-      return `${b.words} ${b.more}`;
-    case 'teach':
-      return [b.words, ...b.lines].join(' ');
-    case 'check':
-      return `${b.words} ${b.why}`;
-    case 'took':
-    case 'question':
-    case 'step':
-    case 'withdrawn':
-    case 'picture':
-      return b.words;
-  }
+/** Under a tall block it would open out of sight; it is laid out in the frame after it was made. */
+const intoSight = (text?: Element): void => {
+  if (text) requestAnimationFrame(() => text.scrollIntoView({ block: 'nearest' }));
 };
 
-export const explained = (list: readonly Block[]): TemplateResult => {
-  const words = [...new Set(list.flatMap((b) => termsIn(said(b))))].flatMap((id) => wordFor(id) ?? []);
-  return html`<div class="teach" role="note">
-    ${words.length === 0 ? html`<p class="soft">No word in it that the glossary explains. <a href=${hashOf({ at: 'learn', page: { is: 'list' } })}>All there is to read</a></p>` : nothing}
+export const explained = (block: Block): TemplateResult => {
+  const { lines, words, check } = teachingOf(block);
+  return html`<div class="teach explained" role="note" ${ref(intoSight)}>
+    ${lines.map((l) => html`<p>${l}</p>`)}
+    ${
+      lines.length === 0 && words.length === 0
+        ? html`<p class="soft">
+            No word in it that the glossary explains.
+            <a href=${hashOf({ at: 'learn', page: { is: 'list' } })}>All there is to read</a>
+          </p>`
+        : nothing
+    }
     ${words.map(
       (t) =>
         html`<p>
@@ -37,5 +29,13 @@ export const explained = (list: readonly Block[]): TemplateResult => {
           >: ${t.plain} <span class="soft">${t.why}</span>
         </p>`,
     )}
+    ${
+      check === null
+        ? nothing
+        : html`<p>
+            Step by step:
+            <a href=${hashOf({ at: 'learn', page: { is: 'check', id: check.id } })}>${check.title}</a>
+          </p>`
+    }
   </div>`;
 };

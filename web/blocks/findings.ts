@@ -15,8 +15,13 @@ export const limitWords = (f: Finding): string => {
   return range === '' ? sheetSource(source.words) : `limit ${range} (${sheetSource(source.words)})`;
 };
 
-export const findingsView = (list: readonly Finding[], asked: readonly string[]): TemplateResult =>
-  html`${list.map((f) => {
+/** `explain`: of all of them, beside the "why" of the last. */
+export const findingsView = (
+  list: readonly Finding[],
+  asked: readonly string[],
+  explain: unknown = nothing,
+): TemplateResult =>
+  html`${list.map((f, i) => {
     const { mark, words } = verdictMark(f.verdict);
     const limit = limitWords(f);
     return html`<article class="finding ${f.verdict.replace(' ', '-')}">
@@ -40,6 +45,6 @@ export const findingsView = (list: readonly Finding[], asked: readonly string[])
             </p>`
           : nothing
       }
-      ${whyView(f.why, f.words)}
+      <div class="whys">${whyView(f.why, f.words)} ${i === list.length - 1 ? explain : nothing}</div>
     </article>`;
   })}`;

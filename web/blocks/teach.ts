@@ -11,6 +11,7 @@ export const teachView = (
   block: Extract<Block, { is: 'teach' }>,
   c: BlockContext,
   from: () => EventTarget,
+  explain: unknown = nothing,
 ): TemplateResult => {
   const ask = (term: string): void => tell(from(), 'ask', { text: `what is ${term.replaceAll('-', ' ')}`, at: c.at });
   const linked = (text: string, terms: readonly string[]): unknown =>
@@ -40,6 +41,6 @@ export const teachView = (
             ${block.terms.slice(0, 3).map((t, i) => html`${i > 0 ? ' · ' : ''}<a href=${hashOf({ at: 'learn', page: { is: 'word', id: t } })}>${t.replaceAll('-', ' ')}</a>`)}
           </p>`
     }
-    ${block.why ? whyView(block.why, block.words) : nothing}
+    ${block.why ? whyView(block.why, block.words) : nothing} ${explain}
   </div>`;
 };

@@ -9,7 +9,11 @@ const plainly = (t: Taken): boolean => {
   return (mark === 'assumed' || mark === 'carried on') && t.mends.length === 0;
 };
 
-export const takenView = (list: readonly Taken[], onMend: ((key: Key, index: number) => void) | null): TemplateResult =>
+export const takenView = (
+  list: readonly Taken[],
+  onMend: ((key: Key, index: number) => void) | null,
+  explain: unknown = nothing,
+): TemplateResult =>
   html`<ul class="took">
     ${list.map((t, i) => {
       const mark = takenMark(t);
@@ -37,4 +41,5 @@ export const takenView = (list: readonly Taken[], onMend: ((key: Key, index: num
       </li>`;
     })}
     ${list.some(plainly) ? html`<li class="legend" aria-hidden="true">dashed: assumed or carried on</li>` : nothing}
+    ${explain === nothing ? nothing : html`<li>${explain}</li>`}
   </ul>`;

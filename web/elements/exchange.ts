@@ -2,7 +2,9 @@
 import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import type { Block } from '../../server/chat/reply.ts';
 import { blockView } from '../blocks/block.ts';
+import { stopsView } from '../blocks/stops.ts';
 import { drawings } from '../draw/look.ts';
+import { Explaining } from '../explaining.ts';
 import { headline, type Exchange, type NoteExchange } from '../exchanges.ts';
 import { base, keys } from '../look/base.ts';
 import { exchangeLook } from '../look/exchange.ts';
@@ -19,7 +21,7 @@ export class SoapExchange extends LitElement {
     zone: {},
     gates: { attribute: false },
     answers: { attribute: false },
-    words: { state: true },
+    stops: { state: true },
   };
   static override styles = [base, keys, blocks, drawings, exchangeLook];
 
@@ -33,13 +35,13 @@ export class SoapExchange extends LitElement {
   declare gates: ReadonlyMap<string, boolean>;
   /** Answers to taps in this exchange. */
   declare answers: readonly (readonly Block[])[];
-
-  /** What the words of this reply mean, once asked. */
-  declare words: unknown;
+  /** All stops of the reply stand in full, not its first alone. */
+  declare stops: boolean;
+  readonly #explaining = new Explaining(this);
 
   constructor() {
     super();
-    this.words = null;
+    this.stops = false;
     this.newest = false;
     this.open = false;
     this.brief = false;
@@ -97,41 +99,37 @@ export class SoapExchange extends LitElement {
       zone: this.zone,
       brief: this.brief,
       asked: (x.reply?.blocks ?? []).filter((b) => b.is === 'question').map((b) => b.words),
+      explain: this.#explaining.link,
     };
     const from = (): EventTarget => this;
     const cautions = x.reply?.blocks.filter((b) => b.is === 'caution') ?? [];
+    const view = (b: Block): unknown => html`${blockView(b, context, from)}${this.#explaining.under(b)}`;
     const others = x.reply?.blocks.filter((b) => b.is !== 'caution') ?? [];
-    return html`${cautions.map((b) => html`<div class="first">${blockView(b, context, from)}</div>`)}
+    return html`${stopsView(cautions, this.brief, this.stops, view, () => void this.#showStops())}
       <div class="row ${x.state === 'kept' ? '' : 'provisional'} ${x.voided ? 'voided' : ''}">
         ${this.#margin(x.at, x.by, x.state)}
         <div class="body">
           <p class="text">${x.text}</p>
           ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
-          ${this.#refusal(x)}
-          ${others.map((b) => (b.is === 'check' && this.newest ? nothing : blockView(b, context, from)))}
+          ${this.#refusal(x)} ${others.map((b) => (b.is === 'check' && this.newest ? nothing : view(b)))}
           ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: !this.reading }, from))}</div>`)}
-          ${this.#remarks()} ${this.words ?? nothing}
-          <p class="acts">
-            ${
-              x.reply === null || this.words !== null
-                ? nothing
-                : html`<button type="button" class="link" @click=${() => void this.#explain(x)}>
-                    explain the words
-                  </button>`
-            }
-            ${this.newest ? nothing : html`<button type="button" class="link" @click=${() => (this.open = false)}>fold</button>`}
-          </p>
+          ${this.#remarks()}
+          ${
+            this.newest
+              ? nothing
+              : html`<p class="acts">
+                  <button type="button" class="link" @click=${() => (this.open = false)}>fold</button>
+                </p>`
+          }
         </div>
       </div>`;
   }
 
-  async #explain(x: NoteExchange): Promise<void> {
-    try {
-      const { explained } = await import('../blocks/explain.ts');
-      this.words = explained(x.reply?.blocks ?? []);
-    } catch {
-      this.words = html`<p class="soft">Not in this browser yet: it comes with the connection.</p>`;
-    }
+  /** Opened, the next stop comes up to where the first stood. */
+  async #showStops(): Promise<void> {
+    this.stops = !this.stops;
+    await this.updateComplete;
+    this.renderRoot.querySelector('.more-stops')?.scrollIntoView({ block: this.stops ? 'start' : 'nearest' });
   }
 
   #photos(x: NoteExchange): unknown {

@@ -124,6 +124,7 @@ export class SoapLearn extends LitElement {
       zone: undefined,
       brief: false,
       asked: [],
+      explain: null,
     };
     const waiting =
       this.controller.link === 'live' ? 'asking…' : 'not connected: it is asked when the connection is back';

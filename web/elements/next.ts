@@ -4,6 +4,7 @@ import type { Block } from '../../server/chat/reply.ts';
 import { effort, type Check } from '../blocks/check.ts';
 import { keyRow } from '../blocks/key-row.ts';
 import { tell } from '../events.ts';
+import { Explaining } from '../explaining.ts';
 import { base, keys } from '../look/base.ts';
 import { blocks } from '../look/blocks.ts';
 import { minutes } from '../show.ts';
@@ -40,7 +41,7 @@ export class SoapNext extends LitElement {
       }
       .why-in {
         margin: 0;
-        max-height: 28vh;
+        max-height: min(28vh, 14rem);
         overflow-y: auto;
       }
     `,
@@ -49,6 +50,7 @@ export class SoapNext extends LitElement {
   /** A timer runs already. */
   declare timing: boolean;
   declare why: boolean;
+  readonly #explaining = new Explaining(this);
 
   constructor() {
     super();
@@ -71,20 +73,20 @@ export class SoapNext extends LitElement {
         return this.#check(b);
       case 'question':
         return html`<section class="next" aria-label="question">
-          <p><b>${b.words}</b></p>
-          ${keyRow(b.keys, b.words)}
+          <p><b>${b.words}</b> ${this.#explaining.link(b)}</p>
+          ${this.#explained(b)} ${keyRow(b.keys, b.words)}
         </section>`;
       case 'step':
         return html`<section class="next" aria-label="guide">
-          <p><b>Step ${b.step + 1} of ${b.of}:</b> ${b.words}</p>
-          ${keyRow(b.keys, b.title)}
+          <p><b>Step ${b.step + 1} of ${b.of}:</b> ${b.words} ${this.#explaining.link(b)}</p>
+          ${this.#explained(b)} ${keyRow(b.keys, b.title)}
         </section>`;
       case 'caution':
         return html`<section class="next" aria-label="caution">
           <p>
-            <b><span aria-hidden="true">▲ </span>${b.words}</b>
+            <b><span aria-hidden="true">▲ </span>${b.words}</b> ${this.#explaining.link(b)}
           </p>
-          ${b.gate ? keyRow(b.gate.keys, b.words) : nothing}
+          ${this.#explained(b)} ${b.gate ? keyRow(b.gate.keys, b.words) : nothing}
         </section>`;
       case 'took':
       case 'findings':
@@ -94,6 +96,14 @@ export class SoapNext extends LitElement {
       case 'picture':
         return nothing;
     }
+  }
+
+  /** In a frame that scrolls: the keys under it stay in sight. */
+  #explained(b: Block): unknown {
+    const text = this.#explaining.under(b);
+    return text === nothing
+      ? nothing
+      : html`<div class="why-in" tabindex="0" role="region" aria-label="explained">${text}</div>`;
   }
 
   #check(c: Check): unknown {
@@ -130,10 +140,12 @@ export class SoapNext extends LitElement {
               </button>`
             : nothing
         }
+        ${this.#explaining.link(c)}
       </div>
       <p class="words">${c.words}</p>
       ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕ </span>${c.destroys}</p>` : nothing}
-      ${this.why ? html`<div class="why-in"><p>${c.why}</p></div>` : nothing} ${keyRow(c.keys, 'outcome')}
+      ${this.why ? html`<div class="why-in"><p>${c.why}</p></div>` : nothing} ${this.#explained(c)}
+      ${keyRow(c.keys, 'outcome')}
     </section>`;
   }
 }

@@ -125,7 +125,7 @@ export class SoapSheet extends LitElement {
 
   /** Where a tall exchange is best read from: its head, unless what it found or asks would be out of sight from there. */
   #headOf(last: LitElement): number {
-    const head = last.offsetTop - this.offsetTop;
+    const head = last.getBoundingClientRect().top - this.getBoundingClientRect().top + this.scrollTop;
     if (last.renderRoot.querySelector('.caution') !== null) return head;
     const said = last.renderRoot.querySelector<HTMLElement>('.question, .finding');
     if (said === null) return head;

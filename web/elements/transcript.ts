@@ -125,6 +125,7 @@ export class SoapTranscript extends LitElement {
       zone: this.#zone,
       brief: true,
       asked: [],
+      explain: null,
     };
     const corrected = t.corrections.find((c) => !c.gone && c.it.of.split('; ').includes(x.text) && c.seq > seq);
     return html`<article class="row" id=${`n${seq}`} tabindex="-1" aria-label=${`note ${seq}`}>

@@ -1,6 +1,6 @@
 /** What there is to read: words of the trade and checks step by step, out of the guides' room. Pure. */
 import { cautionFor, type Caution } from '../../server/guides/cautions.ts';
-import { gatesFor, type Gate } from '../../server/guides/gates.ts';
+import { dead, gatesFor, live, room, type Gate } from '../../server/guides/gates.ts';
 import { allTerms, glossaryFor, termsIn, type Term } from '../../server/guides/glossary.ts';
 import type { Guide, Step } from '../../server/guides/guide.ts';
 import { guides } from '../../server/guides/guides.ts';
@@ -17,6 +17,15 @@ export const checks: readonly Guide[] = guides;
 export const wordFor = (name: string): Term | undefined => glossaryFor(name.replaceAll('-', ' ')) ?? glossaryFor(name);
 
 export const checkFor = (id: string): Guide | undefined => guides.find((g) => g.id === id);
+
+/** The guide for a part, a measure or a check, whatever its side. */
+export const checkAbout = (topic: string): Guide | undefined => {
+  const bare = topic.toLowerCase().replace(/^(?:(?:left|right|both|front|rear) )+/, '');
+  return checkFor(topic) ?? guides.find((g) => g.topics.includes(bare));
+};
+
+/** What is asked before hands go near, all of it. */
+export const allGates: readonly Gate[] = [...live, room, ...dead];
 
 const labels: ReadonlySet<string> = new Set(['auto', 'fill', 'empty', 'shut']);
 /** A guide read outside any coach: the place of a figure names the field of the sheet that will stand there. */

@@ -49,6 +49,37 @@ const others = css`
   .teach-words {
     font-weight: 600;
   }
+  .teach > .explain {
+    justify-self: start;
+  }
+  .head-row {
+    display: flex;
+    justify-content: space-between;
+    align-items: baseline;
+    gap: 14px;
+  }
+  .explain {
+    min-height: 24px;
+    color: var(--soft);
+    font-size: 0.9375rem;
+    font-weight: 400;
+  }
+  .check-more .explain,
+  .whys .explain {
+    min-height: 32px;
+  }
+  .explain[aria-expanded='true'] {
+    text-decoration-style: dotted;
+  }
+  .explained {
+    border-left: var(--line) dashed var(--edge);
+    padding: 2px 0 2px 12px;
+    font-size: 1rem;
+    scroll-margin: 8px;
+  }
+  .explained a {
+    color: inherit;
+  }
   .withdrawn {
     border-left: var(--line) dotted var(--edge);
     padding-left: 14px;

@@ -11,13 +11,19 @@ export const cautionLook = css`
     padding-left: 16px;
   }
   .caution-in {
+    padding: 10px 12px 0;
+    border-left: 4px solid var(--ink);
+  }
+  .caution-in,
+  .stop-rest {
     display: grid;
     gap: 8px;
-    padding: 10px 12px 12px;
-    border-left: 4px solid var(--ink);
   }
   .caution-in p {
     line-height: 1.3;
+  }
+  .stop-rest > :last-child {
+    padding-bottom: 12px;
   }
   .caution .caution-words {
     font-size: 1.25rem;
@@ -25,7 +31,36 @@ export const cautionLook = css`
     font-weight: 800;
     text-wrap: balance;
   }
+  /*
+   * The answer stays in sight while the reason is read, however little height the keyboard leaves; inside what follows
+   * the question, so that no answer stands without its question.
+   */
+  .caution .keys {
+    position: sticky;
+    bottom: 0;
+    padding-top: 4px;
+    background: var(--warn-paper);
+  }
   .answered {
     font-weight: var(--weight);
+  }
+  .more-stops {
+    display: grid;
+    gap: 2px;
+    border: 4px solid var(--ink);
+    background:
+      repeating-linear-gradient(-45deg, var(--warn-ink) 0 8px, var(--warn) 8px 16px) left / 16px 100% no-repeat,
+      var(--warn-paper);
+    padding: 6px 12px 6px 28px;
+    text-align: left;
+  }
+  .more-words {
+    display: -webkit-box;
+    -webkit-box-orient: vertical;
+    -webkit-line-clamp: 2;
+    line-clamp: 2;
+    overflow: hidden;
+    font-weight: 500;
+    text-wrap: pretty;
   }
 `;

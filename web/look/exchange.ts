@@ -11,10 +11,6 @@ export const exchangeLook = css`
   a {
     color: inherit;
   }
-  .acts {
-    display: flex;
-    gap: 20px;
-  }
   .acts .link {
     min-height: 44px;
   }
@@ -25,6 +21,8 @@ export const exchangeLook = css`
     padding: 8px 10px 10px 6px;
   }
   .first {
+    display: grid;
+    gap: 8px;
     padding: 8px 8px 0;
   }
   .margin {

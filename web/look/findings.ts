@@ -41,6 +41,15 @@ export const findingsLook = css`
   .finding .drawing {
     margin: 6px 0 2px;
   }
+  .whys {
+    display: flex;
+    flex-wrap: wrap;
+    align-items: start;
+    gap: 0 20px;
+  }
+  .whys .why[open] {
+    flex-basis: 100%;
+  }
   .why > summary {
     color: var(--soft);
     font-size: 0.9375rem;
