@@ -46,7 +46,9 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
     if (!glued && gluedOnly.has(text)) {
       if (!looseAfterNumber.has(text)) continue;
       // "13 in the tank", "95 a bit low", "l", "m": the letter belongs to what follows
-      const follow = wordsFrom(tokens, i + n, 1)[0]?.low;
+      // at the end of a line nothing follows: "13.75 in", and the next line begins with its time
+      const ends = /\n/.test(after?.low ?? '');
+      const follow = ends ? undefined : wordsFrom(tokens, i + n, 1)[0]?.low;
       if (
         (text === 'in' ||
           text === 'a' ||
@@ -63,6 +65,7 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
         continue;
       if (
         text === 'in' &&
+        !ends &&
         (tokens[i + n + 1]?.kind === 'digits' ||
           (follow !== undefined && (Object.hasOwn(numberWords, follow) || /^(?:half|an)$/.test(follow))))
       )

@@ -1,17 +1,18 @@
 /**
- * Readings from any logger's CSV as a note that a person could have typed: "tank / 9:05 112 psi / after 30 s 111 psi".
- * Decides the columns of time and value, or raises LoggerError that names the line and column it could not decide.
+ * Readings from any logger's CSV as a note that a person could have typed: "tank / 9:05 112 psi / after 30 s 111 psi",
+ * place by place where several columns are read. Raises LoggerError that names the line and column it could not decide.
  * What it left out, it says in `said`; nothing is guessed and nothing goes silently.
  */
+import { type Chosen, calls, chosenColumns, columnsOf, counts } from './logger-columns.ts';
 import { LoggerError } from './logger-error.ts';
-import { type Table, numberIn, tableOf } from './logger-table.ts';
+import { inOrderOfTime } from './logger-order.ts';
+import { type Row, type Table, numberIn, tableOf } from './logger-table.ts';
 import { scatterOf, telling } from './logger-thin.ts';
-import { looksDate, looksTime, timesOf } from './logger-time.ts';
+import type { Times } from './logger-time.ts';
 import { unitOf } from './logger-units.ts';
-import { placeNamed } from './logger-places.ts';
 
 export type LoggerWishes = {
-  /** Column of values, from 1, where the file has several. */
+  /** Column of values, from 1, where only that one is to be read. */
   readonly column?: number | undefined;
   /** What the readings are of, in words of a note ("tank", "left rear"); taken before the column's name. */
   readonly place?: string | undefined;
@@ -30,94 +31,14 @@ export type LoggerNote = {
   readonly kept: number;
 };
 
-const share = (cells: readonly string[], test: (cell: string) => boolean): number =>
-  cells.filter(test).length / Math.max(1, cells.length);
-
-const namesTime =
-  /\b(?:time|elapsed|zeit|timestamp|epoch|unix|runtime|laufzeit)\b|^(?:t|secs?|seconds?|min|minutes?|s|ms)$|^t\s*[[(]/i;
-
-type Columns = { time: number; date: number | null; values: number[]; other: number[] };
-/** Which column is what, from the names and the first hundred rows. */
-const columnsOf = (table: Table): Columns => {
-  const found: Columns = { time: -1, date: null, values: [], other: [] };
-  const named: number[] = [];
-  for (const [i, name] of table.names.entries()) {
-    const cells = table.rows.slice(0, 100).map((row) => row.cells[i] ?? '');
-    if (cells.every((cell) => cell === '')) continue;
-    if (found.time < 0 && share(cells, looksTime) >= 0.5) found.time = i;
-    else if (share(cells, looksTime) >= 0.5) found.other.push(i);
-    else if (share(cells, looksDate) >= 0.5) found.date = i;
-    else if (share(cells, (cell) => Boolean(numberIn(cell))) < 0.5) found.other.push(i);
-    else if (namesTime.test(name.replaceAll('_', ' '))) named.push(i);
-    else found.values.push(i);
-  }
-  if (found.time < 0) found.time = named.shift() ?? -1;
-  found.other.push(...named);
-  if (found.time < 0) {
-    // a column that only counts rows tells no time
-    const first = table.rows[0]!;
-    throw new LoggerError(
-      `no column of times: ${table.names.some(Boolean) ? `the columns are ${table.names.map((n) => `"${n}"`).join(', ')}` : `the first line is "${first.cells.join(' ')}"`}`,
-      first.line,
-    );
-  }
-  return found;
-};
-
-const calls = (table: Table, i: number): string => `column ${i + 1}${table.names[i] ? ` "${table.names[i]}"` : ''}`;
-/** A file's row counter: whole numbers that rise by one. */
-const counts = (table: Table, i: number): boolean => {
-  const values = table.rows.slice(0, 100).map((row) => Number(row.cells[i]));
-  return (
-    /^(?:no|nr|num|number|#|index|record|row|sample|scan)?\.?$/i.test(table.names[i] ?? '') &&
-    values.length > 1 &&
-    values.every((v, j) => j === 0 || v === values[j - 1]! + 1)
-  );
-};
-
-const valueColumn = (table: Table, columns: Columns, wished: number | undefined): number => {
-  const line = table.rows[0]!.line;
-  if (wished !== undefined) {
-    if (!Number.isInteger(wished) || wished < 1 || wished > table.names.length)
-      throw new LoggerError(`the file has ${table.names.length} columns, there is no column ${wished}`, line);
-    if (!columns.values.includes(wished - 1))
-      throw new LoggerError(`${calls(table, wished - 1)} holds no values to read`, line, wished);
-    return wished - 1;
-  }
-  const values = columns.values.filter((i) => !counts(table, i));
-  if (values.length === 0) throw new LoggerError('no column of values beside the times', line);
-  const pressures = values.filter(
-    (i) => unitOf(table.names[i] ?? '', table.rows[0]!.cells[i] ?? '')?.dimension === 'pressure',
-  );
-  const pick = values.length === 1 ? values : pressures;
-  if (pick.length !== 1)
-    throw new LoggerError(`which column is meant? ${values.map((i) => calls(table, i)).join(', ')}`, line);
-  return pick[0]!;
-};
-
 const twoDigits = (n: number): string => String(n).padStart(2, '0');
 const clockText = (minutes: number): string => `${Math.floor(minutes / 60) % 24}:${twoDigits(minutes % 60)}`;
 
-/** Raises LoggerError; never returns a note with a value it is not sure of. */
-export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerNote => {
-  const table = tableOf(text);
-  const columns = columnsOf(table);
-  const column = valueColumn(table, columns, wishes.column);
-  const said: string[] = [];
-  const others = [...columns.values, ...columns.other].filter((i) => i !== column && !counts(table, i));
-  if (others.length > 0) said.push(`Not read: ${others.map((i) => calls(table, i)).join(', ')}.`);
-  const unit = unitOf(
-    table.names[column] ?? '',
-    table.rows.find((row) => numberIn(row.cells[column] ?? ''))?.cells[column] ?? '',
-  );
-  if (unit === null)
-    throw new LoggerError(`${calls(table, column)} names no unit this bench knows`, table.rows[0]!.line, column + 1);
-  const place = wishes.place ?? placeNamed(table.names[column] ?? '', unit.dimension);
-  if (place === null && unit.dimension !== 'pressure')
-    throw new LoggerError(`${calls(table, column)}: what was measured, and where?`, table.rows[0]!.line, column + 1);
-
+type Value = { readonly value: number; readonly decimals: number };
+/** The values of one column by row; null where the logger wrote that there was none. */
+const valuesOf = (table: Table, { column, unit }: Chosen, said: string[], several: boolean): Map<Row, Value> => {
   const gaps: number[] = [];
-  const read: { row: Table['rows'][number]; value: number; decimals: number }[] = [];
+  const out = new Map<Row, Value>();
   for (const row of table.rows) {
     const cell = row.cells[column] ?? '';
     const number = numberIn(cell);
@@ -125,41 +46,19 @@ export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerN
     if (number === null) gaps.push(row.line);
     else if (number.rest !== '' && unitOf('', cell)?.word !== unit.word)
       throw new LoggerError(`"${cell}" where the column is in ${unit.word}`, row.line, column + 1);
-    else read.push({ row, value: number.value * unit.times, decimals: number.decimals });
+    else out.set(row, { value: number.value * unit.times, decimals: number.decimals });
   }
   if (gaps.length > 0)
     said.push(
-      `No reading on ${gaps.length === 1 ? 'line' : 'lines'} ${gaps.slice(0, 5).join(', ')}${gaps.length > 5 ? ` and ${gaps.length - 5} more` : ''}.`,
+      `No reading${several ? ` of ${calls(table, column)}` : ''} on ${gaps.length === 1 ? 'line' : 'lines'} ${gaps.slice(0, 5).join(', ')}${gaps.length > 5 ? ` and ${gaps.length - 5} more` : ''}.`,
     );
-  if (read.length < 2)
-    throw new LoggerError(`${read.length} readings: a rate needs two or more`, table.rows[0]!.line, column + 1);
-  const times = timesOf(
-    table,
-    read.map((r) => r.row),
-    columns.time,
-    columns.date,
-    wishes.zone,
-  );
-  const samples = read.map((r, i) => ({ t: times.seconds[i]!, value: r.value }));
-  if (samples.at(-1)!.t === 0)
-    throw new LoggerError('all readings carry the same time', read[0]!.row.line, columns.time + 1);
+  if (out.size < 2)
+    throw new LoggerError(`${out.size} readings: a rate needs two or more`, table.rows[0]!.line, column + 1);
+  return out;
+};
 
-  // digits a reading can carry: none finer than its own scatter, nor than 1/20,000 of the largest
-  const written = Math.max(
-    0,
-    read.reduce((most, r) => Math.max(most, r.decimals), 0) - Math.round(Math.log10(unit.times)),
-  );
-  const finest = Math.max(
-    1.5 * scatterOf(samples),
-    5e-5 * samples.reduce((most, s) => Math.max(most, Math.abs(s.value)), 0),
-  );
-  const decimals = Math.max(0, Math.min(written, Math.floor(-Math.log10(finest) + 1e-9)));
-  if (decimals < written)
-    said.push(`Written to ${(10 ** -decimals).toFixed(decimals)} ${unit.word}: the readings carry no more.`);
-  const kept = telling(samples);
-  if (kept.length < samples.length)
-    said.push(`${kept.length} of ${samples.length} readings kept: the ends, the knees and even steps between.`);
-
+/** When the first row was, minutes after midnight; null where nothing tells. Says what it took for granted. */
+const startOf = (times: Times, wishes: LoggerWishes, said: string[]): number | null => {
   // a note's times are of its own day and the night before: an older recording would be taken for today's
   if (wishes.now && times.date !== null && /^\d{4}-/.test(times.date)) {
     const days = (Date.parse(wishes.now.date) - Date.parse(times.date)) / 86_400_000;
@@ -172,7 +71,7 @@ export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerN
   // elapsed times end at the moment the file is put in: none of them lies ahead
   const ended =
     times.clock === null && wishes.startedAt === undefined && wishes.now
-      ? (((wishes.now.minutes - Math.ceil(samples.at(-1)!.t / 60)) % 1440) + 1440) % 1440
+      ? (((wishes.now.minutes - Math.ceil(times.seconds.at(-1)! / 60)) % 1440) + 1440) % 1440
       : null;
   const clock = times.clock ?? wishes.startedAt ?? ended;
   if (ended !== null)
@@ -182,15 +81,77 @@ export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerN
   else if (clock === null)
     said.push('The file tells no time of day: its first reading is put at the time of the note.');
   else if (times.date !== null) said.push(`Dated ${times.date} in the file; a note's times are of its own day.`);
-  const whole = clock !== null && samples.at(-1)!.t < 43_200 && kept.every((i) => samples[i]!.t % 60 === 0);
-  let before = 0;
-  const lines = kept.map((i, n) => {
-    const at = Math.round(samples[i]!.t);
-    const value = `${samples[i]!.value.toFixed(decimals)} ${unit.word}`;
-    const since = at - before;
-    before = at;
-    if (n === 0 && clock === null) return value;
-    return n === 0 || whole ? `${clockText(clock! + Math.floor(at / 60))} ${value}` : `after ${since} s ${value}`;
+  return clock;
+};
+
+/** Lines of a note kept for all columns together, and at least for each; a note holds 4,000 signs. */
+const mostLines = 160;
+const fewestLines = 12;
+
+/** Raises LoggerError; never returns a note with a value it is not sure of. */
+export const noteFromLogger = (text: string, wishes: LoggerWishes = {}): LoggerNote => {
+  const table = tableOf(text);
+  const columns = columnsOf(table);
+  const chosen = chosenColumns(table, columns, wishes.column, wishes.place);
+  const several = chosen.length > 1;
+  const said: string[] = [];
+  const others = [...columns.values, ...columns.other].filter(
+    (i) => !chosen.some((c) => c.column === i) && !counts(table, i),
+  );
+  if (several) said.push(`Read: ${chosen.map((c) => calls(table, c.column)).join(', ')}.`);
+  if (others.length > 0) said.push(`Not read: ${others.map((i) => calls(table, i)).join(', ')}.`);
+
+  const values = chosen.map((c) => valuesOf(table, c, said, several));
+  const { rows, times, newestFirst } = inOrderOfTime(
+    table,
+    table.rows.filter((row) => values.some((v) => v.has(row))),
+    columns.time,
+    columns.date,
+    wishes.zone,
+  );
+  if (times.seconds.at(-1) === 0)
+    throw new LoggerError('all readings carry the same time', table.rows[0]!.line, columns.time + 1);
+  if (newestFirst) said.push('Newest first in the file: read from its last line up.');
+  const clock = startOf(times, wishes, said);
+
+  const most = Math.max(fewestLines, Math.min(40, Math.floor(mostLines / chosen.length)));
+  let kept = 0;
+  const notes = chosen.map(({ column, unit, place }, n) => {
+    const own = values[n]!;
+    const samples = rows.flatMap((row, i) => {
+      const v = own.get(row);
+      return v ? [{ t: times.seconds[i]!, value: v.value }] : [];
+    });
+    // digits a reading can carry: none finer than its own scatter, nor than 1/20,000 of the largest
+    const written = Math.max(
+      0,
+      [...own.values()].reduce((m, v) => Math.max(m, v.decimals), 0) - Math.round(Math.log10(unit.times)),
+    );
+    const finest = Math.max(
+      1.5 * scatterOf(samples),
+      5e-5 * samples.reduce((m, s) => Math.max(m, Math.abs(s.value)), 0),
+    );
+    const decimals = Math.max(0, Math.min(written, Math.floor(-Math.log10(finest) + 1e-9)));
+    const whose = several ? `${calls(table, column)}: ` : '';
+    if (decimals < written)
+      said.push(`${whose}Written to ${(10 ** -decimals).toFixed(decimals)} ${unit.word}: the readings carry no more.`);
+    const keep = telling(samples, most);
+    kept += keep.length;
+    if (keep.length < samples.length)
+      said.push(
+        `${whose}${keep.length} of ${samples.length} readings kept: the ends, the knees and even steps between.`,
+      );
+    const whole = clock !== null && samples.at(-1)!.t < 43_200 && keep.every((i) => samples[i]!.t % 60 === 0);
+    let before = 0;
+    const lines = keep.map((i, k) => {
+      const at = Math.round(samples[i]!.t);
+      const value = `${samples[i]!.value.toFixed(decimals)} ${unit.word}`;
+      const since = at - before;
+      before = at;
+      if (k === 0 && clock === null) return value;
+      return k === 0 || whole ? `${clockText(clock! + Math.floor(at / 60))} ${value}` : `after ${since} s ${value}`;
+    });
+    return [...(place ? [place] : []), ...lines].join('\n');
   });
-  return { text: [...(place ? [place] : []), ...lines].join('\n'), said, rows: samples.length, kept: kept.length };
+  return { text: notes.join('\n'), said, rows: rows.length, kept };
 };

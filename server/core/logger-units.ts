@@ -22,7 +22,9 @@ const rows: readonly (readonly [RegExp, ColumnUnit])[] = [
 const known = (word: string): ColumnUnit | null => rows.find(([words]) => words.test(word))?.[1] ?? null;
 
 const letterMeant = (letter: string, name: string): boolean =>
-  letter === 'V' || (/^[CF]$/.test(letter) && /temp/i.test(name)) || (letter === 'A' && /current|amp/i.test(name));
+  letter === 'V' ||
+  (/^[CF]$/.test(letter) && /temp|ambient|outside/i.test(name)) ||
+  (letter === 'A' && /current|amp/i.test(name));
 
 /**
  * In brackets first, then the last word of the name, then any word of it, then the cell; null where none is known.

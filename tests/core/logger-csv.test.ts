@@ -120,8 +120,105 @@ const good: readonly [string, LoggerWishes, [string, number, number][], RegExp][
   ],
 ];
 
+const more: typeof good = [
+  [
+    'newest-first.csv',
+    {},
+    [
+      ['tank', 0, 112],
+      ['tank', 300, 111],
+      ['tank', 600, 110.5],
+    ],
+    /^tank\n9:05 112\.0 psi\n9:10 111\.0 psi\n9:15 110\.5 psi$/,
+  ],
+  [
+    'newest-first-midnight.csv',
+    {},
+    [
+      ['tank', 0, 772],
+      ['tank', 300, 771],
+      ['tank', 900, 768],
+    ],
+    /^tank\n23:50 772 kPa\n23:55 771 kPa\n0:05 768 kPa$/,
+  ],
+  [
+    'date-and-time.csv',
+    {},
+    [
+      ['tank', 0, 112],
+      ['tank', 300, 111.5],
+      ['tank', 900, 111],
+    ],
+    /^tank\n23:50 112\.0 psi\n23:55 111\.5 psi\n0:05 111\.0 psi$/,
+  ],
+  [
+    'newest-first-dated.csv',
+    {},
+    [
+      ['tank', 0, 7.72],
+      ['tank', 300, 7.71],
+      ['tank', 900, 7.68],
+    ],
+    /^tank\n23:50 7\.72 bar\n/,
+  ],
+  [
+    'several-places.csv',
+    {},
+    [
+      ['tank', 0, 112],
+      ['tank', 300, 111],
+      ['tank', 600, 110],
+      ['left bellows', 0, 58],
+      ['left bellows', 300, 58],
+      ['left bellows', 600, 57],
+      ['right rear', 0, 13.75],
+      ['right rear', 300, 13.7],
+      ['right rear', 600, 13.65],
+      ['ambient', 0, 61],
+      ['ambient', 600, 62],
+      ['battery', 0, 12.6],
+      ['battery', 300, 12.6],
+      ['battery', 600, 12.5],
+    ],
+    /^tank\n9:05 112 psi\n.*\n.*\nleft bellows\n9:05 58 psi\n/,
+  ],
+  [
+    'several-places.csv',
+    { column: 4 },
+    [
+      ['right rear', 0, 13.75],
+      ['right rear', 300, 13.7],
+      ['right rear', 600, 13.65],
+    ],
+    /^right rear\n9:05 13\.75 in/,
+  ],
+  [
+    'several-places.csv',
+    { place: 'tank' },
+    [
+      ['tank', 0, 112],
+      ['tank', 300, 111],
+      ['tank', 600, 110],
+    ],
+    /^tank\n/,
+  ],
+  [
+    'several-elapsed.csv',
+    { startedAt: 545 },
+    [
+      ['tank', 0, 772],
+      ['tank', 30, 771],
+      ['tank', 90, 769],
+      ['left rear', 0, 350],
+      ['left rear', 30, 349],
+      ['left rear', 90, 348],
+    ],
+    /^tank\n9:05 772 kPa\nafter 30 s 771 kPa\nafter 60 s 769 kPa\nleft rear\n9:05 350 mm\nafter 30 s/,
+  ],
+];
+
 describe('a logger file is read as timed readings', () => {
-  test.each(good)('%s %o', (name, wishes, expected, text) => {
+  test.each([...good, ...more])('%s %o', (name, wishes, expected, text) => {
     const note = noteFromLogger(file(`good/${name}`), wishes);
     expect(note.text).toMatch(text);
     expect(readBack(note.text)).toEqual(expected);
@@ -131,10 +228,18 @@ describe('a logger file is read as timed readings', () => {
     expect(noteFromLogger(file('good/decimal-comma.csv')).said).toContain('Not read: column 4 "Temperatur [°C]".');
     expect(noteFromLogger(file('good/elapsed-tab.csv')).said).toContain('No reading on line 8.');
     expect(noteFromLogger(file('good/elapsed-tab.csv')).said.join(' ')).toContain('no time of day');
+    expect(noteFromLogger(file('good/newest-first.csv')).said).toContain(
+      'Newest first in the file: read from its last line up.',
+    );
+    expect(noteFromLogger(file('good/several-places.csv')).said).toEqual([
+      'Read: column 2 "Tank psi", column 3 "Left bellows psi", column 4 "RR height (in)", column 5 "Ambient F", column 6 "Battery V".',
+      'Not read: column 7 "Speed mph".',
+      'No reading of column 5 "Ambient F" on line 3.',
+    ]);
   });
 
   it('has a row here for every good file', () => {
-    expect(new Set(good.map(([name]) => name))).toEqual(new Set(readdirSync(new URL('good/', folder))));
+    expect(new Set([...good, ...more].map(([name]) => name))).toEqual(new Set(readdirSync(new URL('good/', folder))));
   });
 });
 
@@ -147,6 +252,9 @@ const bad: readonly [string, LoggerWishes, string][] = [
   ['two-pressures.csv', {}, 'line 2: which column is meant? column 2 "Front psi", column 3 "Rear psi"'],
   ['two-pressures.csv', { column: 9 }, 'line 2: the file has 3 columns, there is no column 9'],
   ['two-pressures.csv', { column: 1 }, 'line 2, column 1: column 1 "Time" holds no values to read'],
+  ['two-tanks.csv', {}, 'line 2: which column is meant? column 2 "Tank A psi", column 3 "Tank B psi"'],
+  ['to-and-fro.csv', {}, 'line 3, column 1: time runs backwards, from "9:15" to "9:10"'],
+  ['word-for-date.csv', {}, 'line 3, column 1: "Wednesday" is no date'],
   ['backwards.csv', {}, 'line 3, column 1: time runs backwards, from "9:10" to "9:05"'],
   ['elapsed-no-unit.csv', {}, 'line 2, column 1: "Time" counts in seconds or minutes? Write the unit into its name'],
   ['mixed-units.csv', {}, 'line 3, column 2: "7.6 bar" where the column is in psi'],
@@ -169,6 +277,24 @@ describe('a file that cannot be decided is named by line and column', () => {
     const attempt = (): unknown => noteFromLogger(file(`bad/${name}`), wishes);
     expect(attempt).toThrow(LoggerError);
     expect(attempt).toThrow(message);
+  });
+
+  it('a note of many columns still fits into a note, each place whole', () => {
+    const rows = Array.from({ length: 500 }, (_, i) =>
+      [i * 10, 112 - i * 0.01, 60 - i * 0.01, 58, 350, 349, 12.6].map((v) => v.toFixed(2)).join(','),
+    );
+    const note = noteFromLogger(
+      `s,Tank psi,Left bellows psi,Right bellows psi,LR mm,RR mm,Battery V\n${rows.join('\n')}`,
+    );
+    expect(note.text.length).toBeLessThan(4000);
+    expect(note.text.match(/^[a-z].*$/gm)?.filter((l) => !l.startsWith('after'))).toEqual([
+      'tank',
+      'left bellows',
+      'right bellows',
+      'left rear',
+      'right rear',
+      'battery',
+    ]);
   });
 
   it('refuses a file too long, one that is no text, and times of another zone without the zone', () => {
