@@ -8,6 +8,7 @@
 import { takePlace } from '../../intents/place.ts';
 import type { ConditionFact, FactId, Measure, Place, ReadingFact, SignFact } from '../../intents/shapes.ts';
 import type { Finding } from '../findings/finding.ts';
+import { stillRests } from '../session/rests.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { sides } from './fault.ts';
@@ -122,11 +123,10 @@ type Remembered = Standing & { tape?: { replies: ReadonlyMap<string, { blocks: r
 
 /** Findings whose facts still stand: the newest of each key, and older ones where the replies are at hand. */
 const findingsOf = (standing: Remembered): Finding[] => {
-  const ids = new Set(standing.facts.map((h) => h.fact.id));
+  const rests = stillRests(standing);
   const all = new Map<string, Finding>();
   const put = (f: Finding): void => {
-    if (f.because.every((id) => ids.has(id)))
-      all.set(`${f.key} ${f.because.length} ${f.because[0] ?? ''} ${f.because.at(-1) ?? ''}`, f);
+    if (rests(f)) all.set(`${f.key} ${f.because.length} ${f.because[0] ?? ''} ${f.because.at(-1) ?? ''}`, f);
   };
   for (const reply of standing.tape?.replies.values() ?? [])
     for (const block of reply.blocks)

@@ -1,5 +1,6 @@
 /** A reading held against a range: the shape most findings share. */
 import type { ReadingFact } from '../../intents/shapes.ts';
+import { rangeText } from '../core/range-text.ts';
 import type { Unit } from '../core/units.ts';
 import { type Input, type Range, inputOf, middle, physics, spread, unitOf, verdictOf } from './case.ts';
 import type { Drawing, Finding, Why } from './finding.ts';
@@ -18,12 +19,10 @@ export const limitOf = (range: Range | null, unit: Unit): Finding['limit'] =>
 export const rangeWords = (range: Range, unit: Unit): string => {
   const low = range.low ? shownAmount(range.low, unit).text : null;
   const high = range.high ? shownAmount(range.high, unit).text : null;
-  if (low !== null && high !== null) {
-    if (low === high) return low;
-    const tail = ` ${unit}`;
-    return `${low.endsWith(tail) && high.endsWith(tail) ? low.slice(0, -tail.length) : low} to ${high}`;
-  }
-  return low === null ? `at most ${high ?? '?'}` : `at least ${low}`;
+  if (low !== null && low === high) return low;
+  const tail = ` ${unit}`;
+  const once = low !== null && low.endsWith(tail) && high?.endsWith(tail) === true;
+  return rangeText(once ? low.slice(0, -tail.length) : low, high);
 };
 
 export const stripOf = (range: Range | null, unit: Unit, pins: Extract<Drawing, { is: 'strip' }>['pins']): Drawing => ({

@@ -1,8 +1,10 @@
 /** The same figure before the work and after it, with the limit it is held to. Pure. */
 import { takePlace } from '../../intents/place.ts';
+import { rangeText, withItsUnit } from '../core/range-text.ts';
 import type { Finding, Shown } from '../findings/finding.ts';
 import type { Entry } from '../session/entry.ts';
 import type { Folded } from '../session/fold.ts';
+import { stillRests } from '../session/rests.ts';
 import { plainPlace } from './plain-parts.ts';
 import type { Compared } from './shapes.ts';
 
@@ -11,17 +13,13 @@ export const standingFindings = (
   entries: readonly Entry[],
   standing: Folded,
 ): { finding: Finding; seq: number; at: number }[] => {
-  const ids = new Set(standing.facts.map((h) => h.fact.id));
+  const rests = stillRests(standing);
   const notes = new Map(entries.flatMap((e) => (e.is === 'note' ? [[e.id, e] as const] : [])));
   return entries.flatMap((e) => {
     const note = e.is === 'reply' ? notes.get(e.to) : undefined;
     if (e.is !== 'reply' || !note || standing.voided.has(e.to)) return [];
     return e.blocks.flatMap((b) =>
-      b.is === 'findings'
-        ? b.list
-            .filter((f) => f.because.every((id) => ids.has(id)))
-            .map((finding) => ({ finding, seq: note.seq, at: note.at }))
-        : [],
+      b.is === 'findings' ? b.list.filter(rests).map((finding) => ({ finding, seq: note.seq, at: note.at })) : [],
     );
   });
 };
@@ -41,17 +39,8 @@ export const keyTitle = (key: string): string => {
   return what === 'side to side' ? `${place}, side to side` : `${place} ${what}`.trim();
 };
 
-/** The text with its unit, where it was typed without. */
-export const withItsUnit = ({ text, unit }: Pick<Shown, 'text' | 'unit'>): string =>
-  /[a-zA-Z%"°]/.test(text) ? text : `${text} ${unit}`;
-
-export const limitWords = (limit: Finding['limit']): string => {
-  if (!limit) return '';
-  const low = limit.low ? withItsUnit(limit.low) : null;
-  const high = limit.high ? withItsUnit(limit.high) : null;
-  if (low !== null && high !== null) return `${low} to ${high}`;
-  return low !== null ? `at least ${low}` : high !== null ? `at most ${high}` : '';
-};
+export const limitWords = (limit: Finding['limit']): string =>
+  rangeText(limit?.low ? withItsUnit(limit.low) : null, limit?.high ? withItsUnit(limit.high) : null);
 
 type Figured = { finding: Finding & { amount: Shown }; seq: number; at: number };
 /** The reading itself stands on the strip, where the finding's own figure is how far it is off. */

@@ -1,8 +1,9 @@
 /** A coach over all its visits: sessions, each figure's way, what was done when, what is due. Pure. */
+import { withItsUnit } from '../core/range-text.ts';
 import type { Entry } from '../session/entry.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { keyTitle, standingFindings, withItsUnit } from './compared.ts';
+import { keyTitle, standingFindings } from './compared.ts';
 import { dueOfCoach } from './due.ts';
 import { workWords } from './plain-parts.ts';
 import type { CoachHistory } from './shapes.ts';

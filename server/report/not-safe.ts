@@ -14,7 +14,7 @@ const stops: Readonly<Record<string, string>> = {
   torn: 'it is torn',
   'on stops': 'it sits on its stops',
   flat: 'it is flat',
-  'runs on': 'the compressor does not stop',
+  'runs on': 'the pump does not stop',
   'off line': 'an air line is off',
 };
 

@@ -1,4 +1,7 @@
-/** Parts of the trade in words an owner knows, and work said as a sentence. Data and wording only. */
+/**
+ * Parts of the trade with the few words an owner needs beside them, and work said as a sentence. A thing keeps the name
+ * it has in replies and on the coach's sheet (bellows, pump, height valve): one word for it on every paper. Data only.
+ */
 import { takePlace } from '../../intents/place.ts';
 import type { Part, Place, WorkFact } from '../../intents/shapes.ts';
 
@@ -10,7 +13,6 @@ const plain: Partial<Record<Part, string>> = {
   gauge: 'air gauge',
   dryer: 'air dryer',
   'supply line': 'air line from tank to valves',
-  'height valve': 'height valve',
   'inlet check': 'one-way valve of the height valve',
   'exhaust seat': 'height valve (its exhaust seat)',
   'inlet seat': 'height valve (its inlet seat)',
@@ -19,33 +21,30 @@ const plain: Partial<Record<Part, string>> = {
   arm: 'arm of the height valve',
   panel: 'levelling panel',
   'panel feed': 'air line to the levelling panel',
-  'bellows line': 'air line to the air spring',
-  bellows: 'air spring',
-  'bellows crimp': 'air spring (crimped ring)',
-  'bellows fold': 'air spring (rubber fold)',
-  'bead plate': 'air spring (top plate)',
-  piston: 'foot of the air spring',
+  'bellows line': 'air line to the bellows',
+  'bellows crimp': 'bellows (crimped ring)',
+  'bellows fold': 'bellows (rubber fold)',
+  'bead plate': 'bellows (top plate)',
+  piston: 'foot of the bellows',
   'bump stop': 'rubber stop',
-  pump: 'air compressor',
-  motor: "compressor's motor",
-  'pump head': "compressor's head",
-  'intake filter': "compressor's intake filter",
-  unloader: "compressor's unloader valve",
-  'discharge check': 'one-way valve of the compressor',
-  'discharge line': 'air line from compressor to tank',
+  pump: 'air pump',
+  motor: "pump's motor",
+  'pump head': "pump's head",
+  'intake filter': "pump's intake filter",
+  unloader: "pump's unloader valve",
+  'discharge check': 'one-way valve of the pump',
+  'discharge line': 'air line from pump to tank',
   'check valve': 'one-way valve',
-  'pressure switch': 'pressure switch of the compressor',
-  relay: "compressor's relay",
+  'pressure switch': 'pressure switch of the pump',
+  relay: "pump's relay",
   ground: 'ground (earth) connection',
   'feed cable': 'supply cable',
   shock: 'shock absorber',
   'shock bushing': 'bushing of the shock absorber',
-  'control arm': 'control arm',
   shim: 'alignment shim',
-  'torsion bar': 'torsion bar',
 };
 
-/** "left rear air spring"; the place as it stands where it is no part. */
+/** "left bellows"; the place as it stands where it is no part. */
 export const plainPlace = (place: Place): string => {
   const at = takePlace(place);
   if (!at?.part) return place;
@@ -72,7 +71,7 @@ const toDo: Readonly<Record<string, string>> = {
 };
 
 const sided = new Set(['left', 'right', 'both', 'front', 'rear']);
-/** "Replaced the left air spring"; "Road tested"; not done: "Replace the left air spring". */
+/** "Replaced the left bellows"; "Road tested"; not done: "Replace the left bellows". */
 export const workWords = (work: Pick<WorkFact, 'what' | 'where'> & { done?: boolean }): string => {
   const deed = work.done === false ? (toDo[work.what.v] ?? work.what.v.replace(/ed$/, '')) : work.what.v;
   const said = `${deed.charAt(0).toUpperCase()}${deed.slice(1)}`;

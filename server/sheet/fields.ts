@@ -203,7 +203,7 @@ export const sheetGroups: readonly Group[] = [
     ],
   },
   {
-    name: 'Air springs',
+    name: 'Bellows',
     fields: [
       one('springs.perSide', 'bellows on a side', { is: 'number', whole: true }),
       one('springs.area', 'working area of one bellows', amount('area', '42 in2')),

@@ -69,6 +69,7 @@ const shapes: Readonly<Record<string, readonly string[]>> = {
     'server/core/units.ts',
     'server/core/amount.ts',
     'server/core/limit-text.ts',
+    'server/core/range-text.ts',
     'server/core/logger-csv.ts',
     'server/core/logger-error.ts',
   ],

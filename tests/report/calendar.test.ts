@@ -75,8 +75,8 @@ describe("a coach's history", () => {
 
   it('says what was replaced when, newest first', async () => {
     expect((await told()).work.map((w) => w.words).filter((w) => w.startsWith('Replaced'))).toEqual([
-      'Replaced the left air spring',
-      "Replaced the compressor's intake filter",
+      'Replaced the left bellows',
+      "Replaced the pump's intake filter",
     ]);
   });
 

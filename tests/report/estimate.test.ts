@@ -8,7 +8,7 @@ import { benchDesk, leakStory, reportOf, tell, visit } from './told.ts';
 const bellows: EstimateLine = {
   id: 'bellows',
   words: 'left: replace the bellows',
-  parts: [{ name: 'left air spring', price: 189.5 }],
+  parts: [{ name: 'left bellows', price: 189.5 }],
   hands: 75,
   wait: 15,
 };
@@ -66,7 +66,7 @@ describe('an estimate', () => {
     const about = (await stands(bench)).seq;
     for (const line of ['bellows', 'link'])
       await bench.desk.decide('cost-1', 'MK', { about, line, yes: true, name: 'A. Rowe', words: '' });
-    const dearer = { ...bellows, parts: [{ name: 'left air spring', price: 250 }] };
+    const dearer = { ...bellows, parts: [{ name: 'left bellows', price: 250 }] };
     await bench.desk.estimate('cost-1', 'MK', { lines: [dearer, link], rate: 100 });
     expect((await stands(bench)).lines.map((l) => l.decided?.yes ?? null)).toEqual([null, true]);
   });
@@ -97,7 +97,7 @@ describe('an estimate', () => {
     await tell(bench, 'cost-2', leakStory.slice(0, 5));
     const [first] = proposedLines((await visit(bench, 'cost-2')).standing);
     expect(first).toMatchObject({ words: expect.stringContaining('left: replace the bellows') as string, hands: 75 });
-    expect(first?.parts).toEqual([{ name: 'left air spring' }]);
+    expect(first?.parts).toEqual([{ name: 'left bellows' }]);
   });
 
   it("takes the shop's own rate before the sheet's, and has none where neither says", () => {

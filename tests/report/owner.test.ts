@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { markOf } from '../../server/log/mark.ts';
+import { plainPlace } from '../../server/report/plain-parts.ts';
 import { benchDesk, leakStory, reportOf, tell } from './told.ts';
 
 const said = (items: readonly { words: string }[]): string[] => items.map((i) => i.words);
@@ -9,14 +10,30 @@ const after = async (...notes: string[]) => {
   return reportOf(bench, 'report-1');
 };
 
+it('a thing keeps the name that it has in replies, with a word beside it at most', () => {
+  for (const place of [
+    'tank',
+    'pump',
+    'left bellows',
+    'right height valve',
+    'left link',
+    'panel',
+    'left bellows crimp',
+  ]) {
+    const name = place.replace(/^(?:left|right) /, '').split(' ')[0] ?? '';
+    expect(plainPlace(place)).toContain(name);
+    expect(plainPlace(place)).not.toMatch(/spring|compressor/);
+  }
+});
+
 describe("the owner's report", () => {
-  it('tells complaint, what was found, done and left, in words an owner knows', async () => {
+  it('tells complaint, what was found, done and left, in plain words', async () => {
     const report = await after(...leakStory);
     expect(report.complaint?.words).toBe('sags overnight, fine when driving');
     expect(said(report.found)).toContain('2 1/4 in low left rear (11 1/2 in)');
-    expect(said(report.found)).toContain('Left air spring (crimped ring): bubbles');
-    expect(said(report.done)).toEqual(['Replaced the left air spring', 'Drained the air tank']);
-    expect(report.declined).toMatchObject([{ words: 'Replace the right air spring', more: 'not done' }]);
+    expect(said(report.found)).toContain('Left bellows (crimped ring): bubbles');
+    expect(said(report.done)).toEqual(['Replaced the left bellows', 'Drained the air tank']);
+    expect(report.declined).toMatchObject([{ words: 'Replace the right bellows', more: 'not done' }]);
     expect(report.cause?.words).toContain('Left bellows leaks');
   });
 

@@ -75,8 +75,8 @@ test('the report prints on two pages at most, with all that an owner must read',
   const text = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replaceAll(/\s+/g, ' ');
   for (const words of [
     'sags overnight, fine when driving',
-    'Replaced the left air spring',
-    'Replace the right air spring not done',
+    'Replaced the left bellows',
+    'Replace the right bellows not done',
     'before',
     'after',
     '11 1/2 in',

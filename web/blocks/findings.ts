@@ -1,5 +1,6 @@
 /** Findings: the words big, then amount, limit and whose limit it is. */
 import { html, nothing, type TemplateResult } from 'lit';
+import { rangeText } from '../../server/core/range-text.ts';
 import type { Finding } from '../../server/findings/finding.ts';
 import { drawing } from '../draw/drawing.ts';
 import { tell } from '../events.ts';
@@ -10,8 +11,7 @@ import { whyView } from './why.ts';
 export const limitWords = (f: Finding): string => {
   if (!f.limit) return '';
   const { low, high, source } = f.limit;
-  const range =
-    low && high ? `${low.text} to ${high.text}` : low ? `at least ${low.text}` : high ? `at most ${high.text}` : '';
+  const range = rangeText(low?.text ?? null, high?.text ?? null);
   return range === '' ? sheetSource(source.words) : `limit ${range} (${sheetSource(source.words)})`;
 };
 

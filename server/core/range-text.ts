@@ -1,0 +1,11 @@
+/** A range in words, of edges written with their unit: the one rule for reply, page and report. */
+
+/** "13 1/2 in to 14 in", "at least 11.0 V", "at most 3 psi"; '' where there is neither edge. */
+export const rangeText = (low: string | null, high: string | null): string => {
+  if (low !== null && high !== null) return `${low} to ${high}`;
+  return low !== null ? `at least ${low}` : high !== null ? `at most ${high}` : '';
+};
+
+/** The text with its unit, where it was typed without. */
+export const withItsUnit = ({ text, unit }: { text: string; unit: string }): string =>
+  /[a-zA-Z%"°]/.test(text) ? text : `${text} ${unit}`;
