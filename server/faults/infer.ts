@@ -10,20 +10,7 @@
  * Beside the sets stands "something else": every outcome alike, with a small prior. Where it wins, nothing here fits.
  */
 
-/** One piece of evidence as numbers over causes 0..n-1. Outcomes `from`..`to` (inclusive) of the check were seen. */
-export type Seen = {
-  readonly ordered: boolean;
-  /** Number of outcomes, undecided included. */
-  readonly width: number;
-  readonly from: number;
-  readonly to: number;
-  /** 0..1: how far the report is trusted. */
-  readonly weight: number;
-  readonly healthy: ArrayLike<number>;
-  /** Chance of outcome k under cause c: rows[c * width + k]. */
-  readonly rows: ArrayLike<number>;
-  readonly strays: ArrayLike<number>;
-};
+import { chanceUnder, pairsUnder, preparedOf, type Seen } from './seen.ts';
 
 export type Causes = {
   readonly odds: Float64Array;
@@ -50,91 +37,34 @@ export const unknownOdds = 1e-4;
 const triplesFrom = 0.2;
 const triplesSeeds = 40;
 
-type Prepared = {
-  readonly ordered: boolean;
-  readonly weight: number;
-  readonly flat: number;
-  readonly none: number;
-  readonly alone: Float64Array;
-  readonly high: Float64Array;
-  readonly low: Float64Array;
-  readonly topHigh: number;
-  readonly topLow: number;
-  readonly strays: Float64Array;
-};
-
-const prepare = (seen: Seen, n: number): Prepared => {
-  const { width, from, to, healthy, rows } = seen;
-  const alone = new Float64Array(n);
-  const high = new Float64Array(n);
-  const low = new Float64Array(n);
-  let topHigh = 0;
-  let topLow = 0;
-  for (let k = 0; k <= to; k++) {
-    topHigh += healthy[k] ?? 0;
-    if (k < from) topLow += healthy[k] ?? 0;
-  }
-  for (let c = 0; c < n; c++) {
-    let upTo = 0;
-    let before = 0;
-    for (let k = 0; k <= to; k++) {
-      const p = rows[c * width + k] ?? 0;
-      upTo += p;
-      if (k < from) before += p;
-    }
-    alone[c] = upTo - before;
-    high[c] = topHigh > 0 ? Math.min(1, upTo / topHigh) : 0;
-    low[c] = topLow > 0 ? Math.min(1, before / topLow) : 0;
-  }
-  const strays = Float64Array.from({ length: n }, (_, c) => (seen.strays[c] ?? 0) + 1e-6);
-  return {
-    ordered: seen.ordered,
-    weight: seen.weight,
-    flat: ((1 - seen.weight) * (to - from + 1)) / width,
-    none: topHigh - topLow,
-    alone,
-    high,
-    low,
-    topHigh,
-    topLow,
-    strays,
-  };
-};
-
-const floor = 1e-6;
-
-/** P(e | S) before trust, for causes of S. */
-const chanceOf = (e: Prepared, set: readonly number[]): number => {
-  if (set.length === 0) return e.none;
-  if (set.length === 1) return e.alone[set[0]!]!;
-  if (e.ordered) {
-    let high = e.topHigh;
-    let low = e.topLow;
-    for (const c of set) {
-      high *= e.high[c]!;
-      low *= e.low[c]!;
-    }
-    return Math.max(floor, high - low);
-  }
-  let sum = 0;
-  let says = 0;
-  for (const c of set) {
-    sum += e.strays[c]! * e.alone[c]!;
-    says += e.strays[c]!;
-  }
-  return sum / says;
-};
-
-const trusted = (e: Prepared, p: number): number => e.weight * p + e.flat;
-
-/** Chance of one piece of evidence under a set of causes, trust included: for explanation and for choosing checks. */
-export const chanceUnder = (seen: Seen, n: number): ((set: readonly number[]) => number) => {
-  const e = prepare(seen, n);
-  return (set) => trusted(e, chanceOf(e, set));
-};
-
 /** A cause that makes the evidence less than this much likelier than none explains nothing of it. */
 export const leastLift = 1.5;
+
+type Prior = {
+  /** Of each pair i < j, in order. */
+  readonly pairs: Float64Array;
+  /** Sum of the prior weights of all sets weighed. */
+  readonly mass: number;
+};
+const priors = new WeakMap<Causes, Prior>();
+const priorOf = (causes: Causes): Prior => {
+  const had = priors.get(causes);
+  if (had) return had;
+  const { odds, links } = causes;
+  const n = odds.length;
+  const pairs = new Float64Array((n * (n - 1)) / 2);
+  let mass = 1 + unknownOdds;
+  for (let i = 0, k = 0; i < n; i++) {
+    mass += odds[i]!;
+    for (let j = i + 1; j < n; j++, k++) {
+      pairs[k] = odds[i]! * odds[j]! * links[i * n + j]!;
+      mass += pairs[k]!;
+    }
+  }
+  const made = { pairs, mass };
+  priors.set(causes, made);
+  return made;
+};
 
 export type InferOptions = {
   readonly triples?: boolean;
@@ -145,44 +75,36 @@ export type InferOptions = {
 export const infer = (causes: Causes, evidence: readonly Seen[], options: InferOptions = {}): Posterior => {
   const { odds, links } = causes;
   const n = odds.length;
-  const es = evidence.map((s) => prepare(s, n));
+  const es = evidence.map((s) => preparedOf(s, n));
   const singles = new Float64Array(n);
-  const pairs = new Float64Array(n * n);
   let none = 1;
   let unknown = unknownOdds;
   for (const [i, e] of es.entries()) {
-    none *= trusted(e, e.none);
+    none *= e.underNone;
     const seen = evidence[i]!;
     unknown *= (seen.to - seen.from + 1) / seen.width;
   }
   let total = none + unknown;
   for (let c = 0; c < n; c++) {
     let p = odds[c]!;
-    for (const e of es) p *= e.weight * e.alone[c]! + e.flat;
+    for (const e of es) p *= e.underEach[c]!;
     singles[c] = p;
     total += p;
   }
-  for (let i = 0; i < n; i++) {
-    const oi = odds[i]!;
-    for (let j = i + 1; j < n; j++) {
-      let p = oi * odds[j]! * links[i * n + j]!;
+  const before = priorOf(causes);
+  const two = before.pairs.slice();
+  for (const e of es) {
+    const under = pairsUnder(e);
+    for (let k = 0; k < two.length; k++) two[k] = two[k]! * under[k]!;
+  }
+  const pairs = new Float64Array(n * n);
+  for (let i = 0, k = 0; i < n; i++)
+    for (let j = i + 1; j < n; j++, k++) {
+      const p = two[k]!;
       if (p === 0) continue;
-      for (const e of es) {
-        let q: number;
-        if (e.ordered) {
-          q = e.topHigh * e.high[i]! * e.high[j]! - e.topLow * e.low[i]! * e.low[j]!;
-          if (q < floor) q = floor;
-        } else {
-          const a = e.strays[i]!;
-          const b = e.strays[j]!;
-          q = (a * e.alone[i]! + b * e.alone[j]!) / (a + b);
-        }
-        p *= e.weight * q + e.flat;
-      }
       pairs[i * n + j] = p;
       total += p;
     }
-  }
   // Coaches come in for a reason: sets that explain nothing of what was seen are rarer in a shop than on the road.
   const noReason = options.noReason ?? 1;
   if (noReason !== 1 && es.length > 0) {
@@ -218,7 +140,7 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
         const [x, y, z] = of;
         let p = odds[x]! * odds[y]! * odds[z]! * links[x * n + y]! * links[x * n + z]! * links[y * n + z]!;
         if (p === 0) continue;
-        for (const e of es) p *= trusted(e, chanceOf(e, of));
+        for (const e of es) p *= chanceUnder(e, of);
         triples.push({ of, p });
         total += p;
       }
@@ -240,7 +162,6 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
     t.p /= total;
     for (const c of t.of) marginals[c] = marginals[c]! + t.p;
   }
-  const priorTotal = priorMass(causes);
   return {
     n,
     none: none / total,
@@ -249,17 +170,6 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
     pairs,
     triples,
     marginals,
-    logEvidence: Math.log2(total / priorTotal),
+    logEvidence: Math.log2(total / before.mass),
   };
-};
-
-/** Sum of the prior weights of all sets weighed. */
-const priorMass = ({ odds, links }: Causes): number => {
-  const n = odds.length;
-  let sum = 1 + unknownOdds;
-  for (let i = 0; i < n; i++) {
-    sum += odds[i]!;
-    for (let j = i + 1; j < n; j++) sum += odds[i]! * odds[j]! * links[i * n + j]!;
-  }
-  return sum;
 };

@@ -3,19 +3,28 @@
 /** H = -sum p log2 p, bits (Shannon 1948). */
 export const entropy = (p: readonly number[]): number => p.reduce((h, x) => (x > 0 ? h - x * Math.log2(x) : h), 0);
 
-/** Joint outcome chances per hypothesis of observations that are independent given it: tables[t][h][outcome]. */
-export const jointTable = (tables: readonly (readonly ArrayLike<number>[])[], count: number): Float64Array[] =>
-  Array.from({ length: count }, (_, h) => {
-    let joint = Float64Array.of(1);
-    for (const t of tables) {
-      const row = t[h] ?? [1];
-      const next = new Float64Array(joint.length * row.length);
-      for (let a = 0; a < joint.length; a++)
-        for (let b = 0; b < row.length; b++) next[a * row.length + b] = joint[a]! * row[b]!;
-      joint = next;
-    }
-    return joint;
-  });
+/** P(outcome | h) of some `count` hypotheses: `cells[h * width + outcome]`. */
+export type Table = { readonly width: number; readonly cells: Float64Array };
+
+/** A row a hypothesis. */
+export const rowsOf = ({ width, cells }: Table): Float64Array[] =>
+  Array.from({ length: cells.length / width }, (_, h) => cells.subarray(h * width, (h + 1) * width));
+
+/** Joint outcome chances per hypothesis of observations that are independent given it; the last one's outcome runs fastest. */
+export const jointTable = (tables: readonly Table[], count: number): Table =>
+  tables.reduce<Table>(
+    (joint, t) => {
+      const width = joint.width * t.width;
+      const cells = new Float64Array(count * width);
+      for (let h = 0, at = 0; h < count; h++)
+        for (let a = 0; a < joint.width; a++) {
+          const p = joint.cells[h * joint.width + a]!;
+          for (let b = 0; b < t.width; b++) cells[at++] = p * t.cells[h * t.width + b]!;
+        }
+      return { width, cells };
+    },
+    { width: 1, cells: new Float64Array(count).fill(1) },
+  );
 
 const log = (x: number): number => (x > 0 ? x * Math.log2(x) : 0);
 
@@ -38,16 +47,19 @@ export const expectedInformation = (prior: ArrayLike<number>, table: readonly Ar
   return Math.max(0, bits);
 };
 
-/** H(Y), bits, of the mixture over hypotheses. */
-export const outcomeEntropy = (prior: ArrayLike<number>, table: readonly ArrayLike<number>[]): number => {
-  const width = table[0]?.length ?? 0;
-  const mixed = new Float64Array(width);
-  for (let h = 0; h < table.length; h++) {
-    const p = prior[h]!;
-    const row = table[h]!;
-    for (let k = 0; k < width; k++) mixed[k] = mixed[k]! + p * row[k]!;
-  }
+/** H(Y), bits, of outcome chances. */
+export const entropyOfMixed = (mixed: Float64Array): number => {
   let bits = 0;
-  for (let k = 0; k < width; k++) bits -= log(mixed[k]!);
+  for (let k = 0; k < mixed.length; k++) bits -= log(mixed[k]!);
   return bits;
+};
+
+/** H(Y), bits, of the mixture over hypotheses. */
+export const outcomeEntropy = (prior: ArrayLike<number>, { width, cells }: Table): number => {
+  const mixed = new Float64Array(width);
+  for (let h = 0, at = 0; h < prior.length; h++) {
+    const p = prior[h]!;
+    for (let k = 0; k < width; k++) mixed[k] = mixed[k]! + p * cells[at++]!;
+  }
+  return entropyOfMixed(mixed);
 };

@@ -10,9 +10,9 @@ import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
 import type { Fault, Feature } from './fault.ts';
-import { bitsOf, type Forecast, forecastOf } from './forecast.ts';
+import { bitsOf, type Forecast, forecastOf, noiseOf, slotsOf, tableOf } from './forecast.ts';
 import { type Hypothesis, hypothesesOf } from './hypotheses.ts';
-import { jointTable } from './information.ts';
+import { jointTable, type Table } from './information.ts';
 import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
 import { featuresOf } from './model.ts';
 import { kindOfSee, sideOfSee } from './observables.ts';
@@ -30,7 +30,7 @@ export type Candidate = {
   bits: number;
   minutes: Minutes;
   rate: number;
-  table: readonly ArrayLike<number>[];
+  table: Table;
 };
 
 /** Less than this is not worth a check; largest joint table that is worked through exactly. */
@@ -79,30 +79,24 @@ const possible = (check: Check, standing: Standing, has: ReadonlySet<Feature>): 
 };
 
 /** The most telling observations of a check together, as long as the joint table stays small. */
-const together = (
-  tolds: readonly Forecast[],
-  prior: readonly number[],
-): { table: readonly ArrayLike<number>[]; bits: number } => {
+const together = (tolds: readonly Forecast[], prior: readonly number[]): { table: Table; bits: number } => {
   const used: Forecast[] = [];
   let size = 1;
   for (const f of tolds.toSorted((a, b) => b.bits - a.bits)) {
-    const width = f.table[0]?.length ?? 1;
-    if (size * width > largestJoint || f.bits < leastBits / 4) continue;
-    size *= width;
+    if (size * f.width > largestJoint || f.bits < leastBits / 4) continue;
+    size *= f.width;
     used.push(f);
   }
   const [only] = used;
-  if (only && used.length === 1) return only;
-  const table = jointTable(
-    used.map((f) => f.table),
-    prior.length,
-  );
+  if (only && used.length === 1) return { table: tableOf(only), bits: only.bits };
+  const table = jointTable(used.map(tableOf), prior.length);
+  const noises = used.map(noiseOf);
   return {
     table,
     bits: bitsOf(
       prior,
       table,
-      prior.map((_, h) => used.reduce((sum, f) => sum + f.noise[h]!, 0)),
+      prior.map((_, h) => noises.reduce((sum, noise) => sum + noise[h]!, 0)),
     ),
   };
 };
@@ -126,11 +120,12 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   const prior = hs.map((h) => h.p);
   const asked = new Map<string, number>();
   for (const c of standing.checks) asked.set(c.id, (asked.get(c.id) ?? 0) + 1);
+  const slots = slotsOf(w, hs);
   const told = new Map<string, Forecast | null>();
   const tell = (see: string): Forecast | null => {
     const had = told.get(see);
     if (had !== undefined) return had;
-    const made = forecastOf(w, see, hs, prior);
+    const made = forecastOf(w, see, slots, prior);
     told.set(see, made);
     return made;
   };
@@ -185,27 +180,43 @@ const costing = (w: Weighed, hs: readonly Hypothesis[]): Costing => {
   const at = new Map<number, number>();
   for (const h of hs) for (const c of h.of) if (c < m && !at.has(c)) at.set(c, at.size);
   const causes = [...at.keys()];
-  const minutes = causes.map((c) => repairMinutes(w.model.faults[c]!));
-  const sets = hs.map((h) => h.of.flatMap((c) => at.get(c) ?? []));
+  const minutes = Float64Array.from(causes, (c) => repairMinutes(w.model.faults[c]!));
   const n = causes.length;
+  // members of set i: sets[k] for ends[i - 1] <= k < ends[i]
+  const members = hs.map((h) => h.of.flatMap((c) => at.get(c) ?? []));
+  const sets = Int32Array.from(members.flat());
+  let end = 0;
+  const ends = Int32Array.from(members, (set) => (end += set.length));
   const worth = new Float64Array(n);
   const upTo = new Float64Array(n);
-  const order = Array.from({ length: n }, (_, k) => k);
+  const order = Int32Array.from({ length: n }, (_, k) => k);
   return (ps) => {
     worth.fill(0);
-    for (const [i, set] of sets.entries()) for (const k of set) worth[k] = worth[k]! + ps[i]!;
-    // Falling p / cost (repair-cost.ts, bestOrder), ties as they come.
+    for (let i = 0, k = 0; i < ends.length; i++)
+      for (const p = ps[i]!; k < ends[i]!; k++) worth[sets[k]!] = worth[sets[k]!]! + p;
+    // Falling p / cost (repair-cost.ts, bestOrder), ties as they come; from the order before, which is near it.
     for (let k = 0; k < n; k++) worth[k] = worth[k]! / minutes[k]!;
-    order.sort((a, b) => worth[b]! - worth[a]! || a - b);
+    for (let k = 1; k < n; k++) {
+      const one = order[k]!;
+      const w = worth[one]!;
+      let to = k;
+      for (; to > 0; to--) {
+        const other = order[to - 1]!;
+        if (worth[other]! > w || (worth[other] === w && other < one)) break;
+        order[to] = other;
+      }
+      order[to] = one;
+    }
     let sum = 0;
-    for (const k of order) {
-      sum += minutes[k]!;
-      upTo[k] = sum;
+    for (let k = 0; k < n; k++) {
+      const one = order[k]!;
+      sum += minutes[one]!;
+      upTo[one] = sum;
     }
     let cost = 0;
-    for (const [i, set] of sets.entries()) {
+    for (let i = 0, k = 0; i < ends.length; i++) {
       let last = 0;
-      for (const k of set) if (upTo[k]! > last) last = upTo[k]!;
+      for (; k < ends[i]!; k++) if (upTo[sets[k]!]! > last) last = upTo[sets[k]!]!;
       cost += ps[i]! * last;
     }
     return { cost, first: causes[order[0] ?? -1] ?? null };
@@ -215,15 +226,15 @@ const costing = (w: Weighed, hs: readonly Hypothesis[]): Costing => {
 const leastOutcome = 0.004;
 /** Expected minutes of repair once the check has been made, its own minutes not counted. */
 export const costAfter = (cost: Costing, hs: readonly Hypothesis[], c: Candidate): number => {
-  const width = c.table[0]?.length ?? 0;
+  const { width, cells } = c.table;
   const ps = new Float64Array(hs.length);
   let sum = 0;
   let seen = 0;
   for (let y = 0; y < width; y++) {
     let py = 0;
-    for (let i = 0; i < hs.length; i++) py += hs[i]!.p * c.table[i]![y]!;
+    for (let i = 0; i < hs.length; i++) py += hs[i]!.p * cells[i * width + y]!;
     if (py < leastOutcome) continue;
-    for (let i = 0; i < hs.length; i++) ps[i] = (hs[i]!.p * c.table[i]![y]!) / py;
+    for (let i = 0; i < hs.length; i++) ps[i] = (hs[i]!.p * cells[i * width + y]!) / py;
     sum += py * cost(ps).cost;
     seen += py;
   }
@@ -235,8 +246,12 @@ const told = (bits: number): string =>
 
 /** The two likeliest faults that the check would tell apart. */
 const splits = (w: Weighed, hs: readonly Hypothesis[], c: Candidate): string => {
-  const apart = (a: number, b: number): number =>
-    Array.from(c.table[a]!).reduce((s, p, y) => s + Math.abs(p - c.table[b]![y]!), 0) / 2;
+  const { width, cells } = c.table;
+  const apart = (a: number, b: number): number => {
+    let sum = 0;
+    for (let y = 0; y < width; y++) sum += Math.abs(cells[a * width + y]! - cells[b * width + y]!);
+    return sum / 2;
+  };
   const name = (h: Hypothesis): string =>
     h.of.length === 0
       ? 'nothing wrong'

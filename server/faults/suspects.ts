@@ -2,9 +2,10 @@
 import type { Suspect } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { chanceUnder, leastLift } from './infer.ts';
+import { leastLift } from './infer.ts';
 import { innocence, liftOf } from './hypotheses.ts';
 import { rankOf } from './rank.ts';
+import { preparedOf } from './seen.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
 /** Shown at most, and the least chance that is worth a line. */
@@ -21,15 +22,15 @@ export const bitsFor = (w: Weighed, e: number, cause: number): number => {
   const seen = w.seen[e];
   if (!seen) return 0;
   const { odds } = w.causes;
-  const chance = chanceUnder(seen, odds.length);
-  let others = chance([]);
+  const { underNone, underEach } = preparedOf(seen, odds.length);
+  let others = underNone;
   let mass = 1;
   for (let c = 0; c < odds.length; c++) {
     if (c === cause) continue;
-    others += odds[c]! * chance([c]);
+    others += odds[c]! * underEach[c]!;
     mass += odds[c]!;
   }
-  return Math.log2(chance([cause]) / (others / mass));
+  return Math.log2(underEach[cause]! / (others / mass));
 };
 
 /** With it, alone or beside something else, what was seen is likelier than by chance. */

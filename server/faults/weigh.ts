@@ -2,8 +2,9 @@
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
-import { type Causes, infer, type Posterior, type Seen } from './infer.ts';
+import { type Causes, infer, type Posterior } from './infer.ts';
 import { type Model, modelOf } from './model.ts';
+import { type Seen } from './seen.ts';
 import { type Mend, mendOf, mendsOf } from './situation.ts';
 
 export type Weighed = {
@@ -17,7 +18,10 @@ export type Weighed = {
   readonly posterior: Posterior;
 };
 
-const makeCauses = (model: Model, mends: readonly Mend[]): Pick<Weighed, 'causes' | 'faultOfCause' | 'mendedAt'> => {
+/** What is weighed over: the causes there can be after the work that was done, and the evidence met under them so far. */
+type Situation = Pick<Weighed, 'causes' | 'faultOfCause' | 'mendedAt'> & { readonly seens: Map<string, Seen | null> };
+
+const makeSituation = (model: Model, mends: readonly Mend[]): Situation => {
   const m = model.faults.length;
   const mended = model.faults.flatMap((f, i) => {
     const mend = mendOf(f, mends);
@@ -26,7 +30,7 @@ const makeCauses = (model: Model, mends: readonly Mend[]): Pick<Weighed, 'causes
   const n = m + mended.length;
   const faultOfCause = [...model.faults.keys(), ...mended.map((x) => x.i)];
   if (mended.length === 0)
-    return { causes: { odds: model.odds, links: model.links }, faultOfCause, mendedAt: faultOfCause.map(() => null) };
+    return { causes: model, faultOfCause, mendedAt: faultOfCause.map(() => null), seens: new Map() };
   const odds = new Float64Array(n);
   odds.set(model.odds);
   for (const [k, { i, mend }] of mended.entries()) {
@@ -40,7 +44,25 @@ const makeCauses = (model: Model, mends: readonly Mend[]): Pick<Weighed, 'causes
     causes: { odds, links },
     faultOfCause,
     mendedAt: faultOfCause.map((_, c) => (c < m ? null : mended[c - m]!.mend)),
+    seens: new Map(),
   };
+};
+
+/** Situations kept a model: each session has its own once something was mended. */
+const mostSituations = 16;
+const situations = new WeakMap<Model, Map<string, Situation>>();
+const situationOf = (model: Model, mends: readonly Mend[]): Situation => {
+  const all = situations.get(model) ?? new Map<string, Situation>();
+  situations.set(model, all);
+  const key = JSON.stringify(mends);
+  const made = all.get(key) ?? makeSituation(model, mends);
+  all.delete(key);
+  all.set(key, made);
+  for (const oldest of all.keys()) {
+    if (all.size <= mostSituations) break;
+    all.delete(oldest);
+  }
+  return made;
 };
 
 /** Evidence as numbers over the causes: mended ones show a sound part to what came after the work. */
@@ -81,6 +103,18 @@ export const seenOf = (
   };
 };
 
+const mostSeens = 400;
+/** The same evidence is the same numbers again: what was made ready of it is found by that. */
+const seenAgain = (model: Model, e: Evidence, of: Situation): Seen | null => {
+  const key = `${e.see} ${e.outcome} ${e.weight} ${of.causes === model ? '' : e.clock}`;
+  const had = of.seens.get(key);
+  if (had !== undefined) return had;
+  if (of.seens.size >= mostSeens) of.seens.clear();
+  const made = seenOf(model, e, of);
+  of.seens.set(key, made);
+  return made;
+};
+
 /** Coaches brought in with nothing that explains the complaint, against those with: about 1 in 4. An estimate. */
 const noReason = 0.35;
 
@@ -90,9 +124,10 @@ export const weighEvidence = (
   mends: readonly Mend[],
   triples = true,
 ): Weighed => {
-  const made = makeCauses(model, mends);
+  const situation = situationOf(model, mends);
+  const { causes, faultOfCause, mendedAt } = situation;
   const both = evidence.flatMap((e) => {
-    const seen = seenOf(model, e, made);
+    const seen = seenAgain(model, e, situation);
     return seen ? [{ e, seen }] : [];
   });
   const seen = both.map((x) => x.seen);
@@ -100,17 +135,29 @@ export const weighEvidence = (
     model,
     evidence: both.map((x) => x.e),
     seen,
-    ...made,
-    posterior: infer(made.causes, seen, { triples, noReason }),
+    causes,
+    faultOfCause,
+    mendedAt,
+    posterior: infer(causes, seen, { triples, noReason }),
   };
 };
 
-const kept = new WeakMap<Standing['facts'], { findings: Standing['findings']; sheet: Sheet; weighed: Weighed }>();
+/** A few of the last, since each holds a chance for every pair of causes. The one used longest ago goes first. */
+const mostKept = 24;
+const kept = new Map<Standing['facts'], { findings: Standing['findings']; sheet: Sheet; weighed: Weighed }>();
 
 export const weigh = (standing: Standing, sheet: Sheet): Weighed => {
-  const had = kept.get(standing.facts);
-  if (had && had.findings === standing.findings && had.sheet === sheet) return had.weighed;
-  const weighed = weighEvidence(modelOf(sheet), evidenceOf(standing, sheet), mendsOf(standing));
-  kept.set(standing.facts, { findings: standing.findings, sheet, weighed });
+  const { facts, findings } = standing;
+  const had = kept.get(facts);
+  kept.delete(facts);
+  const weighed =
+    had && had.findings === findings && had.sheet === sheet
+      ? had.weighed
+      : weighEvidence(modelOf(sheet), evidenceOf(standing, sheet), mendsOf(standing));
+  kept.set(facts, { findings, sheet, weighed });
+  for (const oldest of kept.keys()) {
+    if (kept.size <= mostKept) break;
+    kept.delete(oldest);
+  }
   return weighed;
 };

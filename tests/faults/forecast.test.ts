@@ -1,8 +1,8 @@
 /** The quick way to expected information and repair cost says what the plain formulas say. */
 import { describe, expect, test } from 'vitest';
-import { forecastOf } from '../../server/faults/forecast.ts';
+import { forecastOf, slotsOf } from '../../server/faults/forecast.ts';
 import { type Hypothesis, hypothesesOf, outlook } from '../../server/faults/hypotheses.ts';
-import { expectedInformation } from '../../server/faults/information.ts';
+import { expectedInformation, rowsOf } from '../../server/faults/information.ts';
 import { modelOf } from '../../server/faults/model.ts';
 import { candidates, costOf } from '../../server/faults/next.ts';
 import { observables } from '../../server/faults/observables.ts';
@@ -44,9 +44,10 @@ describe('forecast', () => {
     '%s: each observable tells what the plain sum says',
     (_, s) => {
       const prior = s.hs.map((h) => h.p);
+      const slots = slotsOf(s.w, s.hs);
       const apart = observables.map(({ see }) => {
         const table = outlook(s.w, see, s.hs);
-        const quick = forecastOf(s.w, see, s.hs, prior);
+        const quick = forecastOf(s.w, see, slots, prior);
         if (!table || !quick) return table === quick ? 0 : 1;
         return Math.abs(quick.bits - expectedInformation(prior, table));
       });
@@ -58,7 +59,7 @@ describe('forecast', () => {
     (_, s) => {
       const prior = s.hs.map((h) => h.p);
       const list = candidates(standingOf(s.sheet, ['left rear low']), s.sheet, s.w, s.hs);
-      for (const c of list) expect(c.bits).toBeCloseTo(expectedInformation(prior, c.table), 9);
+      for (const c of list) expect(c.bits).toBeCloseTo(expectedInformation(prior, rowsOf(c.table)), 9);
       expect(list.map((c) => c.rate)).toEqual(list.map((c) => c.rate).toSorted((a, b) => b - a));
     },
   );

@@ -2,7 +2,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { innocence } from '../../server/faults/hypotheses.ts';
-import { infer, leastLift, type Seen, unknownOdds } from '../../server/faults/infer.ts';
+import { infer, leastLift, unknownOdds } from '../../server/faults/infer.ts';
+import type { Seen } from '../../server/faults/seen.ts';
 import type { Weighed } from '../../server/faults/weigh.ts';
 
 const n = 4;

@@ -1,6 +1,7 @@
 /** Inference, order of repairs and information against published networks and worked cases. */
 import { describe, expect, test } from 'vitest';
-import { type Causes, infer, type Seen } from '../../server/faults/infer.ts';
+import { type Causes, infer } from '../../server/faults/infer.ts';
+import type { Seen } from '../../server/faults/seen.ts';
 import { entropy, expectedInformation } from '../../server/faults/information.ts';
 import { bestInspectedOrder, bestOrder, expectedCost, expectedInspectedCost } from '../../server/faults/repair-cost.ts';
 import { alarm, asia, chance, given } from './oracle.ts';

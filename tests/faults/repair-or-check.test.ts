@@ -18,7 +18,8 @@ const hs = [
   { of: [0], p: 0.6 },
   { of: [1], p: 0.4 },
 ];
-const looked = (table: number[][]): Candidate => ({ table }) as unknown as Candidate;
+const looked = (rows: number[][]): Candidate =>
+  ({ table: { width: 2, cells: Float64Array.from(rows.flat()) } }) as unknown as Candidate;
 
 describe('two faults, .6 and .4, repairs of 30 and 60 minutes', () => {
   const now = costOf(w, hs, [0.6, 0.4]);

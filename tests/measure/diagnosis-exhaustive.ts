@@ -4,7 +4,7 @@
  */
 import { burden, minutesOf } from '../../server/faults/minutes.ts';
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
-import { expectedInformation } from '../../server/faults/information.ts';
+import { expectedInformation, rowsOf } from '../../server/faults/information.ts';
 import { type Candidate, candidates, costOf } from '../../server/faults/next.ts';
 import { modelOf } from '../../server/faults/model.ts';
 import { type Weighed, weighEvidence } from '../../server/faults/weigh.ts';
@@ -15,10 +15,10 @@ type Hs = ReturnType<typeof hypothesesOf>;
 type Small = { w: Weighed; hs: Hs; checks: { c: Candidate; cost: number }[] };
 
 const after = (small: Small, ps: readonly number[], c: Candidate): { p: number; ps: number[] }[] => {
-  const width = c.table[0]?.length ?? 0;
+  const { width, cells } = c.table;
   const out: { p: number; ps: number[] }[] = [];
   for (let y = 0; y < width; y++) {
-    const joint = small.hs.map((_, i) => ps[i]! * c.table[i]![y]!);
+    const joint = small.hs.map((_, i) => ps[i]! * cells[i * width + y]!);
     const p = joint.reduce((a, b) => a + b, 0);
     if (p > 1e-6) out.push({ p, ps: joint.map((x) => x / p) });
   }
@@ -45,7 +45,7 @@ const ruled = (small: Small, ps: readonly number[], used: number, rule: Rule): n
     if (used & (1 << k)) return [];
     const outcomes = after(small, ps, x.c);
     const step = x.cost + outcomes.reduce((s, o) => s + o.p * costOf(small.w, small.hs, o.ps).cost, 0);
-    return [{ k, x, outcomes, step, rate: expectedInformation(ps, x.c.table) / x.cost }];
+    return [{ k, x, outcomes, step, rate: expectedInformation(ps, rowsOf(x.c.table)) / x.cost }];
   });
   const byStep = open.toSorted((a, b) => a.step - b.step)[0];
   if (!byStep || byStep.step >= now) return now;
@@ -92,7 +92,7 @@ export const excess = (
       false,
     );
     const hs = hypothesesOf(w, 6);
-    const open = candidates(standing, sheet, w, hs).filter((c) => (c.table[0]?.length ?? 0) <= 16);
+    const open = candidates(standing, sheet, w, hs).filter((c) => c.table.width <= 16);
     const checks = open
       .slice(0, most)
       .map((c) => ({ c, cost: burden(minutesOf(c.check, standing) ?? c.minutes, c.check) }));

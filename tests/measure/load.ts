@@ -3,8 +3,9 @@
  * stands beside it, driven the same way. What a grown log costs comes first (growth.ts).
  */
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { WebSocket } from 'ws';
-import { cleanUp, startServer } from '../start/server.ts';
+import { cleanUp, root, startServer } from '../start/server.ts';
 import { line, ms, percentile } from './clock.ts';
 import { launchEcho } from './echo-process.ts';
 import { measureGrowth } from './growth.ts';
@@ -87,7 +88,7 @@ const drive = async (
 export const measureLoad = async (): Promise<void> => {
   const size = { pages: Number(process.env['PAGES'] ?? 200), seconds: Number(process.env['SECONDS'] ?? 120) };
   const text = (n: number): string => texts[n % texts.length]!;
-  await measureGrowth();
+  if (!process.env['BRIEF']) await measureGrowth();
   console.log(`  ${size.pages} pages for ${size.seconds} s`);
   const echo = await launchEcho();
   const bare = await drive(
@@ -103,7 +104,8 @@ export const measureLoad = async (): Promise<void> => {
   );
   await echo.stop();
 
-  const running = await startServer();
+  const watched = join(root, 'tests', 'tools', 'watched-server.mjs');
+  const running = await startServer(undefined, {}, watched);
   const load = await drive(running.url, running.child.pid!, size, {
     hello: [{ is: 'hello', v: 1 }],
     open: (session) => [
