@@ -28,6 +28,13 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     use(w, n);
     return index + 1;
   }
+  // "half full of water": how full, no figure of a gauge
+  if (
+    n.unit === null &&
+    /^(?:half|quarter|third|three quarters?)$/.test(n.text) &&
+    /^full\b/.test(phraseOf(c.items[index + 1]))
+  )
+    return index + 1;
   if (n.elapsed !== undefined) {
     use(w, n);
     if (n.elapsed > 0) w.pendingWhen = { text: n.text, after: n.elapsed, spans: [n.span] };

@@ -96,6 +96,24 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     measure = 'voltage drop';
     use(w, fell);
   }
+  // "drop on ground 0.9 v": volts lost there, nothing that goes down
+  const dropped = w.facts.at(-1);
+  if (
+    dim === 'voltage' &&
+    dropped?.is === 'sign' &&
+    dropped.what.v === 'drops' &&
+    dropped.there &&
+    fell?.k === 'place' &&
+    items.slice(0, index).some((it) => it.k === 'sign' && /^drops?$/.test(it.phrase) && w.used.has(it)) &&
+    !items.slice(0, index).some((it) => it.k === 'num')
+  ) {
+    measure = 'voltage drop';
+    w.facts.pop();
+  }
+  if (dim === 'ratio' && next?.k === 'measure' && next.v === 'humidity') {
+    measure = 'humidity';
+    use(w, next);
+  }
   if (dim === 'length' && (unit === 'mi' || unit === 'km') && measure !== 'odometer')
     measure = n.value > 2500 ? 'odometer' : 'distance driven';
   if (dim === 'voltage' && next?.k === 'measure' && next.v === 'voltage drop') {

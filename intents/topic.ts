@@ -48,5 +48,5 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   if (work?.k === 'work') return work.v;
   const side = items.find((i) => i.k === 'place');
   if (side?.k === 'place') return makePlace(side.p);
-  return num ? 'pressure' : undefined;
+  return num?.k === 'num' && (num.unit === null || dimensionOf(num.unit) === 'pressure') ? 'pressure' : undefined;
 };

@@ -124,8 +124,10 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     }
     case 'what is': {
       // "what is due", "what does a full water tank do": sums without a number of their own.
-      const sum = /\d|\bdue\b|\batmospher|\babsolute\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(ask.words);
-      const worked = sum ? workOut(ask, standing, sheet) : null;
+      const sum = /\d|\bdue\b|\batmospher|\babsolute\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(
+        ask.words,
+      );
+      const worked = sum || !inGlossary(ask) ? workOut(ask, standing, sheet) : null;
       return worked ? workedBlocks(worked) : answersAlone(ask);
     }
     case 'help':
@@ -134,6 +136,8 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
       return answersAlone(ask);
   }
 };
+
+const inGlossary = (ask: Ask): boolean => (glossaryFor(ask.about ?? '') ?? glossaryFor(ask.words)) !== undefined;
 
 /** What needs no session: the glossary, help, courtesy. */
 const answersAlone = (ask: Ask): Block[] => {

@@ -93,3 +93,6 @@ export const airVolume = (tank: Volume, water: Volume): Volume => {
  */
 export const speedShare = (volts: Voltage, full: Voltage, windingDrop: Voltage = si(0)): number =>
   Math.max(0, (positive('volts', volts) - windingDrop) / positive('full volts less winding drop', full - windingDrop));
+
+/** Volts a 12 V motor's delivery is taken to be given at, where the sheet names none. Common practice, no source. */
+export const ratedVolts = si<Voltage>(12);

@@ -155,8 +155,17 @@ export const atmosphereOf = (c: Case): { p: AbsolutePressure; input: Input } => 
   const from = height ? height.id : 'sheet: altitude';
   if (told && told.amount.v.si > 50_000) {
     const value = si<AbsolutePressure>(told.amount.v.si);
-    const p = altitude !== undefined && value > 95_000 ? atmosphereFrom(value, si(altitude)) : value;
-    return { p, input: { name: 'atmosphere', text: `${kPa(p)}, barometer ${typed(told.amount.v)}`, from: told.id } };
+    const reduced = altitude !== undefined && value > 95_000;
+    const p = reduced ? atmosphereFrom(value, si(altitude)) : value;
+    const heightText = height ? typed(height.amount.v) : c.sheet.altitude?.text;
+    return {
+      p,
+      input: {
+        name: 'atmosphere',
+        text: `${kPa(p)}, barometer ${typed(told.amount.v)}${reduced ? `, taken as a weather report's, at sea level, and brought to ${heightText}` : ', as read here'}`,
+        from: told.id,
+      },
+    };
   }
   if (altitude !== undefined) {
     const p = atmosphereAt(si(altitude));

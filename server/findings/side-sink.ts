@@ -31,6 +31,8 @@ export type Sink = {
   half: number;
   /** Height now, m; null where only the fall was said. */
   now: number | null;
+  /** `now` is the sheet's height, none having been read. */
+  fromSheet?: boolean;
   inputs: Input[];
   because: string[];
   notes: string[];
@@ -83,7 +85,8 @@ const airOf = (c: Case, s: Sink): { notes: string[]; inputs: Input[]; wants?: Fi
 
 export const sinkFinding = (c: Case, s: Sink): Finding => {
   const unit = s.last.amount.v.unit;
-  const corner = cornerOf(s.place);
+  // a side, or the coach as a whole, is held against its rear corner
+  const corner = cornerOf(s.place) ?? cornerOf(`${s.side} rear`);
   const range = corner ? heightRange(c, corner) : null;
   const nominal = nominalOf(range);
   const stops = c.sheet.heights?.toStops;
@@ -93,7 +96,10 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
   const settles = s.high * night < Math.max(tolerance ?? 0, 2 * s.half);
   const told = watchedSide(c, s.side, stateAt(c, s.last), s.span);
   const watched: WatchedSide = s.unsided ? { ...told, see: null, ask: 'Which side went down?' } : told;
-  const perHour = `${shown(Math.abs(s.rate) * 3600, unit, Math.max(s.half / 2, 0), { difference: true }).text} an hour`;
+  // slower than the tape shows in an hour: by the day
+  const [every, per] =
+    Math.abs(s.rate) * 3600 < 2 * s.half ? ([86_400, 'a day'] as const) : ([3600, 'an hour'] as const);
+  const perHour = `${shown(Math.abs(s.rate) * every, unit, Math.max(s.half / 2, 0), { difference: true }).text} ${per}`;
   const notes = [...watched.notes, ...s.notes];
   const toEdge = sinks && s.now !== null && range?.low ? timeToHeight(si(s.now), si(range.low.si), s.rate) : null;
   const toStops =
@@ -112,7 +118,7 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
   const tail =
     toStops === null ? '' : toStops > 0 ? `, on its stops after about ${spell(toStops)}` : ', on its stops now';
   const words = sinks
-    ? `${s.place} sinks${watched.where}: ${toEdge === null ? perHour : toEdge > 0 ? `level for about ${spell(toEdge)} more${tail} (${perHour})` : `out of level now${tail} (${perHour})`}`
+    ? `${s.place} sinks${watched.where}: ${toEdge === null ? perHour : toEdge > 0 ? `level for about ${spell(toEdge)}${s.fromSheet ? ' from its sheet height' : ' more'}${tail} (${perHour})` : `out of level now${tail} (${perHour})`}`
     : rises
       ? `${s.place} rises${watched.where}, ${perHour}: air is coming in`
       : settles

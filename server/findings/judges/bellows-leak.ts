@@ -7,10 +7,11 @@ import type { ReadingFact } from '../../../intents/shapes.ts';
 import { fitSink } from '../../core/bellows-leak.ts';
 import { z95 } from '../../core/line-fit.ts';
 import { readingDeviation } from '../../core/reading-error.ts';
-import { type Case, type Judge, inputOf, middle } from '../case.ts';
+import type { Amount } from '../../core/amount.ts';
+import { type Case, type Judge, inputOf, latest, middle, physics, readings } from '../case.ts';
 import { cornerOf, heightRange, heightValue, nominalOf, tapeHalf } from '../corner-sheet.ts';
 import type { Finding } from '../finding.ts';
-import { clock, typed } from '../show.ts';
+import { clock, shown, typed } from '../show.ts';
 import { coolingSink, spanOf, tapePoints, tapeSeries } from '../tape-episode.ts';
 import { sinkFinding } from '../side-sink.ts';
 
@@ -59,18 +60,42 @@ const bySeries = (c: Case, last: ReadingFact): Finding[] => {
   ];
 };
 
+/** The time a fall took: said with it, or how long the coach stood ("down 2 in overnight, parked 14 h"). */
+const tookOf = (c: Case, fact: ReadingFact): { over: Amount; from: string } | null => {
+  if (fact.over) return { over: fact.over.v, from: fact.id };
+  const stood = fact.often === 'standing' ? latest(c, 'standing time') : undefined;
+  return stood ? { over: stood.amount.v, from: stood.id } : null;
+};
+
+/** A fall over a night of unknown length: how fast is not known. */
+const howLong = (fact: ReadingFact): Finding => ({
+  key: `height fall@${fact.where.v || 'coach'}`,
+  verdict: 'cannot tell',
+  words: `${fact.where.v || 'coach'} down ${typed(fact.amount.v, true)} after standing: how fast depends on how long it stood`,
+  amount: shown(-middle(fact.amount.v), fact.amount.v.unit, fact.amount.v.pm, { difference: true }),
+  because: [fact.id],
+  why: {
+    formula: 'rate = fall / time stood',
+    inputs: [{ name: 'fall', text: typed(fact.amount.v, true), from: fact.id }],
+    source: physics('the reading itself'),
+    notes: [],
+  },
+  wants: { field: 'standing time', question: 'How long did it stand? ("parked 14 h")' },
+});
+
 /** "down 2 in in 14 h": the fall said with its time. */
 const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
   const front = takePlace(fact.where.v)?.end === 'front';
   const side = sideOf(fact.where.v) ?? 'left';
-  if (front || !fact.over || fact.over.v.si <= 0) return [];
+  if (front) return [];
+  const took = tookOf(c, fact);
+  if (!took) return fact.often === 'standing' ? [howLong(fact)] : [];
+  if (took.over.si <= 0) return [];
+  const { over } = took;
   const half = tapeHalf(c, fact);
-  const span = fact.over.v.si;
+  const span = over.si;
   const rate = middle(fact.amount.v) / span;
-  const sd = Math.hypot(
-    (Math.SQRT2 * readingDeviation(2 * half)) / span,
-    (rate * fact.over.v.pm) / span / Math.sqrt(3),
-  );
+  const sd = Math.hypot((Math.SQRT2 * readingDeviation(2 * half)) / span, (rate * over.pm) / span / Math.sqrt(3));
   const corner = cornerOf(fact.where.v) ?? cornerOf(`${side} rear`);
   const nominal = corner ? nominalOf(heightRange(c, corner)) : null;
   return [
@@ -84,9 +109,10 @@ const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
       high: rate + z95 * sd,
       span,
       half,
-      now: nominal === null ? null : nominal,
-      inputs: [{ name: 'fall', text: `${typed(fact.amount.v, true)} in ${typed(fact.over.v)}`, from: fact.id }],
-      because: [fact.id],
+      now: nominal,
+      fromSheet: true,
+      inputs: [{ name: 'fall', text: `${typed(fact.amount.v, true)} in ${typed(over)}`, from: fact.id }],
+      because: [...new Set([fact.id, took.from])],
       notes: nominal === null ? [] : ['times counted from the sheet height'],
     }),
   ];
@@ -97,7 +123,14 @@ export const bellowsLeak: Judge = {
   judge: (c) => {
     const newest = new Map<string, ReadingFact>();
     for (const f of c.fresh) if (f.is === 'reading' && f.what.v === 'height') newest.set(f.where.v, f);
-    const falls = c.fresh.filter((f): f is ReadingFact => f.is === 'reading' && f.what.v === 'height fall');
+    const stood = c.fresh.some((f) => f.is === 'reading' && f.what.v === 'standing time');
+    const falls = [
+      ...c.fresh.filter((f): f is ReadingFact => f.is === 'reading' && f.what.v === 'height fall'),
+      // the night's length answered after the fall
+      ...(stood
+        ? readings(c, 'height fall').filter((f) => !f.over && f.often === 'standing' && !c.fresh.includes(f))
+        : []),
+    ];
     return [...[...newest.values()].flatMap((f) => bySeries(c, f)), ...falls.flatMap((f) => saidFall(c, f))];
   },
 };

@@ -1,6 +1,6 @@
 /** Pump-up time against the sheet: a time it gives, else its delivery curve over the volumes joined. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { type Delivery, deliveryAt, meanDelivery, pumpUpTime } from '../../core/pump-up.ts';
+import { type Delivery, deliveryAt, meanDelivery, pumpUpTime, ratedVolts, speedShare } from '../../core/pump-up.ts';
 import { type Duration, si } from '../../core/quantity.ts';
 import { type Case, type Input, type Judge, atmosphereOf, latest, middle, sheetSource, stateAt } from '../case.ts';
 import { higherBellows } from '../bellows-pressure.ts';
@@ -86,6 +86,12 @@ export const expectedPumpUp = (
   };
 };
 
+/** What few volts at the motor do to the time, at least. */
+export const lowVolts = (text: string, volts: number, time: number, from: string): string => {
+  const share = speedShare(si(volts), ratedVolts);
+  return `at ${text} (${from}) the motor turns ${Math.round(share * 100)} % as fast as at ${ratedVolts} V, or slower: about ${spell(time / share)} by the volts alone (common practice, no source)`;
+};
+
 const judgeOne = (c: Case, fact: ReadingFact): Finding => {
   const to = middle(fact.amount.v);
   const state = stateAt(c, fact);
@@ -115,8 +121,8 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
     );
   }
   const volts = latest(c, 'voltage', (place) => place === 'motor');
-  if (volts && c.sheet.pump?.minVolts && middle(volts.amount.v) < c.sheet.pump.minVolts.si)
-    notes.push(`motor had ${typed(volts.amount.v)} (${volts.id}): part of the delay is the volts`);
+  if (volts && expected && middle(volts.amount.v) > 0 && middle(volts.amount.v) < ratedVolts)
+    notes.push(lowVolts(typed(volts.amount.v), middle(volts.amount.v), expected.time, volts.id));
   const shut = state.panel === 'shut' || state.outletClosed === true;
   const span = `${known ? typed(known.v) : shown(0, unit, 3000).text} to ${typed(fact.amount.v)}`;
   return {

@@ -2,35 +2,38 @@
 import { takePlace } from '../../../intents/place.ts';
 import { type Bolt, fitShims } from '../../core/shims.ts';
 import { type Angle, si } from '../../core/quantity.ts';
-import type { Unit } from '../../core/units.ts';
-import { type Case, type Judge, type Range, latest, physics, sheetInput, sheetSource, touched } from '../case.ts';
+import {
+  type Case,
+  type Judge,
+  type Range,
+  latest,
+  physics,
+  sheetInput,
+  sheetSource,
+  touched,
+  verdictOf,
+} from '../case.ts';
 import type { Finding } from '../finding.ts';
 import { rangeInputs } from '../limits.ts';
+import { stackText } from '../shim-text.ts';
 import { sheetUnit, shown } from '../show.ts';
 import { wheelAngle, wheelRange } from './wheels.ts';
 
 const bolts: readonly Bolt[] = ['front top', 'front bottom', 'rear top', 'rear bottom'];
 
-/** Change wanted, rad: to the middle of the range when it is outside, else none. */
-const wanted = (angle: number, range: Range | null): { change: number; tolerance: number; outside: boolean } | null => {
+/** Change wanted, rad: to the middle of the range when it is outside beyond what was read (`pm`), else none. */
+const wanted = (
+  angle: number,
+  pm: number,
+  range: Range | null,
+): { change: number; tolerance: number; outside: boolean } | null => {
   if (!range?.low || !range.high) return null;
-  const outside = angle < range.low.si || angle > range.high.si;
+  const outside = verdictOf(angle, pm, range) !== 'within';
   return {
     change: outside ? (range.low.si + range.high.si) / 2 - angle : 0,
     tolerance: Math.max((range.high.si - range.low.si) / 2, 1e-4),
     outside,
   };
-};
-
-const stackText = (stack: readonly number[], unit: Unit): string =>
-  stack.map((t) => (unit === 'in' ? thin(t) : shown(t, unit, 0.00005).text)).join(' + ');
-
-/** A shim in inches by its fraction: 1/64, 1/32. */
-const thin = (metres: number): string => {
-  const parts = Math.round((metres / 0.0254) * 128);
-  let [top, below] = [parts, 128];
-  while (top % 2 === 0 && below > 1 && top > 0) [top, below] = [top / 2, below / 2];
-  return below === 1 ? `${top} in` : `${top}/${below} in`;
 };
 
 const solve = (c: Case, place: string): Finding | null => {
@@ -42,8 +45,8 @@ const solve = (c: Case, place: string): Finding | null => {
   if ('missing' in toe || 'missing' in camber) return null;
   const toeRange = wheelRange(c, 'toe', place);
   const camberRange = wheelRange(c, 'camber', place);
-  const a = wanted(toe.angle, toeRange);
-  const b = wanted(camber.angle, camberRange);
+  const a = wanted(toe.angle, toe.pm, toeRange);
+  const b = wanted(camber.angle, camber.pm, camberRange);
   if (!a || !b || (!a.outside && !b.outside)) return null;
   const because = [toeFact.id, camberFact.id];
   const base = {
@@ -92,7 +95,13 @@ const solve = (c: Case, place: string): Finding | null => {
   const inside = (v: number, r: Range): boolean => v >= r.low!.si - 1e-9 && v <= r.high!.si + 1e-9;
   const done = inside(toeAfter, toeRange!) && inside(camberAfter, camberRange!);
   const sum = (bolt: Bolt): number => fit.stacks[bolt].reduce((t, s) => t + s, 0);
-  const put = bolts.filter((bolt) => sum(bolt) > 0);
+  // a step of the shims wider than the range: with them no nearer to it than without
+  const far = (v: number, r: Range): number => Math.max(0, r.low!.si - v, v - r.high!.si);
+  const nearer =
+    far(toeAfter, toeRange!) + far(camberAfter, camberRange!) <
+    far(toe.angle, toeRange!) + far(camber.angle, camberRange!);
+  const put = done || nearer ? bolts.filter((bolt) => sum(bolt) > 0) : [];
+  const full = bolts.some((bolt) => sum(bolt) > most - Math.min(...sizes));
   const said = put.map((bolt) => `${stackText(fit.stacks[bolt], unit)} ${bolt}`).join(', ');
   const degrees = (v: number): string => shown(v, 'deg', 0.0005).text;
   return {
@@ -100,8 +109,8 @@ const solve = (c: Case, place: string): Finding | null => {
     verdict: done ? 'within' : 'cannot tell',
     words:
       put.length === 0
-        ? `${place}: no shim at hand comes nearer`
-        : `${place}: add ${said}; comes to toe ${degrees(toeAfter)}, camber ${degrees(camberAfter)}${done ? '' : ', still outside: thicker than the stack allows'}`,
+        ? `${place}: leave it, no shim at hand comes nearer to the middle without overshooting (thinnest ${bracket.shims.map((s) => s.text)[sizes.indexOf(Math.min(...sizes))]})`
+        : `${place}: add ${said}; comes to toe ${degrees(toeAfter)}, camber ${degrees(camberAfter)}${done ? '' : full ? ', still outside: the stack allows no more' : ', still outside: the next shim overshoots'}`,
     amount: shown(Math.max(0, ...bolts.map(sum)), unit, 0.00005, { difference: true }),
     limit: {
       high: shown(most, unit, 0.00005, { difference: true }),

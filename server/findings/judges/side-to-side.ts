@@ -101,9 +101,9 @@ const attitude = (c: Case, set: Partial<Record<Corner, ReadingFact>>): Finding |
     if (Math.abs(value) >= half / 2) parts.push(`${size(value, unit, half / 2)} ${value > 0 ? up : downWords}`);
   };
   say(a.heave, 'high all round', 'low all round');
-  say(2 * a.pitch, 'nose up, front against rear', 'nose down, front against rear');
-  say(2 * a.roll, 'leaning left, side against side', 'leaning right, side against side');
-  say(2 * a.twist, 'twisted, left front and right rear up', 'twisted, right front and left rear up');
+  say(2 * a.pitch, 'nose up (front against rear)', 'nose down (front against rear)');
+  say(2 * a.roll, 'leaning left (side against side)', 'leaning right (side against side)');
+  say(2 * a.twist, 'twisted (left front and right rear up)', 'twisted (right front and left rear up)');
   const tolerance = Math.max(...corners.map((k) => c.sheet.heights?.[k]?.tolerance.si ?? half));
   const worst = Math.max(...Object.values(a).map((v) => Math.abs(v)));
   return {

@@ -7,6 +7,7 @@ import type { Amount } from '../../core/amount.ts';
 import { type Input, physics, sheetInput } from '../case.ts';
 import { asWorked } from './suppose.ts';
 import { judge } from '../judge.ts';
+import { stackText } from '../shim-text.ts';
 import { sheetUnit, shown } from '../show.ts';
 import { amountInput, bare, lengthUnit, type Question, said, type Workout, type Worked } from './question.ts';
 
@@ -149,7 +150,7 @@ const shimsFor = (q: Question): Worked | null => {
     words:
       put.length === 0
         ? 'no shim at hand comes nearer'
-        : `add ${put.map(([bolt, stack]) => `${thick(sum(stack))} ${bolt}`).join(', ')}`,
+        : `add ${put.map(([bolt, stack]) => `${stackText(stack, unit)} ${bolt}`).join(', ')}`,
     lines: [
       `changes toe by ${((fit.toe * 180) / Math.PI).toFixed(2)} and camber by ${((fit.camber * 180) / Math.PI).toFixed(2)} degrees (in and top out positive); remains ${((fit.toeLeft * 180) / Math.PI).toFixed(2)} and ${((fit.camberLeft * 180) / Math.PI).toFixed(2)}`,
       'assumed: a shim pushes its edge outboard; toe said as out is taken in again, camber as the change wanted unless top in or out was said',
@@ -168,7 +169,7 @@ const shimsFor = (q: Question): Worked | null => {
       is: 'bracket',
       where: '',
       unit,
-      shims: put.map(([bolt, stack]) => ({ bolt, si: sum(stack), text: thick(sum(stack)) })),
+      shims: put.map(([bolt, stack]) => ({ bolt, si: sum(stack), text: stackText(stack, unit) })),
     },
   };
 };

@@ -1,11 +1,12 @@
 /** How long a pump-up should take, duty from on and off times, settling. */
 import { dutyOf } from '../../core/duty.ts';
+import { ratedVolts } from '../../core/pump-up.ts';
 import { si } from '../../core/quantity.ts';
 import { stepToSi } from '../../core/units.ts';
 import { latest, middle, practice } from '../case.ts';
-import { expectedPumpUp } from '../judges/pump-up.ts';
+import { expectedPumpUp, lowVolts } from '../judges/pump-up.ts';
 import { switchRange } from '../judges/tank-pressure.ts';
-import { shown, spell } from '../show.ts';
+import { shown, spell, typed } from '../show.ts';
 import { tankSide } from '../tank-episode.ts';
 import { amountInput, bare, type Question, said, type Workout, type Worked } from './question.ts';
 
@@ -55,11 +56,19 @@ const pumpUp = (q: Question): Worked | null => {
           : 'What is the volume of the air tank?',
       },
     };
+  const [told] = said(q, 'voltage');
+  const read = latest(q.c, 'voltage', (place) => place === 'motor');
+  const volts = told
+    ? { v: told.si, text: told.text, from: 'said' }
+    : read && { v: middle(read.amount.v), text: typed(read.amount.v), from: read.id };
+  const weak =
+    volts && volts.v > 0 && volts.v < ratedVolts ? [lowVolts(volts.text, volts.v, expected.time, volts.from)] : [];
   return {
     words: `${shown(s.from, unit, 3500).text} to ${shown(s.to, unit, 3500).text} should take about ${spell(expected.time)}`,
     lines: [
       ...s.assumed,
       ...expected.notes,
+      ...weak,
       ...(q.c.sheet.pump?.runLimit && expected.time > q.c.sheet.pump.runLimit.si
         ? [`longer than its run limit of ${q.c.sheet.pump.runLimit.text}: let it rest on the way`]
         : []),

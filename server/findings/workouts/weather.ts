@@ -45,7 +45,10 @@ const place = (q: Question): Worked | null => {
   const p = h ? atmosphereAt(si(h.si)) : atmosphereOf(q.c).p;
   return {
     words: `${stepFromSi(p, unit).toFixed(unit === 'psi' ? 2 : 1)} ${unit} absolute${h ? ` at ${h.text}` : ''} (${fromSi(p, 'inHg').toFixed(2)} inHg)`,
-    lines: ['a gauge reads above this: absolute = gauge + atmosphere', 'weather moves it by 3 %'],
+    lines: [
+      'a gauge reads above this: absolute = gauge + atmosphere',
+      h ? 'weather moves it by 3 %' : `${atmosphereOf(q.c).input.text} (${atmosphereOf(q.c).input.from})`,
+    ],
     why: {
       formula: 'p = 101325 (1 - 2.25577e-5 h)^5.2559',
       inputs: [h ? amountInput('altitude', h) : atmosphereOf(q.c).input],

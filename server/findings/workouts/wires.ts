@@ -163,6 +163,9 @@ export const wires: Workout = {
   work: (q) => {
     const awg = gaugeIn(q.words);
     const wire = /\bwire|cable\b|\bawg\b/.test(q.words) || awg !== null;
+    const loses = /\b(?:drop|lose|loss|lost)\b/.test(q.words);
+    if (loses && awg === null && said(q, 'length').length === 0 && (wire || /copper|feed|ground/.test(q.words)))
+      return dropOver(q, null);
     if (wire && awg === null) return wireFor(q);
     if (awg !== null && said(q, 'length').length > 0) return dropOver(q, awg);
     if (/drop|lose/.test(q.words) && (said(q, 'current').length > 0 || /volt/.test(q.words))) return dropOver(q, null);
