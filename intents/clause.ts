@@ -196,6 +196,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
     )
       last.where = whereOf(loc);
     if (c.joined) w.pending.push(loc);
+    if (loc.p.part && !c.hard) w.listed.push(loc);
     w.subject = loc;
     w.group = [];
     return;
@@ -221,6 +222,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
       : null;
   w.planned = c.joined && (w.planned || planned(c, c.items.length));
   if (!c.joined) w.pending = [];
+  w.listed = [];
 };
 
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */

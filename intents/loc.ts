@@ -67,7 +67,10 @@ const ownPart = (of: PlaceParts['part'], part: PlaceParts['part'], its: boolean)
     ? 'shock bushing'
     : its && of === 'bellows' && part === 'fitting'
       ? 'bellows line'
-      : undefined;
+      : // "pry bar at the right arm: play at the pins, bushings worn"
+        (of === 'control arm' || of === 'pin') && (part === 'pin' || part === 'bushing')
+        ? part
+        : undefined;
 
 /** Named bare, they are those of the part spoken of. */
 const joints: ReadonlySet<string> = new Set(['fitting', 'line']);

@@ -44,7 +44,11 @@ export const parts = [
   'reeds',
   'rings',
   'pressure switch',
+  'switch input', // terminals of it, for volts
+  'switch output',
   'relay',
+  'relay coil',
+  'relay output',
   'fuse',
   'breaker',
   'battery',
@@ -209,6 +213,7 @@ export const signs = [
   'reads wrong',
   'reads right',
   'does not move',
+  'wrong part', // of another length or kind than belongs there
   'gauges agree',
   'gauges disagree',
   'fills',

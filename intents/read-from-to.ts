@@ -58,18 +58,24 @@ export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): num
     return pair(w, c, n, { ...n, value: n.to }, index, index, over0 ?? durationBefore(w, c, index));
   const toAt = items.findIndex(
     (it, j) =>
-      j > index &&
-      j <= index + 3 &&
-      (it.k === 'prep' || it.k === 'filler') &&
-      /^(?:to|then|now)$/.test(it.phrase) &&
-      (it.phrase === 'to' || isFalling(items.slice(index + 1, j))),
+      (j > index && j <= index + 3 && stillThere(it) && sameNext(items, j, n)) ||
+      (j > index &&
+        j <= index + 3 &&
+        (it.k === 'prep' || it.k === 'filler') &&
+        /^(?:to|then|now)$/.test(it.phrase) &&
+        (it.phrase === 'to' || isFalling(items.slice(index + 1, j)))),
   );
   if (toAt < 0) return null;
   const secondAt = items.findIndex((it, j) => j > toAt && it.k === 'num');
   const second = items[secondAt];
   if (second?.k !== 'num' || second.clock !== undefined || secondAt - index > 5) return null;
   const gap = items.slice(index + 1, secondAt);
-  if (!gap.every((it) => skippable(it) || it.k === 'sign' || it.k === 'change' || it.k === 'place' || it.k === 'unit'))
+  if (
+    !gap.every(
+      (it) =>
+        skippable(it) || stillThere(it) || it.k === 'sign' || it.k === 'change' || it.k === 'place' || it.k === 'unit',
+    )
+  )
     return null;
   if (gap.some((it) => it.k === 'place' && !isFalling(gap))) return null;
   if ((dimension(second) ?? dimension(n)) === 'duration') return null;
@@ -96,6 +102,15 @@ export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): num
   return pair(w, c, n, second, index, secondAt, over);
 };
 
+/** "112 still 112", "13 3/4 stays 13 3/4": read again, and no other. */
+const stillThere = (it: Settled): boolean =>
+  /^(?:still|stays|stayed|remains|remained|holds|and still|now)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)) &&
+  it.k !== 'num';
+const sameNext = (items: readonly Settled[], at: number, n: Amounting): boolean => {
+  const next = items.slice(at + 1).find((it) => !skippable(it));
+  return next?.k === 'num' && next.value === n.value && next.clock === undefined;
+};
+
 const isFalling = (items: readonly Settled[]): boolean => items.some((it) => changeOf(it) !== null);
 
 const pair = (
@@ -107,7 +122,7 @@ const pair = (
   secondAt: number,
   took: Amounting | null,
 ): number | null => {
-  const over = took ?? (second.value < n.value ? w.spell : null);
+  const over = took ?? (second.value <= n.value ? w.spell : null);
   const before = placesNear(w, c, index);
   const unit: Unit =
     (second.unit === 'lb' ? 'psi' : second.unit) ??
@@ -145,7 +160,7 @@ const pair = (
     n,
   );
   use(w, second, over);
-  for (const it of c.items.slice(0, Math.max(secondAt, index))) if (changeOf(it)) use(w, it);
+  for (const it of c.items.slice(0, Math.max(secondAt, index))) if (changeOf(it) || stillThere(it)) use(w, it);
   if (loc && !pumpUp) w.subject = loc;
   const end = Math.max(secondAt, index, over ? c.items.indexOf(over) : 0);
   return end + 1;

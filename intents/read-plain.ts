@@ -14,6 +14,7 @@ import {
 } from './dims.ts';
 import { findForNumber, nextReal, placeOfNumber } from './near.ts';
 import { pairUp } from './pair-up.ts';
+import type { PlaceItem } from './settled.ts';
 import type { PlaceParts } from './place.ts';
 import { pressurePlace, laterPlace, bracketOf, placeless } from './plain-place.ts';
 import { durationAfter, tankOrCarried, withEnd } from './changes.ts';
@@ -42,6 +43,21 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   }
   // "relay has 12.4 in, 12.3 out": volts, not inches
   if (unit === 'in' && hit?.item.p.part && voltParts.has(hit.item.p.part) && /\din$|\d in$/.test(n.text)) unit = 'V';
+  // "nearside shock 50 mm longer than the other": no height of the corner
+  const than = items[index + 1];
+  if (
+    than?.k === 'unknown' &&
+    /^(?:longer|shorter)$/.test(than.low) &&
+    (hit?.item.p.part === 'shock' || w.subject?.p.part === 'shock')
+  ) {
+    // the first named is the one that is longer
+    const first = items.find((it): it is PlaceItem => it.k === 'place' && it.p.part === 'shock');
+    const shock = first ? locOf(w, first) : carried(w.subject);
+    push(w, { is: 'sign', what: { v: 'wrong part', from: 'assumed', spans: [than.span] }, there: true }, shock, than);
+    use(w, n);
+    w.subject = shock;
+    return index + 2;
+  }
   if (unit === 'lb') {
     const heavy =
       measure === 'load' ||

@@ -21,6 +21,9 @@ import {
   type Draft,
   type Walk,
 } from './walk.ts';
+import { sideable } from './sideable.ts';
+import { tidy } from './merge-places.ts';
+import { takePlace } from './place.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -187,6 +190,21 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   )
     return index + 1;
   let loc = placeOfSign(w, c, index, name);
+  // "it takes too long": only a part can be too long
+  if (name === 'wrong part' && / (?:long|short)$|than/.test(item.phrase) && loc?.p.part !== 'shock') return index + 1;
+  // "left bags and line soaped no bubbles": the line that was soaped, with its side
+  const worked = w.facts.findLast((f) => f.is === 'work');
+  const soaped = worked?.what.v === 'soaped' ? takePlace(worked.where.v) : null;
+  if (loc && !loc.p.side && loc.p.part !== undefined && soaped?.part === loc.p.part && soaped.side)
+    loc = { ...loc, p: soaped, from: 'carried' };
+  // "offside bellows and shock ok": that side's shock
+  const beside = w.pending.at(-1)?.p;
+  if (loc && beside?.side && beside.part && !loc.p.side && loc.p.part !== undefined && sideable.has(loc.p.part))
+    loc = { ...loc, p: tidy({ ...loc.p, side: beside.side }), from: 'carried' };
+  // "both links on and straight": the links, whose name the state has taken
+  const on = w.facts.at(-1);
+  if (item.phrase === 'straight' && !loc?.p.part && on?.is === 'condition' && on.what.v === 'link connected')
+    loc = { p: tidy({ ...loc?.p, part: 'link' }), from: 'carried', spans: loc?.spans ?? [] };
   if (
     (['hot', 'cold', 'warm'].includes(name) && (loc === null || loc.p.part === 'coach' || loc.p.part === undefined)) ||
     (name === 'reads wrong' && /^(?:lying|lies|is lying)$/.test(item.phrase) && loc?.item?.p.part !== 'gauge')
@@ -299,7 +317,18 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     w.subject !== null &&
     !c.places.some((i) => i < index);
   if (alone) for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);
-  else share(w, push(w, draft, loc, item));
+  else {
+    share(w, push(w, draft, loc, item));
+    // "drain, relief, gauge line no bubbles", "soaped tank, drain, switch: no bubbles": none at any of them
+    const looked = w.lastWork === 'soaped' && !c.places.some((i) => i < index);
+    if (neg && loc && (loc.from === 'said' || looked) && ['bubbles', 'leaks', 'hiss'].includes(name)) {
+      const soaped = looked ? w.facts.findLast((f) => f.is === 'work' && f.what.v === 'soaped') : undefined;
+      const places = [...(soaped && w.listed.length > 0 ? [soaped.where] : []), ...w.listed.map(whereOf)];
+      for (const where of places)
+        if (where.v !== whereOf(loc).v) push(w, { ...draft, where: { ...where, from: 'carried' } }, null, item);
+    }
+  }
+  w.listed = [];
   if (neg) use(w, neg);
   if (loc && !pumpSigns.has(name) && loc.from === 'said') w.subject = loc;
   else if (loc && pumpSigns.has(name)) w.subject ??= loc;

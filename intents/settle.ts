@@ -4,6 +4,7 @@ import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
 import { beyond, idle, phraseAt } from './idle.ts';
+import { inAndOut } from './in-and-out.ts';
 import type { Item } from './items.ts';
 import { tidy } from './merge-places.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -25,6 +26,24 @@ const offable: ReadonlySet<string> = new Set([
   'valve to panel line',
   'arm',
 ]);
+
+/** What comes out of a part that was spoken of. */
+const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
+  'switch input': 'switch output',
+  'pressure switch': 'switch output',
+  relay: 'relay output',
+  'relay coil': 'relay output',
+};
+const lastPart = (raw: readonly Settled[]): string | undefined =>
+  raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
+
+const pinned = /\b(?:pins?|bush(?:es|ings?)?|pry(?:ing| bar)?)\b/i;
+
+/** A number in the rest of the clause. */
+const readsNext = (items: readonly Item[], i: number): boolean => {
+  for (let j = i + 1; j < items.length && items[j]!.k !== 'sep'; j += 1) if (items[j]!.k === 'num') return true;
+  return false;
+};
 
 const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
@@ -138,9 +157,19 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     const by = items[i + 1];
     if (/^settled(?: down)?$/.test(item.phrase) && by?.k === 'num' && ['in', 'mm', 'cm'].includes(by.unit ?? ''))
       return void raw.push({ k: 'change', v: 'fall', ...base });
+    // "12.5 V into the pressure switch, 0 V out of it": the other terminal of what was spoken of
+    const terminal = /^out of it$/.test(item.phrase) ? terminalOf[lastPart(raw) ?? ''] : undefined;
+    if (item.phrase === 'out of it') {
+      if (!terminal) return void raw.push({ k: 'filler', ...base });
+      return void raw.push({ k: 'place', p: { part: terminal }, spans: [item.span], assumed: true, ...base });
+    }
     const sense = pick(items, i, item.senses);
     if (sense.k !== 'place') return void raw.push({ ...sense, ...base });
     let p = sense.p;
+    // an arm with pins and bushings is no valve's
+    if (p.part === 'arm' && pinned.test(text)) p = { ...p, part: 'control arm' };
+    // "new tank gauge, it agrees": the gauge, where no pressure is read off it
+    if (/^tank ga?u?ge$/.test(item.phrase) && p.part === 'tank' && !readsNext(items, i)) p = { part: 'gauge' };
     const place: PlaceItem = { k: 'place', p, spans: [item.span], ...base };
     if (sense.rel) {
       if (context.traffic === null) place.ask = sense.rel;
@@ -178,7 +207,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     )
       out[i] = { k: 'sign', v: 'disconnected', span: item.span, phrase: 'off' };
   });
-  return out.map((item): Settled => {
+  return inAndOut(out, context).map((item): Settled => {
     if (item.k !== 'place') return item;
     const p = tidy(item.p);
     // which of the two wheels, and nothing else named: the wheel itself

@@ -14,6 +14,17 @@ export const pumpParts = [
   'panel',
 ];
 
+/** Parts that are as they should be when they are tight, or straight. */
+const playless: ReadonlySet<string> = new Set([
+  'wheel bearing',
+  'shock bushing',
+  'bushing',
+  'pin',
+  'bolt',
+  'control arm',
+]);
+const straightParts: ReadonlySet<string> = new Set(['link', 'arm', 'bracket', 'frame', 'axle', 'control arm', 'shock']);
+
 const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
 
 /** The sign a word means at this part: a damper that weeps leaks oil, a link that came off is disconnected. */
@@ -26,6 +37,10 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (name === 'reads right' && part !== undefined && !['gauge', 'test port', 'tank', 'pressure switch'].includes(part))
     return 'ok';
   if (name === 'no air' && (part === 'bellows' || part === 'tyre') && phrase === 'no air') return 'flat';
+  // "wheel bearings tight": without play, as they should be
+  if (name === 'binding' && phrase === 'tight' && playless.has(part ?? '')) return 'ok';
+  // "both links straight": not bent
+  if (name === 'level' && phrase === 'straight' && straightParts.has(part ?? '')) return 'ok';
   if (part === 'brushes' && name === 'not working') return 'worn';
   if (
     blowers.includes(part ?? '') &&

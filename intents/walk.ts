@@ -30,6 +30,8 @@ export type Walk = {
   subject: Loc | null;
   /** Places said before a join that share what comes ("left and right bags cracked"). */
   pending: Loc[];
+  /** Places named one after another before a denial: "drain, relief, gauge line no bubbles". */
+  listed: Loc[];
   /** Places that the last work was done on, when there were several. */
   group: Loc[];
   lastUnit: Unit | null;
@@ -77,6 +79,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   used: new Set(),
   subject: null,
   pending: [],
+  listed: [],
   group: [],
   lastUnit: null,
   lastMeasure: null,

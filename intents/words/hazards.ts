@@ -72,7 +72,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'weld near line',
-    /\b(?:weld|welding|welded|braze|brazing|torch cut|plasma|grinding|grind|tack|tacking|tacked|oxy|gas axe)\b[^.;]{0,44}\b(?:line|lines|bag|bags|bellows|bracket|frame|air ?bag|tubing|hose|airline|nylon|chassis|hanger|tank|crossmember)\b/,
+    /\b(?:weld(?! (?:by|beside|seam|bead|leaks?|leaking|cracked|weeps?)\b)|welding|welded|braze|brazing|torch cut|plasma|grinding|grind|tack|tacking|tacked|oxy|gas axe)\b[^.;]{0,44}\b(?:line|lines|bag|bags|bellows|bracket|frame|air ?bag|tubing|hose|airline|nylon|chassis|hanger|tank|crossmember)\b/,
   ],
   [
     'heat on line',
@@ -84,7 +84,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'interlock defeated',
-    /\b(?:jumper|jumpered|jumpering|jump|jumped|jumping|bypass|bypassed|bypassing|bridge|bridged|bridging|hot ?wire|hot ?wired|hotwiring|short|shorted|shorting|link(?:ed)? out|wire|wired|linking out)\b[^.;]{0,28}\b(?:switch|relay|pressure switch|across|thermal|cut ?out|direct|straight to (?:the )?batt\w*|interlock|key|governor|psw|points)\b|\bwir\w* (?:the )?(?:pump|comp|compressor|motor) (?:straight|direct)\b|\bpump\b[^.;]{0,20}\bstraight (?:to|off) (?:the )?batt|\bjumper (?:wire )?(?:is )?(?:still )?(?:in|on|left)\b|\bleft the jumper\b/,
+    /\b(?:jumper|jumpered|jumpering|jump|jumped|jumping|bypass|bypassed|bypassing|bridge|bridged|bridging|hot ?wire|hot ?wired|hotwiring|short|shorted|shorting|link(?:ed)? out|wire (?:it|the|round|around|across|up|straight|direct|past)|wired|linking out)\b[^.;]{0,28}\b(?:switch|relay|pressure switch|across|thermal|cut ?out|direct|straight to (?:the )?batt\w*|interlock|key|governor|psw|points)\b|\bwir\w* (?:the )?(?:pump|comp|compressor|motor) (?:straight|direct)\b|\bpump\b[^.;]{0,20}\bstraight (?:to|off) (?:the )?batt|\bjumper (?:wire )?(?:is )?(?:still )?(?:in|on|left)\b|\bleft the jumper\b/,
   ],
   [
     'pump may start',

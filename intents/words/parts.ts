@@ -23,7 +23,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'exhaust port':
     'exhaust hose|exhaust hoses|exhaust in water|hose from the exhaust|exhaust port|exhaust|exh|exh port|valve exhaust|exhaust of the valve|vent port|dump port|exhaust hole|valve exh|height valve exhaust|levelling valve exhaust|leveling valve exhaust',
   'valve to panel line':
-    'valve to panel line|valve to panel|line to the panel|line to panel|panel line|valve panel line|hose to the panel',
+    'line from the height valve to the panel|line from the valve to the panel|line from height valve to panel|line between the height valve and the panel|line between the valve and the panel|line between valve and panel|valve to panel line|valve to panel|line to the panel|line to panel|panel line|valve panel line|hose to the panel',
   link: 'link clamp|arm clamp|clamp|link|linkage|link rod|rod|drop link|overtravel lever|rubber coupling|coupling|link arm|valve link|height link|connecting link|links|linkages|dog bone|dogbone|valve linkage|levelling link|leveling link|drop rod',
   arm: 'arm|valve arm|lever|actuating arm|valve lever|control lever|height arm|levelling arm|leveling arm|height valve arm|arms',
   panel:
@@ -61,6 +61,13 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   rings: 'rings|ring|piston ring|piston rings|pump rings',
   'pressure switch':
     'pressure switch|press switch|pres switch|press sw|pressure sw|pres sw|psw|p switch|pressur switch|switch|sw|governor|points|contacts|cut off switch|switch contacts|pressure swich|s/w|air switch|pump switch|comp switch',
+  'switch input':
+    'pressure switch input|switch input|switch inlet terminal|into the pressure switch|into pressure switch|into the switch|into switch|in to the pressure switch|in to the switch|feed side of the switch|feed side of the pressure switch|input of the switch|input side of the switch|switch feed|pressure switch feed|in at the switch|going into the switch|coming into the switch',
+  'switch output':
+    'out of it|pressure switch output|switch output|out of the pressure switch|out of pressure switch|out of the switch|load side of the switch|load side of the pressure switch|output of the switch|output side of the switch|coming out of the switch|past the switch|past the pressure switch',
+  'relay coil': 'relay coil|coil|coil of the relay|relays coil|coil terminal|coil terminals|relay coil terminal',
+  'relay output':
+    'relay output|the relay output|out of the relay|out of relay|output of the relay|load side of the relay|output side of the relay|past the relay|relay load side',
   relay: 'relay|rly|rely|pump relay|comp relay|compressor relay|relays',
   fuse: 'fuse|fuses|inline fuse|in line fuse|pump fuse|comp fuse|fuse holder|fuseholder',
   breaker: 'breaker|circuit breaker|cb|mcb|breakers',
@@ -173,17 +180,26 @@ export const partJoins: Readonly<Record<string, Readonly<Record<string, (typeof 
   },
   'pump head': { unloader: 'unloader' },
   shock: { bushing: 'shock bushing', 'shock bushing': 'shock bushing' },
+  tyre: { axle: 'tyre' },
   wheel: { 'wheel bearing': 'wheel bearing', tyre: 'tyre' },
   'control arm': { pin: 'pin', bushing: 'bushing', bracket: 'bracket' },
   'pressure switch': { line: 'gauge line' },
   'intake filter': { 'inlet check': 'inlet check' },
   supply: { fitting: 'supply line' },
   'supply line': { fitting: 'supply line', line: 'supply line' },
+  'valve to panel line': { fitting: 'valve to panel line', line: 'valve to panel line' },
+  'discharge line': { fitting: 'discharge line' },
+  'gauge line': { fitting: 'gauge line' },
   'bellows line': { fitting: 'bellows line', line: 'bellows line' },
   panel: { line: 'valve to panel line', 'panel port': 'panel port', fitting: 'panel port' },
   gauge: { line: 'gauge line' },
   'torsion bar': { bolt: 'torsion bar', bracket: 'torsion bar' },
   relay: { ground: 'ground' },
+  breaker: { fitting: 'breaker' },
+  fuse: { fitting: 'fuse' },
+  battery: { fitting: 'battery' },
+  ground: { fitting: 'ground' },
+  'feed cable': { fitting: 'feed cable' },
   motor: { brushes: 'brushes', ground: 'ground' },
   dryer: { 'intake filter': 'dryer' },
 };

@@ -35,6 +35,10 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt|write front',
     { side: 'right', end: 'front' },
   ],
+  ...(['left', 'right'] as const).map((side): readonly [string, PlaceParts] => [
+    `line from the ${side} height valve to the panel|line from the ${side} valve to the panel|line from ${side} valve to panel|line between the ${side} height valve and the panel|line between the ${side} valve and the panel`,
+    { side, part: 'valve to panel line' },
+  ]),
 ];
 
 /** Sides named by what is there; which side that is depends on the traffic the coach was built for. */

@@ -101,6 +101,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   warm: 'warm|warm to touch|luke warm|lukewarm',
   'leaks oil':
     'leaks oil|leaking oil|weeping oil|oil leak|oil all over|oil leaking|weeping fluid|leaking fluid|leak oil|pissing oil|oil weeping|misting',
+  'wrong part':
+    'wrong part|wrong parts|wrong part number|wrong type|wrong length|not the right part|not the right one|too long|too short|longer than the other|longer than the other one|shorter than the other|shorter than the other one',
   bounces:
     'bounces|jumping|jumps|bouncy|bouncing|porpoises|wallows|floaty|bounce|pogo|bounces like a boat|wallowing|bounching|floats|bounces around|hops|bounces up and down',
   bottoms:
@@ -132,7 +134,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'empties|dumps fine|dumps|deflates|lets down fine|exhausts ok|vents fine|goes down fine|empties ok|lets down',
   'does not empty':
     'does not empty|doesnt dump|wont dump|wont go down|wont deflate|doesnt exhaust|doesnt empty|wont exhaust|wont lower|wont let down|not dumping|wont vent|doesnt go down|does not dump|will not dump|wont come down|doesnt come down',
-  ok: 'ok|okay|fine|good|alright|all right|great|perfect|no problem|checks out|nothing wrong|all good|looks good|looks ok|looks fine|tests good|tests ok|in spec|within spec|to spec|is right|checked out ok|sound|no issues|no fault found|nff|healthy|good condition|a1|as it should be|back to normal|normal|no trouble|good order|clean',
+  ok: 'no play|no free play|no slop|runs straight on the road|runs straight on|runs straight|tracks straight|drives straight|runs straight and true|diagonals the same|diagonals are the same|diagonals equal|diagonals match|ok|okay|fine|good|alright|all right|great|perfect|no problem|checks out|nothing wrong|all good|looks good|looks ok|looks fine|tests good|tests ok|in spec|within spec|to spec|is right|checked out ok|sound|no issues|no fault found|nff|healthy|good condition|a1|as it should be|back to normal|normal|no trouble|good order|clean',
 };
 
 /** Where a sign is when no place is named and none is carried. */

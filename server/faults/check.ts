@@ -6,6 +6,7 @@ import { sides } from './fault.ts';
 /** State that a check starts from; getting there costs minutes that are counted unless the coach is there already. */
 export type Setting =
   | 'as found'
+  | 'panel untouched'
   | 'key off, settled'
   | 'shut, settled'
   | 'outlet closed, settled'

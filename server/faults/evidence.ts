@@ -13,6 +13,8 @@ import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { sides } from './fault.ts';
 import { askedBefore, fits, momentOf } from './moment.ts';
+import { bridgedEvidence, bridgedNotes, notItsOwnCall } from './bridged.ts';
+import { measuredEvidence } from './measured.ts';
 import { kindOfSee, observableOf, sideOfSee } from './observables.ts';
 import { air } from './signs/air.ts';
 import { looks } from './signs/looks.ts';
@@ -20,8 +22,9 @@ import { pump_ } from './signs/pump.ts';
 import type { SignRule } from './signs/rule.ts';
 import { stance } from './signs/stance.ts';
 import { type Mend, mendsOf } from './situation.ts';
+import { leans } from '../twin/see-standing.ts';
 import { touches } from './touch.ts';
-import { furtherLow, verdictEvidence } from './verdicts.ts';
+import { assumedAuto, furtherLow, verdictEvidence } from './verdicts.ts';
 
 export type Evidence = {
   see: string;
@@ -41,6 +44,8 @@ export type Evidence = {
 export const trust = { own: 0.97, told: 0.7, hunch: 0.3 } as const;
 /** What was read off an instrument and typed as a number: fewer slips than a remark. */
 const trustRead = 0.99;
+/** Watched in a position of the panel that was not said. */
+const trustAssumed = 0.8;
 const trustContradicted = 0.5;
 const trustEcho = 0.2;
 const trustGaugeInDoubt = 0.3;
@@ -62,9 +67,11 @@ const signEvidence = (standing: Standing, sheet: Sheet, index: number, fact: Sig
       r.there === fact.there &&
       r.signs.includes(fact.what.v) &&
       r.parts.includes(part) &&
-      (r.side === 'side'
-        ? place.side !== undefined
-        : place.side === undefined || (r.side === 'each' && place.side === 'both')) &&
+      (r.end === undefined || r.end === place.end) &&
+      (r.side === 'any' ||
+        (r.side === 'side'
+          ? place.side !== undefined
+          : place.side === undefined || (r.side === 'each' && place.side === 'both'))) &&
       fits(r.when, moment),
   );
   const front = place.end === 'front' && (part === '' || part === 'wheel');
@@ -82,9 +89,19 @@ const signEvidence = (standing: Standing, sheet: Sheet, index: number, fact: Sig
   if (front && fact.there && (fact.what.v === 'low' || fact.what.v === 'high' || fact.what.v === 'level'))
     return on.map((side) => one(`${side} front height`, fact.what.v === 'level' ? 'within' : fact.what.v));
   if (fact.what.v === 'leans' && fact.there && place.side && place.side !== 'both') return [one('lean', place.side)];
-  if (!found || front) return [];
+  if (!found || (front && found.end !== 'front')) return [];
+  // The tandem's tyres are the ones whose wear and pressure the rear tells; a front one speaks by rules of its own.
+  if (
+    place.end === 'front' &&
+    part === 'tyre' &&
+    found.end !== 'front' &&
+    found.gives.some(([see]) => see === 'tyre wear')
+  )
+    return [];
   return found.gives.flatMap(([see, outcome]) =>
-    found.side === 'none' || observableOf(see) ? [one(see, outcome)] : on.map((side) => one(`${side} ${see}`, outcome)),
+    found.side === 'none' || found.side === 'any' || observableOf(see)
+      ? [one(see, outcome)]
+      : on.map((side) => one(`${side} ${see}`, outcome)),
   );
 };
 
@@ -94,6 +111,17 @@ const takenOff = (standing: Standing, index: number): boolean =>
     .slice(0, index)
     .some(({ fact }) => fact.is === 'condition' && fact.what.v === 'link connected' && !fact.holds);
 
+/** The key was turned off in this very note, or the pump was heard with it off. */
+const keySaidOff = (standing: Standing, index: number): boolean => {
+  const { fact, note } = standing.facts[index]!;
+  const key = standing.stateAt.get(fact.id)?.because['key on'];
+  if (fact.is !== 'condition' || !key) return false;
+  const ran = standing.facts
+    .slice(0, index)
+    .some(({ fact: f }) => f.is === 'sign' && f.there && f.what.v === 'runs on');
+  return fact.holds || (ran && key.note === note) || askedBefore(standing, standing.facts[index]!.seq) === 'key off';
+};
+
 const conditionEvidence = (standing: Standing, index: number, fact: ConditionFact): Evidence[] => {
   const held = standing.facts[index]!;
   const one = (see: string, outcome: string, words: string): Evidence[] => [
@@ -101,7 +129,9 @@ const conditionEvidence = (standing: Standing, index: number, fact: ConditionFac
   ];
   const panel = /^panel (auto|fill|empty|shut)$/.exec(fact.what.v)?.[1];
   const asked = askedBefore(standing, held.seq);
-  if (panel && fact.holds && asked === 'panel look')
+  // A note that measures tells where it was put for that, not where it was found.
+  const looked = standing.facts.every((h) => h.note !== held.note || h.fact.is === 'condition');
+  if (panel && fact.holds && asked === 'panel look' && looked)
     return one('panel look', panel, `panel found in ${panel.toUpperCase()}`);
   // Off by itself, not taken off for a test.
   const side = takePlace(fact.where.v)?.side;
@@ -114,6 +144,19 @@ const conditionEvidence = (standing: Standing, index: number, fact: ConditionFac
     );
   if (fact.what.v === 'pump running' && !fact.holds && asked === 'runs on')
     return one('pump past cut-out', 'stops', 'pump stops');
+  // Said not to run, and now it does, by its own switch.
+  const quiet = standing.facts
+    .slice(0, index)
+    .some(({ fact: f }) => f.is === 'sign' && f.there && f.what.v === 'wont run' && /^(?:pump|motor)$/.test(f.where.v));
+  if (fact.what.v === 'pump running' && fact.holds && quiet && standing.stateAt.get(fact.id)?.key !== false)
+    return one('pump called', 'runs', 'pump runs');
+  // A welded relay ignores the key.
+  if (fact.what.v === 'pump running' && standing.stateAt.get(fact.id)?.key === false && keySaidOff(standing, index))
+    return one(
+      'key off',
+      fact.holds ? 'runs on' : 'stops',
+      fact.holds ? 'pump runs with the key off' : 'pump stops with the key off',
+    );
   if (fact.what.v === 'floor level')
     return one('floor', fact.holds ? 'level' : 'not level', fact.holds ? 'floor level' : 'floor not level');
   return [];
@@ -145,6 +188,41 @@ const readingsAt = (
     fact.is === 'reading' && fact.what.v === what && places.includes(fact.where.v) ? [{ fact, seq, i }] : [],
   );
 
+/** What the coach's gauge showed while another, or the switch, told where the tank was: the same at different pressures. */
+const stuckNeedle = (standing: Standing): Evidence | null => {
+  const shown = standing.facts.flatMap(({ fact, seq, note }, i) =>
+    fact.is === 'reading' && fact.what.v === 'pressure' && fact.where.v === 'gauge' ? [{ fact, seq, note, i }] : [],
+  );
+  const truths = shown.flatMap(({ note }) => {
+    const other = standing.facts.find(
+      (h) => h.note === note && h.fact.is === 'reading' && beside.has(`${h.fact.what.v} ${h.fact.where.v}`),
+    );
+    return other?.fact.is === 'reading' ? [other.fact.amount.v.si] : [];
+  });
+  const values = shown.map((x) => x.fact.amount.v.si);
+  const last = shown.at(-1);
+  if (!last || truths.length < 2) return null;
+  const moved = Math.max(...values) - Math.min(...values);
+  const ranged = Math.max(...truths) - Math.min(...truths);
+  if (ranged < 20 * last.fact.amount.v.pm || moved > 0.1 * ranged) return null;
+  return {
+    see: 'needle',
+    outcome: 'stuck',
+    weight: trust.own,
+    because: shown.map((x) => x.fact.id),
+    seq: last.seq,
+    words: `gauge shows ${last.fact.amount.v.text} whatever the tank holds`,
+    clock: last.i,
+  };
+};
+/** Readings of the same air that do not come from the coach's gauge. */
+const beside: ReadonlySet<string> = new Set([
+  'pressure test port',
+  'pressure tank',
+  'cut-in pressure switch',
+  'cut-out pressure switch',
+]);
+
 /** The coach's gauge has shown different pressures: its needle is not stuck. */
 const needleEvidence = (standing: Standing): Evidence[] => {
   const said = standing.facts.some(({ fact }) => fact.is === 'sign' && takePlace(fact.where.v)?.part === 'gauge');
@@ -153,6 +231,8 @@ const needleEvidence = (standing: Standing): Evidence[] => {
   );
   const low = sorted[0];
   const high = sorted.at(-1);
+  const stuck = stuckNeedle(standing);
+  if (stuck && !said) return [stuck];
   const second = standing.facts.some(({ fact }) => fact.is === 'reading' && fact.where.v === 'test port');
   if (said || !second || !low || !high) return [];
   if (high.fact.amount.v.si - low.fact.amount.v.si <= 2 * (low.fact.amount.v.pm + high.fact.amount.v.pm)) return [];
@@ -213,11 +293,40 @@ const temperatureEvidence = (standing: Standing): Evidence[] => {
   ];
 };
 
+/** Whether the intake filter was off at that place in the order of the facts: the pump then breathes freely. */
+const filterOff =
+  (standing: Standing): ((i: number) => boolean) =>
+  (i) => {
+    const last = standing.facts
+      .slice(0, i + 1)
+      .findLast(({ fact }) => fact.is === 'work' && fact.done && takePlace(fact.where.v)?.part === 'intake filter');
+    return last?.fact.is === 'work' && last.fact.what.v === 'removed';
+  };
+
+/** One side watched by tape beside the other in the same note, and hardly moving against it: it only leans after it. */
+const onlyLeans = (f: Finding, all: readonly Finding[]): boolean => {
+  const side = /^sink .*@(left|right)\b/.exec(f.key)?.[1];
+  if (!side || !f.amount) return false;
+  const other = f.key.replace(/@(?:left|right)\b/, `@${side === 'left' ? 'right' : 'left'}`);
+  const note = (id: string | undefined): string => noteOf(id ?? '.');
+  return all.some(
+    (o) =>
+      o.key === other &&
+      o.amount !== undefined &&
+      note(o.because.at(-1)) === note(f.because.at(-1)) &&
+      leans(Math.abs(f.amount!.si), Math.abs(o.amount.si)),
+  );
+};
+
 const findingEvidence = (standing: Standing): Evidence[] => {
   const at = new Map(standing.facts.map((h, i) => [h.fact.id, { i, h }]));
   const touched = standing.facts.findIndex(({ fact }) => touches(fact));
   const untilTouched = touched < 0 ? standing.facts.length : touched;
-  return findingsOf(standing).flatMap((f) => {
+  const open = filterOff(standing);
+  const all = findingsOf(standing);
+  return all.flatMap((f) => {
+    const beside = onlyLeans(f, all);
+
     let last: { i: number; h: Standing['facts'][number] } | null = null;
     let weight = Infinity;
     for (const id of f.because) {
@@ -228,14 +337,17 @@ const findingEvidence = (standing: Standing): Evidence[] => {
       weight = Math.min(weight, fact.is === 'reading' && fact.word === 'own' ? trustRead : trust[fact.word]);
     }
     if (!last) return [];
+    const guessed = assumedAuto(f);
+    if (guessed.length > 0) weight = Math.min(weight, trustAssumed);
     const newest = last;
     return (
-      [...(f.evidence ?? []), ...verdictEvidence(f)]
+      [...(f.evidence ?? []), ...verdictEvidence(f), ...guessed]
         // How it was found is said once, before anything is touched.
         .filter(({ see }) => !see.endsWith('as found') || newest.i <= untilTouched)
         .map(({ see, outcome }): Evidence => ({
-          see,
-          outcome: furtherLow(f, see, outcome),
+          ...(open(newest.i) && see.startsWith('pump-up')
+            ? { see: 'pump-up without filter', outcome: outcome === 'within' ? 'quick' : 'as slow' }
+            : { see, outcome: beside ? 'holds' : furtherLow(f, see, outcome) }),
           weight,
           because: f.because,
           seq: newest.h.seq,
@@ -246,6 +358,7 @@ const findingEvidence = (standing: Standing): Evidence[] => {
   });
 };
 
+const noteOf = (id: FactId): string => id.slice(0, id.lastIndexOf('.'));
 const outcomesOf = (e: Evidence): string[] => e.outcome.split('|');
 const disagree = (a: Evidence, b: Evidence): boolean => !outcomesOf(a).some((o) => outcomesOf(b).includes(o));
 
@@ -283,10 +396,44 @@ const thawEvidence = (known: readonly Evidence[], thaws: readonly Pick<Mend, 'cl
   });
 };
 
+/** A side that was off, taped again on a floor said to be level: did it come right by itself? */
+const movedEvidence = (known: readonly Evidence[]): Evidence[] => {
+  const moved = known.find((e) => e.see === 'floor' && e.outcome === 'level');
+  if (!moved || !known.some((e) => e.clock < moved.clock && isOff(e))) return [];
+  const offBefore = known.filter((e) => e.clock < moved.clock && isOff(e));
+  const after = offBefore.flatMap((off) => known.find((e) => e.see === off.see && e.clock > moved.clock) ?? []);
+  const [last] = after.toSorted((a, b) => b.clock - a.clock);
+  if (!last) return [];
+  const right = after.every((e) => e.outcome === 'within');
+  return [
+    {
+      ...last,
+      see: 'moved to level',
+      outcome: right ? 'level' : 'still off',
+      words: `${last.words} on the level floor`,
+    },
+  ];
+};
+const isOff = (e: Evidence): boolean =>
+  kindOfSee(e.see) === 'rear height' && ['low', 'far low', 'high'].includes(e.outcome);
+/** What stood on a floor that turned out not to be level says nothing of the coach. */
+const onSlope = (known: readonly Evidence[]): ReadonlySet<Evidence> => {
+  const came = known.find((e) => e.see === 'moved to level' && e.outcome === 'level');
+  const moved = known.find((e) => e.see === 'floor' && e.outcome === 'level');
+  return new Set(came && moved ? known.filter((e) => e.clock < moved.clock && (isOff(e) || e.see === 'lean')) : []);
+};
+
 /** A hole at a rub mark is rubbed through. */
 const together = (outcomes: readonly string[]): string =>
   outcomes.includes('rubbed') && outcomes.includes('torn') ? 'rubbed' : outcomes.join('|');
-const oneThing: ReadonlySet<string> = new Set(['bellows look', 'shock after drive', 'shock length', 'line look']);
+const oneThing: ReadonlySet<string> = new Set([
+  'bellows look',
+  'shock after drive',
+  'shock length',
+  'line look',
+  'second gauge',
+  'ride',
+]);
 const severalThings: ReadonlySet<string> = new Set(['pry bushings', 'tank bubbles at', 'motor legs', 'tyre wear']);
 
 /** How many readings an evidence names at most. */
@@ -344,6 +491,8 @@ const settle = (same: readonly Evidence[]): Evidence[] => {
     }
     if (severalThings.has(kind)) return out;
   }
+  // dry at the tank and bubbles at its drain: both are so
+  if (out.length > 1 && kind === 'tank bubbles at') return out.filter((e) => e.outcome !== sound);
   // toe and camber of two wheels are several measurements under one name: one that is out says so for all
   if (out.length > 1 && out[0]!.see.endsWith(' toe camber')) return out.filter((e) => e.outcome !== 'within');
   if (out.length > 1)
@@ -432,16 +581,21 @@ export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
     ...temperatureEvidence(standing),
     ...frostEvidence(standing),
     ...needleEvidence(standing),
+    ...[...measuredEvidence(standing, sheet), ...bridgedEvidence(standing)].map((m) => ({ ...m, weight: trustRead })),
   );
+  const bridged = bridgedNotes(standing);
   const known = raw.filter((e) => {
+    if (notItsOwnCall.has(e.see) && e.because.some((id) => bridged.has(noteOf(id)))) return false;
     const o = observableOf(e.see);
     return o !== undefined && outcomesOf(e).every((x) => o.outcomes.includes(x));
   });
   const mends = mendsOf(standing);
   const thaws = thawsOf(standing);
-  known.push(...thawEvidence(known, thaws));
+  known.push(...thawEvidence(known, thaws), ...movedEvidence(known));
+  const sloped = onSlope(known);
   const groups = new Map<string, Evidence[]>();
   for (const e of known) {
+    if (sloped.has(e)) continue;
     const key = `${e.see} ${eraOf(e, [...mends, ...thaws])}`;
     groups.set(key, [...(groups.get(key) ?? []), e]);
   }

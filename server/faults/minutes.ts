@@ -30,12 +30,14 @@ const none: Minutes = { hands: 0, wait: 0 };
 
 /** null: cannot be made from here. */
 const setting = (check: Check, standing: Standing): Minutes | null => {
-  const { state } = standing;
+  const { state, facts } = standing;
   const empty = said(state, 'tank drained');
   const refill = empty ? 8 : 0;
   switch (check.setting) {
     case 'as found':
       return untouched(standing) ? none : null;
+    case 'panel untouched':
+      return facts.some(({ fact }) => fact.is === 'condition' && fact.what.v.startsWith('panel ')) ? null : none;
     case 'key off, settled':
       return { hands: 1, wait: settling(standing) + refill };
     case 'shut, settled':

@@ -8,19 +8,37 @@ export type Moment = { [K in keyof When]-?: When[K] | undefined };
 
 const said = (state: CoachState | undefined, name: string): boolean | undefined => state?.because[name]?.fact.holds;
 
-/** Where the tank stood by its last reading up to `index`, against cut-in; undefined where either is not known. */
+/** Fact at which the air was let in or out, or the pump ran: a tank read after it says nothing of before. */
+const stirs = (fact: Fact): boolean =>
+  (fact.is === 'condition' && fact.what.v === 'pump running' && fact.holds) ||
+  (fact.is === 'condition' && (fact.what.v === 'tank drained' || fact.what.v === 'just pumped')) ||
+  (fact.is === 'sign' && fact.there && (fact.what.v === 'starts' || fact.what.v === 'works')) ||
+  (fact.is === 'work' && fact.done);
+
+/**
+ * Where the tank stood against cut-in: by its last reading up to `index`, or by the first one after it as long as nothing
+ * was done in between ("pump dead", then "tank 240"); undefined where neither is known.
+ */
 const tankAt = (facts: readonly Held[], index: number, note: string, sheet: Sheet): Moment['tank'] => {
   const cutIn = sheet.supply?.cutIn;
   if (!cutIn) return undefined;
-  for (let i = facts.length - 1; i >= 0; i--) {
-    const held = facts[i]!;
-    if (i > index && held.note !== note) continue;
-    const { fact } = held;
-    if (fact.is !== 'reading' || fact.what.v !== 'pressure') continue;
-    if (fact.where.v !== 'tank' && fact.where.v !== 'gauge' && fact.where.v !== 'test port') continue;
+  const side = ({ fact }: Held): Moment['tank'] | null => {
+    if (fact.is !== 'reading' || fact.what.v !== 'pressure') return null;
+    if (fact.where.v !== 'tank' && fact.where.v !== 'gauge' && fact.where.v !== 'test port') return null;
     if (fact.amount.v.si < cutIn.low.si - fact.amount.v.pm) return 'below cut-in';
     if (fact.amount.v.si > cutIn.high.si + fact.amount.v.pm) return 'above cut-in';
     return undefined;
+  };
+  for (let i = facts.length - 1; i >= 0; i--) {
+    const held = facts[i]!;
+    if (i > index && held.note !== note) continue;
+    const found = side(held);
+    if (found !== null) return found;
+  }
+  for (const held of facts.slice(index + 1)) {
+    if (stirs(held.fact)) return undefined;
+    const found = side(held);
+    if (found !== null) return found;
   }
   return undefined;
 };
@@ -28,6 +46,24 @@ const tankAt = (facts: readonly Held[], index: number, note: string, sheet: Shee
 /** The check that was on the table when the note of `seq` was typed. */
 export const askedBefore = (standing: Standing, seq: number): string | undefined =>
   standing.checks.findLast((c) => c.seq < seq)?.id;
+
+type Told = Standing & { tape?: { notes: readonly { id: string; text: string }[] } };
+const downOnly =
+  /\bonly (?:when|if|once|after|with)\b[^.;,]*\btank\b[^.;,]*\b(?:down|empty|drained|bled|zero|nothing|dumped|flat|at 0)\b/i;
+/** That it does so only with the tank down was said in that note. */
+const onlyTankDown = (standing: Told, note: string): boolean =>
+  standing.tape?.notes.some((n) => n.id === note && downOnly.test(n.text)) === true;
+
+/** The tank's last reading up to there, 0 where it is within what the gauge can tell of nothing. Pa */
+const tankRead = (facts: readonly Held[], index: number): number | undefined => {
+  for (let i = index; i >= 0; i--) {
+    const { fact } = facts[i]!;
+    if (fact.is === 'condition' && fact.what.v === 'pump running' && fact.holds) return undefined;
+    if (fact.is === 'reading' && fact.what.v === 'pressure' && fact.where.v === 'tank')
+      return fact.amount.v.si <= fact.amount.v.pm ? 0 : fact.amount.v.si;
+  }
+  return undefined;
+};
 
 export const momentOf = (standing: Standing, sheet: Sheet, index: number): Moment => {
   const held = standing.facts[index]!;
@@ -42,10 +78,12 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     shut: yes(state?.panel === 'shut' || (!sheet.panel && armsNeutral)),
     outletClosed: yes(state?.outletClosed),
     auto: yes(state?.panel === 'auto' || (state?.panel === null && !sheet.panel)),
+    onlyTankDown: yes(onlyTankDown(standing, held.note)),
+    panelFill: yes(state?.panel === 'fill'),
     keyOff: yes(state?.key === false),
     pumpRuns: state?.pump ?? undefined,
     justPumped: yes(said(state, 'just pumped') === true && said(state, 'settled') !== true && asked !== 'settle again'),
-    tankEmpty: yes(said(state, 'tank drained')),
+    tankEmpty: yes(said(state, 'tank drained') || tankRead(standing.facts, index) === 0),
     armFill: yes(state?.arm.left === 'fill' || state?.arm.right === 'fill'),
     armDump: yes(state?.arm.left === 'exhaust' || state?.arm.right === 'exhaust'),
     linkOff: yes(linkOff),

@@ -37,7 +37,7 @@ export const furtherLow = ({ amount }: Finding, see: string, outcome: string): s
 const legs: readonly (readonly [RegExp, string])[] = [
   [/ground/, 'ground'],
   [/relay/, 'relay'],
-  [/pressure switch/, 'switch'],
+  [/pressure switch|switch (?:in|out)put/, 'switch'],
   [/feed|fuse|breaker|battery to|cable/, 'feed'],
   [/motor/, 'motor'],
 ];
@@ -55,4 +55,14 @@ export const verdictEvidence = (f: Finding): { see: string; outcome: string }[] 
     if (m && outcome) return [{ see: row.see.replace(/^S /, `${m[1] ?? ''} `), outcome: row.far?.(f) ?? outcome }];
   }
   return [];
+};
+
+/**
+ * The tank was watched and nobody said where the panel stood: most likely where it belongs for the road. The finding asks;
+ * until it is answered the fall counts as one in automatic, and less than one that was said to be.
+ */
+export const assumedAuto = (f: Finding): { see: string; outcome: string }[] => {
+  if (f.key !== 'tank fall@tank' || f.wants?.field !== 'panel position') return [];
+  const outcome = f.verdict === 'within' ? 'none' : f.verdict === 'high' ? 'slow|fast' : null;
+  return outcome ? [{ see: 'tank fall auto', outcome }] : [];
 };

@@ -17,7 +17,9 @@ const most = 80;
 
 const moves = (f: Fact): boolean =>
   doneMeaning(f, 'height') ||
-  (f.is === 'condition' && f.holds && (f.what.v === 'driving' || f.what.v === 'engine running'));
+  (f.is === 'condition' && f.holds && (f.what.v === 'driving' || f.what.v === 'engine running')) ||
+  // it was moved to another floor, or turned out to stand on a slope
+  (f.is === 'condition' && f.what.v === 'floor level');
 
 /** Readings of the same place that lead up to `last`, oldest first, `last` among them. */
 export const tapeSeries = (c: Case, last: ReadingFact): ReadingFact[] => {

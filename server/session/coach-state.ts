@@ -43,6 +43,10 @@ const afterCondition = (state: CoachState, held: Held & { fact: ConditionFact })
   };
   if (name in panels) {
     const position = panels[name as keyof typeof panels];
+    // Who sets the panel in a later note has the tank's outlet open again: behind it the panel moves nothing.
+    const closed = next.because['tank outlet closed'];
+    const reopened = fact.holds && next.outletClosed === true && closed?.note !== held.note;
+    if (reopened) next = { ...next, outletClosed: null };
     if (fact.holds) {
       next = {
         ...next,

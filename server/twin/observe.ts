@@ -25,10 +25,10 @@ const shutFall = (scene: Scene): ReturnType<typeof standing.shutFall> => {
 };
 
 const sided: Readonly<Record<string, Sided>> = {
-  'height auto': (s, i) => standing.moveOutcome(s, s.night().start.rear[i], s.night().half.rear[i]),
+  'height auto': (s, i) => standing.moveOutcome(s, s.night().start, s.night().half, i),
   'height shut': (s, i) => {
     const { from, to } = shutFall(s);
-    return standing.moveOutcome(s, from.rear[i], to.rear[i]);
+    return standing.moveOutcome(s, from, to, i);
   },
   overnight: (s, i) => standing.overnight(s, s.night(), i),
   driving: heights.driving,

@@ -19,11 +19,22 @@ export const judgeMove = (p: CoachParams, change: number): 'holds' | 'rises' | '
   return change > told ? 'rises' : change < -told ? 'drops' : 'holds';
 };
 
+/** How much of the other side's move a side makes that only leans after it: the front and the frame share its load. */
+export const leanShare = 0.35;
+/** A side that only leans after the other is not what is said to be down. */
+export const leans = (own: number, otherSide: number): boolean => own < leanShare * otherSide;
+
 export const fallOutcome = ({ q, rng }: Scene, from: number, to: number, over: number): 'none' | 'slow' | 'fast' =>
   judgeFall(q.p, tankGauge(q, from, rng) - tankGauge(q, to, rng), over);
 
-export const moveOutcome = ({ q, rng }: Scene, from: number, to: number): 'holds' | 'rises' | 'drops' =>
-  judgeMove(q.p, tape(q, to, rng) - tape(q, from, rng));
+type Rear = { readonly rear: ArrayLike<number> };
+
+/** One side between two looks, both taped: a side that only leans after the other holds, as whoever reads both says. */
+export const moveOutcome = ({ q, rng }: Scene, from: Rear, to: Rear, i: I): 'holds' | 'rises' | 'drops' => {
+  const change = tape(q, to.rear[i]!, rng) - tape(q, from.rear[i]!, rng);
+  const o = i === 0 ? 1 : 0;
+  return leans(Math.abs(change), Math.abs(to.rear[o]! - from.rear[o]!)) ? 'holds' : judgeMove(q.p, change);
+};
 
 export const shutFall = (scene: Scene): { from: Glimpse; to: Glimpse } => {
   const sim = scene.settled();
@@ -93,9 +104,6 @@ export const fallStops = (scene: Scene, night: Night): string | null => {
 /** Off its ride height after standing, m; above its stops. */
 export const judgeFound = (p: CoachParams, off: number): 'level' | 'low' | 'far low' =>
   off < -farLow ? 'far low' : off < -Math.max(0.01, p.limits.tolerance + p.tapeStep) ? 'low' : 'level';
-
-/** A side that only leans after the other is not what is said to be down. */
-const leans = (own: number, otherSide: number): boolean => own < 0.35 * otherSide;
 
 export const overnight = (scene: Scene, night: Night, i: I): 'holds' | 'drops' | 'on stops' => {
   const { q, rng } = scene;

@@ -3,7 +3,7 @@ import { freeAir, freeFlow, hoseInWater, shopGauge, soap, tape } from './instrum
 import { massFlow, referenceDensity } from './gas.ts';
 import { reliefConductance, reliefRamp } from './plant.ts';
 import type { Scene } from './scene.ts';
-import { judgeMove } from './see-standing.ts';
+import { moveOutcome } from './see-standing.ts';
 import type { Arm } from './patient.ts';
 import type { Sim } from './sim-shapes.ts';
 
@@ -40,7 +40,6 @@ export const exhaustTankZero = (scene: Scene, i: I): 'none' | 'steady' => {
 };
 
 export const inletCheck = (scene: Scene, i: I): 'holds' | 'sinks' | null => {
-  const { q, rng } = scene;
   const sim = scene.settled();
   scene.auto(sim);
   sim.tankTo(0);
@@ -52,7 +51,7 @@ export const inletCheck = (scene: Scene, i: I): 'holds' | 'sinks' | null => {
     sim.advance(sim.time() + 60);
     sim.tankTo(0);
   }
-  return judgeMove(q.p, tape(q, sim.look().rear[i], rng) - tape(q, start.rear[i], rng)) === 'drops' ? 'sinks' : 'holds';
+  return moveOutcome(scene, start, sim.look(), i) === 'drops' ? 'sinks' : 'holds';
 };
 
 /** Link off, the arm moved by hand, and what the side does in 90 s. `sign` 1 to fill, -1 to exhaust. */

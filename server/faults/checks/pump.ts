@@ -181,6 +181,21 @@ export const pumpChecks: readonly CheckRow[] = [
     guide: 'pressure switch',
   },
   {
+    id: 'key off',
+    words:
+      'Stand clear, a hand at the breaker: turn the key off. Does the pump stop, or run on? If it runs on, breaker off at once.',
+    settles: ['key off'],
+    setting: 'pump running',
+    hands: 1,
+    wait: 0,
+    gate: 'none',
+    keys: [
+      key('stops', 'key off, pump stops', ['key off', 'stops']),
+      key('runs on', 'key off, pump still running', ['key off', 'runs on']),
+    ],
+    guide: 'pressure switch',
+  },
+  {
     id: 'what sticks',
     words:
       'Power cut at breaker or battery, tank over cut-out: ohms across the relay\u2019s contacts with its control wire off, then across the switch. Which stays closed?',

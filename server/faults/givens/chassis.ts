@@ -42,10 +42,7 @@ export const chassisGivens: readonly Given[] = [
     state: 'extended length and part number against sheet or manual',
     healthy: [0.975, 0.02, 0.005],
     because: 'rarely measured',
-    rows: [
-      row(['shock wrong'], [0.03, 0.72, 0.25], 'it is what is measured'),
-      row(['bellows torn'], [0.55, 0.3, 0.15], 'this is what tears them'),
-    ],
+    rows: [row(['shock wrong'], [0.03, 0.72, 0.25], 'it is what is measured')],
   },
   {
     see: 'pry bushings',
@@ -129,6 +126,17 @@ export const chassisGivens: readonly Given[] = [
       row(['tyre cupping'], [0.02, 0.01, 0.01, 0.02, 0.94], 'it is what is looked at'),
       row(['tyre low'], [0.6, 0.05, 0.33, 0.01, 0.01], 'a low tyre runs on its shoulders'),
       row(['frame bent'], [0.5, 0.2, 0.1, 0.19, 0.01], 'nothing lines up'),
+    ],
+  },
+  {
+    see: 'front tyre wear',
+    outcomes: ['even', 'feathered'],
+    state: 'front tyres, one side against the other',
+    healthy: [0.95, 0.05],
+    because: 'front alignment has a history of its own',
+    rows: [
+      row(['tandem not parallel'], [0.35, 0.65], 'the fronts are steered against the tandem'),
+      row(['alignment out', 'frame bent'], [0.7, 0.3], 'one wheel out steers the fronts a little'),
     ],
   },
   {

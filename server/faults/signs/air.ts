@@ -71,8 +71,15 @@ export const air: readonly SignRule[] = [
   rule(true, ['bubbles', 'leaks'], ['', 'wheel'], 'side', [['soap side', 'bubbles']]),
   rule(false, ['bubbles', 'leaks'], ['', 'wheel'], 'side', [['soap side', 'none']]),
   rule(false, ['bubbles', 'leaks'], ['', 'coach'], 'each', [['soap side', 'none']]),
+  ...(['side', 'each'] as const).flatMap((side) => [
+    rule(true, ['fills', 'rises'], ['', 'coach', 'bellows'], side, [['panel fills', 'yes']], { panelFill: true }),
+    rule(true, ['does not fill'], ['', 'coach', 'bellows'], side, [['panel fills', 'no']], { panelFill: true }),
+  ]),
   rule(true, ['fills', 'works'], ['', 'height valve', 'bellows'], 'side', [['valve fills', 'yes']]),
   rule(true, ['does not fill'], ['', 'height valve', 'bellows'], 'side', [['valve fills', 'no']]),
+  // Neither side.
+  rule(true, ['does not fill'], ['', 'coach', 'height valve', 'bellows'], 'each', [['valve fills', 'no']]),
+  rule(true, ['fills'], ['', 'height valve', 'bellows'], 'each', [['valve fills', 'yes']]),
   rule(true, ['slow build'], ['', 'height valve', 'bellows'], 'side', [['valve fills', 'slow']]),
   rule(true, ['empties'], ['', 'height valve', 'bellows'], 'side', [['valve dumps', 'yes']]),
   rule(true, ['does not empty'], ['', 'height valve', 'bellows'], 'side', [['valve dumps', 'no']]),

@@ -45,6 +45,7 @@ export const looks: readonly SignRule[] = [
   ...both(true, ['leaks oil', 'oily', 'wet', 'leaks'], ['shock'], [['shock after drive', 'oily']]),
   ...both(true, ['warm', 'hot', 'ok', 'works'], ['shock'], [['shock after drive', 'warm']]),
   rule(true, ['broken', 'bent', 'disconnected'], ['shock'], 'side', [['shock length', 'broken']]),
+  rule(true, ['wrong part'], ['shock'], 'side', [['shock length', 'wrong']]),
   rule(true, ['worn', 'loose', 'missing', 'broken', 'torn'], ['shock bushing'], 'side', [
     ['pry bushings', 'shock bushing'],
   ]),
@@ -52,6 +53,8 @@ export const looks: readonly SignRule[] = [
   ...both(true, ['ok'], ['shock bushing', ...joint], [['pry bushings', 'tight']]),
   rule(true, ['loose', 'worn', 'noisy'], ['wheel bearing', 'wheel'], 'side', [['rock wheel', 'play']]),
   ...both(true, ['ok'], ['wheel bearing'], [['rock wheel', 'tight']]),
+  rule(true, ['feathered', 'scrubbed', 'worn'], wheel, 'none', [['front tyre wear', 'feathered']], undefined, 'front'),
+  rule(true, ['feathered', 'scrubbed', 'worn'], wheel, 'side', [['front tyre wear', 'feathered']], undefined, 'front'),
   rule(true, ['worn inside'], wheel, 'side', [['tyre wear', 'inside']]),
   rule(true, ['worn outside'], wheel, 'side', [['tyre wear', 'outside']]),
   rule(true, ['feathered', 'scrubbed'], wheel, 'side', [['tyre wear', 'feathered']]),
@@ -66,10 +69,16 @@ export const looks: readonly SignRule[] = [
   rule(true, ['bounces'], ['wheel', 'tyre'], 'side', [['spin wheel', 'hops']]),
   rule(true, ['bounces'], ['coach', '', 'wheel', 'shock'], 'none', [['ride', 'bounces']]),
   rule(true, ['bottoms'], ['coach', '', 'wheel'], 'none', [['ride', 'bottoms']]),
-  rule(true, ['wanders'], ['coach', '', 'axle'], 'none', [['ride', 'wanders']]),
-  rule(true, ['pulls'], ['coach', '', 'axle'], 'none', [['ride', 'pulls']]),
+  // Which way it pulls says little of which side is out.
+  ...(['none', 'any'] as const).flatMap((side) => [
+    rule(true, ['wanders'], ['coach', '', 'axle'], side, [['ride', 'wanders']]),
+    rule(true, ['pulls'], ['coach', '', 'axle'], side, [['ride', 'pulls']]),
+  ]),
   rule(true, ['bangs', 'noisy'], ['coach', '', 'axle', 'wheel', 'shock'], 'none', [['bang', 'yes']]),
   rule(false, ['bangs', 'noisy'], ['coach', '', 'axle'], 'none', [['bang', 'no']]),
   rule(true, ['bent', 'cracked'], ['frame', 'axle', 'bracket'], 'none', [['string check', 'bent']]),
-  rule(true, ['ok'], ['frame', 'axle'], 'none', [['string check', 'square']]),
+  rule(true, ['ok'], ['axle'], 'none', [['ride', 'fine']], { driving: true }),
+  // A straight frame leaves open whether the tandem is square in it.
+  rule(true, ['ok'], ['frame', 'bracket'], 'none', [['string check', 'square|not parallel']]),
+  rule(true, ['ok'], ['axle'], 'none', [['string check', 'square']]),
 ];

@@ -35,6 +35,10 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['clicks', 'hums'], ['pump', 'relay', 'motor', ''], 'none', [], { pumpRuns: true }),
   rule(true, ['clicks'], ['pump', 'relay', 'motor', ''], 'none', [['pump called', 'clicks']]),
   rule(true, ['hums'], ['pump', 'motor', ''], 'none', [['pump called', 'hums']]),
+  // Neither a click nor a hum where it should run: it is silent, if it does not.
+  rule(false, ['clicks', 'hums'], ['pump', 'relay', 'motor', ''], 'none', [['pump called', 'runs|silent']], {
+    tank: 'below cut-in',
+  }),
   rule(true, ['stalls'], pump, 'none', [['pump restart', 'stalls']], { restart: true }),
   rule(true, ['stalls'], pump, 'none', [['pump called', 'hums']]),
   rule(
@@ -146,6 +150,8 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['not working'], ['key switch'], 'none', [['switch volts', 'none in']]),
   rule(true, ['corroded', 'loose', 'burnt', 'broken', 'hot'], ['ground'], 'none', [['motor legs', 'ground']]),
   rule(true, ['corroded', 'loose', 'burnt', 'broken', 'hot'], ['feed cable'], 'none', [['motor legs', 'feed']]),
+  // A joint at breaker, fuse or battery is part of the feed.
+  rule(true, ['corroded', 'loose', 'hot'], ['breaker', 'fuse', 'battery'], 'none', [['motor legs', 'feed']]),
   rule(true, ['chafed'], ['feed cable'], 'none', [['fuse test lamp', 'shorted']]),
   rule(true, ['burnt', 'not working', 'worn'], ['brushes'], 'none', [['motor legs', 'motor']]),
   rule(true, ['stuck', 'binding'], ['motor', 'pump'], 'none', [['fuse test lamp', 'motor locked']]),

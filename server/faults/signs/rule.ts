@@ -6,6 +6,9 @@ export type When = {
   readonly shut?: true;
   readonly outletClosed?: true;
   readonly auto?: true;
+  readonly panelFill?: true;
+  /** "Goes down only when the tank is let down." */
+  readonly onlyTankDown?: true;
   readonly keyOff?: true;
   readonly pumpRuns?: boolean;
   readonly justPumped?: true;
@@ -25,14 +28,18 @@ export type When = {
   readonly soaped?: true;
 };
 
-/** 'side': needs a side, `see` is prefixed with it ('both' gives both). 'none': has no side. 'each': no side said, speaks for both. */
+/**
+ * 'side': needs a side, `see` is prefixed with it ('both' gives both). 'none': has no side. 'each': no side said, speaks
+ * for both. 'any': a side may be said, `see` has none.
+ */
 export type SignRule = {
   readonly signs: readonly Sign[];
   readonly there: boolean;
   /** '' is a place without a part. */
   readonly parts: readonly (Part | '')[];
-  readonly side: 'side' | 'none' | 'each';
-  readonly end?: 'front' | 'rear';
+  readonly side: 'side' | 'none' | 'each' | 'any';
+  /** Speaks only of that end. */
+  readonly end?: 'front';
   readonly when?: When;
   readonly gives: readonly (readonly [see: string, outcome: string])[];
 };
@@ -44,7 +51,8 @@ export const rule = (
   side: SignRule['side'],
   gives: SignRule['gives'],
   when?: When,
-): SignRule => ({ signs, there, parts, side, gives, ...(when ? { when } : {}) });
+  end?: SignRule['end'],
+): SignRule => ({ signs, there, parts, side, gives, ...(when ? { when } : {}), ...(end ? { end } : {}) });
 
 /** Chance that work of a kind ends a fault of the part it was done on. Estimates. */
 export const mending: Readonly<Partial<Record<Work, number>>> = {

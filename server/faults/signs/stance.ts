@@ -16,6 +16,18 @@ const held = (see: string, moved: string, when: When): SignRule[] => [
 ];
 
 export const stance: readonly SignRule[] = [
+  // "Only" says that it stands as long as there is air in the tank.
+  rule(
+    true,
+    [...down],
+    body,
+    'side',
+    [
+      ['tank down', 'sinks'],
+      ['overnight', 'holds'],
+    ],
+    { onlyTankDown: true },
+  ),
   ...held('inlet check', 'sinks', { tankEmpty: true, armFill: true }),
   ...held('height shut', 'drops', { shut: true }),
   rule(true, ['rises', 'high'], body, 'side', [['height shut', 'rises']], { shut: true }),

@@ -19,7 +19,7 @@ import { isLater } from '../tape-episode.ts';
 import type { Finding } from '../finding.ts';
 import { limitOf, rangeInputs, stripOf } from '../limits.ts';
 import { shown, typed } from '../show.ts';
-import { isAsFound } from '../as-found.ts';
+import { isAsFound, tankDown } from '../as-found.ts';
 import { remedy, size } from '../height-remedy.ts';
 
 const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
@@ -63,7 +63,8 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const rear = which.endsWith('Rear');
   // A height that has stood, or behind a shut panel, is not what the valve levels to.
   const panel = stateAt(c, fact).panel;
-  const ride = !isLater(c, fact) && (panel === null || panel === 'auto');
+  const airless = rear && !found && tankDown(c, fact, side);
+  const ride = !isLater(c, fact) && !airless && (panel === null || panel === 'auto');
   const evidence =
     verdict === 'no limit'
       ? []
@@ -71,17 +72,21 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
         ? rear && level && !isLater(c, fact)
           ? [{ see: `${side} as found`, outcome: level }]
           : []
-        : // A corner on tyres that are off does not speak against valve or link unless it can be corrected or is off by more than tyres can do.
-          ride && (tyres === null || rise !== null || stands)
-          ? [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }]
-          : [];
+        : airless && level && panel !== 'shut' && stateAt(c, fact).arm[side] === null
+          ? [{ see: `${side} tank down`, outcome: level === 'level' ? 'holds' : 'sinks' }]
+          : // A corner on tyres that are off does not speak against valve or link unless it can be corrected or is off by more than tyres can do.
+            ride && (tyres === null || rise !== null || stands)
+            ? [{ see: `${side} ${rear ? 'rear' : 'front'} height`, outcome: verdict }]
+            : [];
   const notes = found
     ? ['taken as found, after standing']
     : ride
       ? [
           `assumed: measured at ride height, valves settled, on a level floor${tyres === null ? ', tyres at the sheet pressure' : ''}`,
         ]
-      : ['taken after standing or with the panel not in automatic: not the height the valve levels to'];
+      : airless
+        ? ['taken with the tank down: not the height the valve levels to']
+        : ['taken after standing or with the panel not in automatic: not the height the valve levels to'];
   if (tyres) {
     notes.push(...tyres.notes);
     if (rise)

@@ -10,7 +10,18 @@ import type { Finding } from '../finding.ts';
 import { shown } from '../show.ts';
 
 /** The order in which current passes: points at which volts are read against ground. */
-const chain = ['battery', 'breaker', 'fuse', 'key switch', 'pressure switch', 'relay', 'motor'] as const;
+const chain = [
+  'battery',
+  'breaker',
+  'fuse',
+  'key switch',
+  'switch input',
+  'pressure switch',
+  'switch output',
+  'relay',
+  'relay output',
+  'motor',
+] as const;
 /** A good switch, fuse or joint loses about this much at a pump's current. Common practice, no source. */
 const contact = 0.1;
 const moment = 10 * 60_000;

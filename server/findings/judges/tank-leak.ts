@@ -42,6 +42,9 @@ const cooling = (c: Case, points: readonly Timed[]): { factor: (at: number) => n
   };
 };
 
+/** Air pumped 25 K over what is around it cools by 25 / 300. An estimate of ours. */
+const mostByCooling = 0.08;
+
 /** Hot air: readings sooner after pumping than it takes to settle are left out, or waited for. */
 const settled = (
   episode: Episode,
@@ -53,6 +56,14 @@ const settled = (
   const from = pumpedAt + settleSeconds * 1000;
   const late = episode.points.filter((p) => p.at >= from);
   if (late.length === episode.points.length) return { points: late, notes: [], until: null };
+  // More than cooling can take, over longer than it takes: a leak, however soon after pumping it was watched.
+  const [a, b] = [episode.points[0]!, episode.points.at(-1)!];
+  if (b.at - a.at >= settleSeconds * 1000 && a.p - b.p > mostByCooling * (a.p + 1e5))
+    return {
+      points: episode.points,
+      notes: ['watched from the pumping on: it falls by more than cooling alone can take, 8 % of absolute'],
+      until: null,
+    };
   if (late.length >= 2)
     return { points: late, notes: [`readings before ${clock(from, zone)} left out: hot air settling`], until: null };
   return { points: late, notes: [], until: from };

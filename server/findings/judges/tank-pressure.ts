@@ -92,12 +92,24 @@ const now = (c: Case, fact: ReadingFact): Finding => {
   });
 };
 
+/** "cut out 115 while the dash says 138", "drained to 0, dash still 22": the dash against what else the note says. */
+const besideGauge = (c: Case, fact: ReadingFact): ReadingFact | undefined => {
+  if (fact.where.v !== 'gauge') return undefined;
+  const note = fact.id.slice(0, fact.id.lastIndexOf('.') + 1);
+  return [
+    ...readings(c, 'cut-out', () => true),
+    ...readings(c, 'cut-in', () => true),
+    ...readings(c, 'pressure', (p) => p === 'tank'),
+  ].findLast((f) => f.id.startsWith(note));
+};
+
 /** Two gauges on the same tank read within ten minutes of each other. */
 const agreement = (c: Case, fact: ReadingFact): Finding[] => {
   const mine = fact.where.v === 'test port';
-  const other = readings(c, 'pressure', (p) => tankSide(p) && (p === 'test port') !== mine)
-    .filter((f) => Math.abs(f.at - fact.at) <= 600_000)
-    .at(-1);
+  const other =
+    readings(c, 'pressure', (p) => tankSide(p) && (p === 'test port') !== mine)
+      .filter((f) => Math.abs(f.at - fact.at) <= 600_000)
+      .at(-1) ?? besideGauge(c, fact);
   if (!other) return [];
   const step = c.sheet.supply?.gaugeStep?.si ?? 0;
   const apart = middle(fact.amount.v) - middle(other.amount.v);
