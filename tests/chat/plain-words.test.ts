@@ -20,7 +20,7 @@ describe('an answer in the words of the bench', () => {
   });
   it('explains the newest finding when nothing is suspected yet', async () => {
     const t = await typingOn();
-    await t.type('tank 118 psi at 8:00, 112 at 8:10, key off, panel fill');
+    await t.type('tank 118 psi at 8:00, 112 at 8:10, key off, panel empty');
     for (const question of ['why', 'what does that mean']) {
       const blocks = await t.ask(question);
       expect(block(blocks, 'teach')?.why?.formula).toBeTruthy();
