@@ -6,7 +6,7 @@ import type { Block } from './chat/reply.ts';
 import { boardOf } from './chat/board.ts';
 import type { Board, Refusal } from './chat/protocol.ts';
 import { answer, opening, step, type NoteIn } from './chat/step.ts';
-import type { Log, SessionLine } from './log/log.ts';
+import type { Kept, Log, SessionLine } from './log/log.ts';
 import { packSession, unpackSession, type Unpacked } from './log/pack.ts';
 import type { Draft, Entry } from './session/entry.ts';
 import { foldOn, fold, type Folded } from './session/fold.ts';
@@ -34,6 +34,9 @@ export type DeskOptions = {
   seed?: () => number;
 };
 
+/** Told of entries once they are durable, each with its JSON text as stored. */
+export type Follower = (entries: readonly Entry[], bodies: readonly string[]) => void;
+
 type EstimateIn = Pick<Extract<Draft, { is: 'estimate' }>, 'lines' | 'rate' | 'currency'>;
 type DecidedIn = Pick<Extract<Draft, { is: 'decided' }>, 'about' | 'line' | 'yes' | 'name' | 'words'>;
 
@@ -56,7 +59,7 @@ export const makeDesk = ({
 }: DeskOptions) => {
   const live = new Map<string, Folded>();
   const sheetsByHash = new Map<string, Sheet>([...sheets.values()].map((s) => [s.hash, s.sheet]));
-  const followers = new Map<string, Set<(entries: readonly Entry[]) => void>>();
+  const followers = new Map<string, Set<Follower>>();
   const queues = new Map<string, Promise<unknown>>();
 
   let held = 0;
@@ -110,26 +113,29 @@ export const makeDesk = ({
     return sheet;
   };
 
-  const publish = (session: string, entries: readonly Entry[]): void => {
-    for (const tell of followers.get(session) ?? []) tell(entries);
+  const publish = (session: string, kept: Kept): void => {
+    for (const tell of followers.get(session) ?? []) tell(kept.entries, kept.bodies);
   };
 
-  /** Makes entries durable and shows them; `make` is called again when the session moved on meanwhile. */
+  /**
+   * Makes entries durable and shows them; `make` is called again when the session moved on meanwhile. `own`: they come out
+   * of a step, not out of a frame.
+   */
   const write = async (
     session: string,
     make: (standing: Folded) => Promise<readonly Draft[]> | readonly Draft[],
+    own = false,
   ): Promise<readonly Entry[]> => {
     for (let i = 0; i < tries; i += 1) {
       const standing = await standingOf(session);
       const drafts = await make(standing);
       if (drafts.length === 0) return [];
-      const outcome = await log.append(session, standing.seq, drafts, now());
+      const kept = await log.append(session, standing.seq, drafts, now(), own);
       // the entries in between are read and folded on the next turn
-      if (outcome === 'moved on') continue;
-      const entries = await log.read(session, standing.seq, drafts.length);
-      keep(session, foldOn(standing, entries));
-      publish(session, entries);
-      return entries;
+      if (kept === 'moved on') continue;
+      keep(session, foldOn(standing, kept.entries));
+      publish(session, kept);
+      return kept.entries;
     }
     throw new Refused('log failed', 'The session keeps moving on. Nothing was written; send it again.');
   };
@@ -196,11 +202,11 @@ export const makeDesk = ({
         ];
         if (practice)
           drafts.push(...opening(practice, loaded.sheet, `${ask.session.slice(0, 34)}-case`, now(), engine));
-        if ((await log.append(ask.session, 0, drafts, now())) === 'moved on') return log.read(ask.session, 0, 3);
-        const entries = await log.read(ask.session, 0, 3);
-        keep(ask.session, fold(entries));
-        publish(ask.session, entries);
-        return entries;
+        const kept = await log.append(ask.session, 0, drafts, now());
+        if (kept === 'moved on') return log.read(ask.session, 0, 3);
+        keep(ask.session, fold(kept.entries));
+        publish(ask.session, kept);
+        return kept.entries;
       }),
 
     /** Note and reply, durable; the same id and text again gives the same entries. */
@@ -214,7 +220,7 @@ export const makeDesk = ({
           return there;
         }
         const at = note.at > now() + aheadMost || !Number.isFinite(note.at) ? now() : note.at;
-        return write(session, async (standing) => {
+        const made = async (standing: Folded): Promise<readonly Draft[]> => {
           mustBeOpen(standing);
           const { note: noteDraft, reply } = step(
             standing,
@@ -223,7 +229,8 @@ export const makeDesk = ({
             engine,
           );
           return [noteDraft, reply];
-        });
+        };
+        return write(session, made, true);
       }),
 
     /** A pure answer: nothing is written. */
@@ -290,7 +297,10 @@ export const makeDesk = ({
     /** A packed session, brought in and shown to whoever follows it. Raises PackRefused. */
     unpack: async (text: string, mark: string): Promise<Unpacked> => {
       const done = await unpackSession(log, text, mark);
-      if (done.added > 0) publish(done.session, await log.read(done.session, done.from));
+      if (done.added > 0) {
+        const entries = await log.read(done.session, done.from);
+        publish(done.session, { entries, bodies: entries.map((e) => JSON.stringify(e)) });
+      }
       return done;
     },
 
@@ -305,8 +315,8 @@ export const makeDesk = ({
       log.sessions({ ...filter, most: 200 }),
 
     /** Calls `tell` with every entry kept from now on; returns how to stop. */
-    follow: (session: string, tell: (entries: readonly Entry[]) => void): (() => void) => {
-      const set = followers.get(session) ?? new Set();
+    follow: (session: string, tell: Follower): (() => void) => {
+      const set = followers.get(session) ?? new Set<Follower>();
       set.add(tell);
       followers.set(session, set);
       return () => {

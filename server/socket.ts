@@ -5,7 +5,7 @@ import { WebSocket, WebSocketServer } from 'ws';
 import { mayFrame, type Who } from './auth/roles.ts';
 import type { Boards } from './boards.ts';
 import { FromPage, pageOfEntries, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
-import { type Desk, Refused } from './desk.ts';
+import { type Desk, type Follower, Refused } from './desk.ts';
 import { type Door, sameHouse } from './house.ts';
 import { LogRefused } from './log/refused.ts';
 import type { Entry } from './session/entry.ts';
@@ -69,13 +69,13 @@ const bucket = (rate: number, burst: number, now: () => number): (() => boolean)
   };
 };
 
-/** One list of entries goes to many pages: its frame is written once. */
-const written = new WeakMap<readonly Entry[], string>();
-const entriesFrame = (session: string, entries: readonly Entry[]): string => {
-  const held = written.get(entries);
+/** A frame of entries from their text as stored; one list goes to many pages: its frame is written once. */
+const written = new WeakMap<readonly string[], string>();
+const entriesFrame = (session: string, bodies: readonly string[]): string => {
+  const held = written.get(bodies);
   if (held !== undefined) return held;
-  const text = JSON.stringify({ is: 'entries', session, entries, more: false });
-  written.set(entries, text);
+  const text = `{"is":"entries","session":"${session}","entries":[${bodies.join(',')}],"more":false}`;
+  written.set(bodies, text);
   return text;
 };
 
@@ -132,17 +132,18 @@ export const attachSocket = (
       if (follows.size >= limits.follows)
         throw new Refused('not allowed', `A page may follow ${limits.follows} sessions at most.`);
       // what comes while the past is sent waits its turn, so that order holds
-      const early: (readonly Entry[])[] = [];
+      const early: Parameters<Follower>[] = [];
       let caught = false;
       const held = { stop: () => undefined as void, last: from };
-      const show = (entries: readonly Entry[]): void => {
-        if (entries.every((e) => e.seq <= held.last)) return;
+      const show: Follower = (entries, bodies) => {
+        const first = entries.findIndex((e) => e.seq > held.last);
+        if (first < 0) return;
         held.last = entries.at(-1)!.seq;
-        sendText(entriesFrame(session, entries));
+        sendText(entriesFrame(session, first === 0 ? bodies : bodies.slice(first)));
       };
-      const stopEntries = desk.follow(session, (entries) => {
-        if (caught) show(entries);
-        else early.push(entries);
+      const stopEntries = desk.follow(session, (entries, bodies) => {
+        if (caught) show(entries, bodies);
+        else early.push([entries, bodies]);
       });
       let stopBoard: () => void = () => undefined;
       held.stop = () => {
@@ -167,7 +168,7 @@ export const attachSocket = (
         follows.delete(session);
         throw error;
       }
-      for (const entries of early) show(entries.filter((e) => e.seq > held.last));
+      for (const kept of early) show(...kept);
       caught = true;
       sendText(await boards.frame(session));
       stopBoard = boards.follow(session, sendText);

@@ -13,13 +13,22 @@ export type SessionLine = {
   words: string;
 };
 
+/** Entries as they were kept, and the JSON text of each as stored. */
+export type Kept = { readonly entries: readonly Entry[]; readonly bodies: readonly string[] };
+
 export interface Log {
   /**
    * Appends `drafts` to `session` as one durable transaction, numbered from `after + 1` and stamped `kept`.
    * 'moved on' when the last seq is not `after`: nothing was written; fold again and step again. Raises LogRefused when
-   * it cannot be written; nothing was then.
+   * it cannot be written; nothing was then. Drafts are held to their shape, all but the program's `own` (stamp.ts).
    */
-  append(session: string, after: number, drafts: readonly Draft[], kept: number): Promise<'kept' | 'moved on'>;
+  append(
+    session: string,
+    after: number,
+    drafts: readonly Draft[],
+    kept: number,
+    own?: boolean,
+  ): Promise<Kept | 'moved on'>;
   /**
    * Appends entries kept by another log as they are: JSON text of each, numbers and stamps their own, in order from
    * `after + 1`. Raises LogRefused for one that is not of the shape, not in order, or a note that stands in another session.

@@ -1,22 +1,24 @@
 /** The log in memory: for tests and for the contract that both logs keep. */
-import { Entry } from '../session/entry.ts';
+import type { Entry } from '../session/entry.ts';
 import { adopted } from './adopted.ts';
 import { lineOf } from './line.ts';
 import type { Log, SessionLine } from './log.ts';
 import { markAfter, noMark } from './mark.ts';
 import { LogRefused } from './refused.ts';
+import { stampedAs } from './stamp.ts';
 import { mostWords, splitWords, wordsOf } from './words.ts';
 
 export const memoryLog = (): Log => {
   const sessions = new Map<string, readonly Entry[]>();
   const sheets = new Map<string, string>();
   return {
-    append: async (session, after, drafts, kept) => {
+    append: async (session, after, drafts, kept, own = false) => {
       const entries = sessions.get(session) ?? [];
       if (entries.length !== after) return 'moved on';
-      const stamped = drafts.map((draft, i) => Entry.parse({ ...draft, v: 1, session, seq: after + i + 1, kept }));
-      sessions.set(session, [...entries, ...stamped]);
-      return 'kept';
+      const stamped = drafts.map((draft, i) => stampedAs(draft, session, after + i + 1, kept, own));
+      const more = stamped.map((s) => s.entry);
+      sessions.set(session, [...entries, ...more]);
+      return { entries: more, bodies: stamped.map((s) => s.body) };
     },
     adopt: async (session, after, bodies) => {
       const entries = sessions.get(session) ?? [];

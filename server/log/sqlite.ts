@@ -4,13 +4,15 @@
  */
 import { accessSync, constants, existsSync, statSync } from 'node:fs';
 import Database from 'better-sqlite3';
-import { Entry } from '../session/entry.ts';
+import type { Entry } from '../session/entry.ts';
 import { adopted } from './adopted.ts';
 import { bringUp } from './format.ts';
 import { makeGroup } from './group.ts';
+import { knownWords } from './known-words.ts';
 import type { Log, SessionLine } from './log.ts';
 import { markAfter, noMark } from './mark.ts';
 import { LogRefused, refusedBy } from './refused.ts';
+import { type Stamped, stampedAs } from './stamp.ts';
 import { mostWords, splitWords, wordsOf } from './words.ts';
 
 export { LogRefused };
@@ -83,6 +85,7 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
   const setWords = db.prepare(
     'UPDATE sessions SET words = @words, told = @told WHERE session = @session AND told < @told',
   );
+  const known = knownWords();
   const addWord = db.prepare('INSERT OR IGNORE INTO words (word, session) VALUES (?, ?)');
   const readRows = db.prepare<[string, number, number], Row>(
     'SELECT seq, body, mark FROM entries WHERE session = ? AND seq > ? ORDER BY seq LIMIT ?',
@@ -100,21 +103,23 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
     const mark = markAfter(before, body);
     insert.run(session, seq, kept, entry.is === 'note' ? entry.id : entry.is === 'reply' ? entry.to : null, body, mark);
     if (entry.is === 'opened') open.run({ session, coach: entry.coach, kept, seq, practice: entry.practice ? 1 : 0 });
-    touch.run({ session, kept, seq, mark });
     if (entry.is === 'closed' || entry.is === 'reopened')
       setClosed.run({ session, closed: entry.is === 'closed' ? 1 : 0 });
     if (entry.is === 'note')
       setWords.run({ session, words: entry.text, told: entry.read.facts.some((f) => f.is === 'sign') ? 2 : 1 });
-    for (const word of wordsOf(entry)) addWord.run(word, session);
+    for (const word of wordsOf(entry)) if (known.isNew(session, word)) addWord.run(word, session);
     return mark;
   };
   const append = db.transaction(
-    (session: string, after: number, make: () => readonly (readonly [Entry, string])[]): 'kept' | 'moved on' => {
+    (session: string, after: number, make: () => readonly Stamped[]): readonly Stamped[] | 'moved on' => {
       const last = lastOf.get(session);
       if ((last?.seq ?? 0) !== after) return 'moved on';
       let mark = last?.mark ?? noMark;
-      for (const [entry, body] of make()) mark = put(entry, body, mark);
-      return 'kept';
+      const stamped = make();
+      for (const { entry, body } of stamped) mark = put(entry, body, mark);
+      const newest = stamped.at(-1)?.entry;
+      if (newest) touch.run({ session, kept: newest.kept, seq: newest.seq, mark });
+      return stamped;
     },
   );
 
@@ -138,29 +143,32 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
   /** `work` within the next commit; what the database raises is put in words. */
   const durable = <T>(work: () => T): Promise<T> =>
     group.run(work).catch((error: unknown) => {
+      // words written with what failed were undone with it
+      known.forget();
       throw error instanceof Database.SqliteError ? refusedBy(error, file) : error;
     });
 
   return {
-    append: (session, after, drafts, kept) =>
-      durable(() =>
-        append(session, after, () =>
-          drafts.map((draft, i) => {
-            const entry = Entry.parse({ ...draft, v: 1, session, seq: after + i + 1, kept });
-            return [entry, JSON.stringify(entry)] as const;
-          }),
-        ),
-      ),
-    adopt: (session, after, bodies) =>
-      durable(() =>
+    append: async (session, after, drafts, kept, own = false) => {
+      const stamped = await durable(() =>
+        append(session, after, () => drafts.map((draft, i) => stampedAs(draft, session, after + i + 1, kept, own))),
+      );
+      return stamped === 'moved on'
+        ? stamped
+        : { entries: stamped.map((s) => s.entry), bodies: stamped.map((s) => s.body) };
+    },
+    adopt: async (session, after, bodies) => {
+      const stamped = await durable(() =>
         append(session, after, () =>
           adopted(session, after, bodies).map((entry, i) => {
             if (entry.is === 'note' && noteRows.get(entry.id))
               throw new LogRefused(`note ${entry.id} stands in the log already`);
-            return [entry, bodies[i]!] as const;
+            return { entry, body: bodies[i]! };
           }),
         ),
-      ),
+      );
+      return stamped === 'moved on' ? stamped : 'kept';
+    },
     read: async (session, after = 0, most = wholeRead) => guarded(() => readChecked(session, after, most)),
     mark: async (session) => lastOf.get(session)?.mark ?? noMark,
     findNote: async (id) => guarded(() => noteRows.all(id).flatMap((r) => readChecked(r.session, r.seq - 1, 1))),

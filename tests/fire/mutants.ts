@@ -4,7 +4,8 @@ import { join } from 'node:path';
 import { root } from '../start/server.ts';
 
 /** Where the desk makes a note durable, and where it looks for a note sent before, as the build writes them. */
-const append = /if \(await (log\.append\(session, standing\.seq, drafts, now\(\)\)) === "moved on"\) continue;/g;
+const append =
+  /const kept = await (log\.append\(session, standing\.seq, drafts, now\(\), own\));\s*if \(kept === "moved on"\) continue;/g;
 const known = /const there = await log\.findNote\(note\.id\);/g;
 /** Makes room for a kill at the spot, so that a few kills are enough. */
 const slow = 'await new Promise((resolve) => setTimeout(resolve, 15));';
@@ -18,8 +19,9 @@ export const mutants: readonly Mutant[] = [
     edits: [
       [
         append,
-        `publish(session, drafts.map((d, i) => ({ ...d, v: 1, session, seq: standing.seq + i + 1, kept: now() })));
-        ${slow} if (await $1 === "moved on") continue;`,
+        `const early = drafts.map((d, i) => ({ ...d, v: 1, session, seq: standing.seq + i + 1, kept: now() }));
+        publish(session, { entries: early, bodies: early.map((e) => JSON.stringify(e)) });
+        ${slow} const kept = await $1; if (kept === "moved on") continue;`,
       ],
     ],
   },
@@ -37,7 +39,12 @@ export const mutants: readonly Mutant[] = [
     edits: [
       [
         append,
-        `for (const [i, draft] of drafts.entries()) { await log.append(session, standing.seq + i, [draft], now()); ${slow} }`,
+        `const kept = { entries: [], bodies: [] };
+        for (const [i, draft] of drafts.entries()) {
+          const one = await log.append(session, standing.seq + i, [draft], now(), own);
+          kept.entries.push(...one.entries); kept.bodies.push(...one.bodies);
+          ${slow}
+        }`,
       ],
     ],
   },

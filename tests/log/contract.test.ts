@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Log } from '../../server/log/log.ts';
+import { markAfter, noMark } from '../../server/log/mark.ts';
 import { memoryLog } from '../../server/log/memory.ts';
 import { LogRefused, sqliteLog } from '../../server/log/sqlite.ts';
 import type { Draft } from '../../server/session/entry.ts';
@@ -20,7 +21,7 @@ afterEach(async () => {
 });
 
 const opened: Draft = { is: 'opened', by: 'KD', coach: 'juniper-38', sheet: 'a'.repeat(64), zone: 'America/Denver' };
-const note = (id: string, text: string): Draft => ({
+const note = (id: string, text: string): Extract<Draft, { is: 'note' }> => ({
   is: 'note',
   by: 'KD',
   id,
@@ -45,13 +46,28 @@ describe.each(logs)('the log %s', (_, make) => {
 
   it('numbers entries without a gap and stamps them', async () => {
     const log = fresh();
-    expect(await log.append('session-1', 0, [opened], 5)).toBe('kept');
-    expect(await log.append('session-1', 1, [note('note-01', 'a'), reply('note-01')], 6)).toBe('kept');
+    expect(await log.append('session-1', 0, [opened], 5)).not.toBe('moved on');
+    expect(await log.append('session-1', 1, [note('note-01', 'a'), reply('note-01')], 6)).not.toBe('moved on');
     expect((await log.read('session-1')).map((e) => [e.seq, e.kept, e.is])).toEqual([
       [1, 5, 'opened'],
       [2, 6, 'note'],
       [3, 6, 'reply'],
     ]);
+  });
+
+  it('hands back what it kept, as it is read again and as the text whose mark it has', async () => {
+    const log = fresh();
+    // an undefined and a minus zero, which the stored text does not hold
+    const drafts = [
+      { ...opened, practice: undefined },
+      { ...note('note-01', 'a'), at: -0 },
+      reply('note-01'),
+    ] as Draft[];
+    const kept = await log.append('session-1', 0, drafts, 5, true);
+    if (kept === 'moved on') throw new Error('it had not');
+    expect(kept.entries).toStrictEqual(await log.read('session-1'));
+    expect(kept.bodies).toEqual(kept.entries.map((e) => JSON.stringify(e)));
+    expect(kept.bodies.reduce(markAfter, noMark)).toBe(await log.mark('session-1'));
   });
 
   it('writes nothing when the session has moved on', async () => {
@@ -60,6 +76,26 @@ describe.each(logs)('the log %s', (_, make) => {
     expect(await log.append('session-1', 0, [note('note-01', 'a')], 6)).toBe('moved on');
     expect(await log.append('session-1', 2, [note('note-01', 'a')], 6)).toBe('moved on');
     expect(await log.read('session-1')).toHaveLength(1);
+  });
+
+  it('keeps nothing that is not of the shape, and no number that is none', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [opened], 5);
+    const bad: Draft[] = [
+      { is: 'remark', by: '', about: 1, text: 'by nobody' },
+      { ...note('note-01', 'a'), at: Number.NaN },
+      { ...note('note-01', 'a'), at: Number.POSITIVE_INFINITY },
+    ];
+    for (const draft of bad)
+      for (const own of [false, draft.is === 'note'])
+        await expect(log.append('session-1', 1, [draft], 6, own)).rejects.toThrow(/by|expected/i);
+    expect(await log.read('session-1')).toHaveLength(1);
+  });
+
+  it('a draft does not bring its own number, session or time', async () => {
+    const log = fresh();
+    await log.append('session-1', 0, [{ ...opened, seq: 7, session: 'session-9', kept: 1, v: 3 } as Draft], 5);
+    expect(await log.read('session-1')).toMatchObject([{ v: 1, session: 'session-1', seq: 1, kept: 5 }]);
   });
 
   it('reads on from where a page stands, in pages', async () => {
