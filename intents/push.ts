@@ -30,7 +30,8 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
   if (full.is === 'reading') {
     if (!canBe(full.what.v, full.amount.v.si)) full.held = 'implausible';
     w.lastReading = full;
-    w.lastUnit = full.amount.v.unit;
+    // inches of mercury are the weather's, no unit of a gauge that follows
+    if (full.what.v !== 'barometer') w.lastUnit = full.amount.v.unit;
     w.lastMeasure = full.what.v;
     w.lineWhen = w.pendingWhen ?? w.lineWhen;
     w.pendingWhen = null;

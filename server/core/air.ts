@@ -40,7 +40,11 @@ const flowFunction = (ratio: number): number =>
  */
 export const atmosphereAt = (altitude: Length): AbsolutePressure => {
   if (!(altitude >= -500 && altitude <= 11_000))
-    throw new ImpossibleInput('altitude', altitude, 'it must be between -500 m and 11000 m');
+    throw new ImpossibleInput(
+      'altitude',
+      altitude,
+      (write) => `it must be between ${write(-500)} and ${write(11_000)}`,
+    );
   return si(101_325 * (1 - 2.25577e-5 * altitude) ** 5.2559);
 };
 
@@ -50,7 +54,11 @@ export const atmosphereAt = (altitude: Length): AbsolutePressure => {
  */
 export const atmosphereFrom = (seaLevel: AbsolutePressure, altitude: Length): AbsolutePressure => {
   if (!(seaLevel > 80_000 && seaLevel < 110_000))
-    throw new ImpossibleInput('barometer', seaLevel, 'it must be between 80000 and 110000 Pa');
+    throw new ImpossibleInput(
+      'barometer',
+      seaLevel,
+      (write) => `it must be between ${write(80_000)} and ${write(110_000)}`,
+    );
   return si((seaLevel * atmosphereAt(altitude)) / standardAtmosphere);
 };
 

@@ -20,7 +20,8 @@ const waterToAir = 0.621945;
  * ch. 1 eq. 5 and 6. Raises ImpossibleInput outside -100 to 200 C. Below 0 C water's curve is 10 to 22 % above ice's.
  */
 export const saturation = (t: Temperature): AbsolutePressure => {
-  if (!(t >= 173.15 && t <= 473.15)) throw new ImpossibleInput('temperature', t, 'it must be from -100 C to 200 C');
+  if (!(t >= 173.15 && t <= 473.15))
+    throw new ImpossibleInput('temperature', t, (write) => `it must be from ${write(173.15)} to ${write(473.15)}`);
   const ln =
     t < freezing
       ? -5674.5359 / t +
@@ -61,8 +62,7 @@ export const humidityRatio = (t: Temperature, humidity: number, p: AbsolutePress
 export const dryAir = (flow: FreeAirFlow, p: AbsolutePressure, t: Temperature, humidity: number): number => {
   checkHumidity(humidity);
   const pw = humidity * saturation(t);
-  if (!(pw < p))
-    throw new ImpossibleInput('temperature', t, `air of that humidity cannot be so hot at ${p.toFixed(0)} Pa`);
+  if (!(pw < p)) throw new ImpossibleInput('temperature', t, 'air of that humidity cannot be so hot at this pressure');
   return ((p - pw) * flow) / (gasConstant * t);
 };
 

@@ -48,21 +48,37 @@ export type Torque = Quantity<'torque'>;
 // oxlint-disable-next-line typescript/no-unnecessary-type-parameters -- the caller names the quantity
 export const si = <Q extends Quantity<string>>(value: number): Q => value as Q;
 
+/** Writes an SI value of the input for whoever reads the words. */
+export type Write = (si: number, limit?: boolean) => string;
+/** What the input must be; a limit with a number in it is written like the input itself. */
+export type Must = string | ((write: (si: number) => string) => string);
+
 /** Raised when an input cannot be: negative absolute pressure, time running backwards, zero volume. Names the input. */
 export class ImpossibleInput extends Error {
   readonly input: string;
   readonly value: number;
-  constructor(input: string, value: number, must: string) {
-    super(`${input} is ${value}: ${must}`);
+  readonly must: Must;
+  constructor(input: string, value: number, must: Must) {
+    super(saying(input, value, must, (bare) => String(bare)));
     this.name = 'ImpossibleInput';
     this.input = input;
     this.value = value;
+    this.must = must;
+  }
+
+  /** The message with its numbers as `write` writes them; `message` has them bare, in SI. */
+  said(write: Write): string {
+    return saying(this.input, this.value, this.must, write);
   }
 }
 
+const saying = (input: string, value: number, must: Must, write: Write): string =>
+  `${input} ${write(value)} cannot be: ${typeof must === 'string' ? must : must((limit) => write(limit, true))}`;
+
 /** Returns `value` when it is finite and above zero, else raises ImpossibleInput naming `input`. */
 export const positive = <Q extends number>(input: string, value: Q): Q => {
-  if (!Number.isFinite(value) || value <= 0) throw new ImpossibleInput(input, value, 'it must be a number above zero');
+  if (!Number.isFinite(value) || value <= 0)
+    throw new ImpossibleInput(input, value, (write) => `it must be a number above ${value <= 0 ? write(0) : 'zero'}`);
   return value;
 };
 

@@ -28,9 +28,11 @@ export const pressureFor = (force: Force, area: Area): GaugePressure => {
   return si(force / positive('area', area));
 };
 
-/** Mass, kg, that gauge `pressure` on `area` carries at the wheel: p A lever / g (lever: bellows travel for wheel travel). */
-export const massCarried = (pressure: GaugePressure, area: Area, lever = 1): Mass =>
-  si((springForce(pressure, area) * positive('lever ratio', lever)) / gravity);
+/** Mass, kg, that gauge `pressure` on `area` carries at the wheel: p A lever / g (lever: bellows travel for wheel travel). Raises below 0. */
+export const massCarried = (pressure: GaugePressure, area: Area, lever = 1): Mass => {
+  if (!(pressure >= 0)) throw new ImpossibleInput('gauge pressure', pressure, 'a spring of air only pushes');
+  return si((springForce(pressure, area) * positive('lever ratio', lever)) / gravity);
+};
 
 /**
  * Stiffness, N/m: k = n p_abs A^2 / V + p_gauge dA/dx. `exponent` n: 1 slow (levelling), about 1.38 riding, 1.4 adiabatic.

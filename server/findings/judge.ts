@@ -5,13 +5,14 @@ import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { caseOf } from './case.ts';
 import type { Finding } from './finding.ts';
+import { impossibleWords } from './impossible-words.ts';
 import { judges } from './judges/table.ts';
 
 /** A calculation refused its input: said, with the input named, rather than dropped. */
-const refusal = (subject: string, error: ImpossibleInput, fresh: readonly Fact[]): Finding => ({
+const refusal = (subject: string, error: ImpossibleInput, fresh: readonly Fact[], sheet: Sheet): Finding => ({
   key: `impossible@${subject}`,
   verdict: 'cannot tell',
-  words: `${subject} not worked out: ${error.message}`,
+  words: `${subject} not worked out: ${impossibleWords(error, sheet)}`,
   because: fresh.map((f) => f.id),
   why: { formula: subject, inputs: [], source: { kind: 'physics', words: 'the input cannot be' }, notes: [] },
 });
@@ -28,7 +29,7 @@ export const judge = (fresh: readonly Fact[], standing: Standing, sheet: Sheet):
     try {
       return j.judge(c);
     } catch (error) {
-      if (error instanceof ImpossibleInput) return [refusal(j.subject, error, counted)];
+      if (error instanceof ImpossibleInput) return [refusal(j.subject, error, counted, sheet)];
       throw error;
     }
   });

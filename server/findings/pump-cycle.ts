@@ -1,7 +1,7 @@
 /** The pump's newest cycle: how long it runs and rests, from both times or from a run in every so many minutes. */
 import type { ReadingFact } from '../../intents/shapes.ts';
 import { dutyOf } from '../core/duty.ts';
-import { ImpossibleInput, si } from '../core/quantity.ts';
+import { si } from '../core/quantity.ts';
 import { type Case, type Input, inputOf, latest, middle } from './case.ts';
 import { typed } from './show.ts';
 
@@ -13,10 +13,10 @@ export type PumpCycle = {
   readonly facts: readonly ReadingFact[];
 };
 
+/** The reader takes no cycle that is shorter than its run. */
 const ofWhole = (fact: ReadingFact): PumpCycle => {
   const over = fact.over!.v;
   const [on, all] = [middle(fact.amount.v), middle(over)];
-  if (!(all > on)) throw new ImpossibleInput('whole cycle', all, 'it must be longer than the run in it');
   return {
     on,
     off: all - on,

@@ -3,6 +3,7 @@ import type { Ask } from '../../intents/shapes.ts';
 import { ImpossibleInput } from '../core/quantity.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { impossibleWords } from './impossible-words.ts';
 import { angles } from './workouts/angles.ts';
 import { atTemperatures } from './workouts/at-temperature.ts';
 import { conversions } from './workouts/conversions.ts';
@@ -23,8 +24,8 @@ import { wires } from './workouts/wires.ts';
 /** Asked in this order; the first that knows the question answers it. A new subject is one file and one line here. */
 const workouts: readonly Workout[] = [
   due,
-  leakSize,
   wires,
+  leakSize,
   absolutes,
   weather,
   waterMade,
@@ -52,7 +53,7 @@ export const workOut = (ask: Ask, standing: Standing, sheet: Sheet): Worked | nu
       if (worked) return worked;
     } catch (error) {
       if (!(error instanceof ImpossibleInput)) throw error;
-      return { words: `not worked out: ${error.message}`, lines: [] };
+      return { words: `not worked out: ${impossibleWords(error, sheet)}`, lines: [] };
     }
   }
   return null;

@@ -133,8 +133,8 @@ describe('questions on the kPa and millimetre coach', () => {
 
 describe('what cannot be', () => {
   it.each([
-    ['how much water at 300 F 70 %', /temperature is/],
-    ['wire for 30 A over 0 ft', /wire length is 0/],
+    ['how much water at 300 F 70 %', /temperature 300 F cannot be: air of that humidity/],
+    ['wire for 30 A over 0 ft', /wire length 0 ft cannot be: it must be a number above 0 ft/],
   ])('%s is said, not raised', (words, says) => {
     expect(worked(words, juniper).words).toMatch(says);
   });

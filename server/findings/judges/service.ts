@@ -1,5 +1,6 @@
 /** Work done that the sheet asks for at intervals: when it is due next. */
 import type { WorkFact } from '../../../intents/shapes.ts';
+import { ImpossibleInput } from '../../core/quantity.ts';
 import { type Judge, readings, sheetInput, sheetSource } from '../case.ts';
 import type { Finding } from '../finding.ts';
 import { dateWords, serviceDue, serves } from '../service-due.ts';
@@ -9,7 +10,16 @@ export const service: Judge = {
   subject: 'service',
   judge: (c) => {
     const works = c.fresh.filter((f): f is WorkFact => f.is === 'work' && f.done);
-    const odometer = readings(c, 'odometer').at(-1);
+    const all = readings(c, 'odometer');
+    const odometer = all.at(-1);
+    const before = all.at(-2);
+    // an odometer that fell is a slip of the finger, and would put what is due in the wrong place
+    if (odometer && before && c.fresh.some((f) => f.id === odometer.id) && odometer.amount.v.si < before.amount.v.si)
+      throw new ImpossibleInput(
+        'odometer',
+        odometer.amount.v.si,
+        (write) => `it was ${write(before.amount.v.si)} before and cannot run backwards`,
+      );
     if (works.length === 0) return [];
     return serviceDue(c, works.at(-1)!.at).flatMap(({ item, field, last, due }): Finding[] => {
       if (!last || !due || !works.some((w) => w.id === last.id && serves(item, w))) return [];

@@ -4,6 +4,7 @@
  */
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { kneeOf } from '../../core/fall-shape.ts';
+import { ImpossibleInput } from '../../core/quantity.ts';
 import { readingDeviation } from '../../core/reading-error.ts';
 import { type Case, type Judge, atmosphereOf, latest, middle, stateAt } from '../case.ts';
 import type { Finding } from '../finding.ts';
@@ -131,7 +132,10 @@ const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
   const cutOut = switchRange(c, 'cut-out');
   const start = known ? middle(known.amount.v) : (cutOut?.high?.si ?? null);
   const { p: atmosphere, input } = atmosphereOf(c);
-  const from = Math.max(start ?? 7e5, fall * 1.2);
+  if (!known && start !== null && fall > start)
+    throw new ImpossibleInput('fall', fall, (write) => `it cannot be more than the ${write(start)} of cut-out`);
+  // a last reading below the fall was taken after it
+  const from = known && start !== null && fall > start ? start + fall : (start ?? Math.max(7e5, fall * 1.2));
   const sd = readingDeviation(divisionOf(c, fact));
   const at = fact.at;
   const points: Timed[] = [

@@ -35,14 +35,12 @@ const span = (q: Question): { from: number; to: number; assumed: string[] } | nu
 
 const pumpUp = (q: Question): Worked | null => {
   const s = span(q);
-  if (!s || s.to <= s.from)
-    return s
-      ? null
-      : {
-          words: 'to what pressure?',
-          lines: [],
-          wants: { field: 'supply.cutOut', question: 'At what pressure should the pump stop?' },
-        };
+  if (!s)
+    return {
+      words: 'to what pressure?',
+      lines: [],
+      wants: { field: 'supply.cutOut', question: 'At what pressure should the pump stop?' },
+    };
   const unit = q.c.sheet.units.pressure;
   const expected = expectedPumpUp(q.c, s.from, s.to, q.c.standing.state.panel);
   if (!expected)

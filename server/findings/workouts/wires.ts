@@ -1,7 +1,7 @@
 /** Wire for a current over a length, drop over a wire, what the circuit's own copper should lose, battery from its volts. */
 import { roomTemperature } from '../../core/air.ts';
 import { chargeBand, restedTables } from '../../core/battery.ts';
-import { si } from '../../core/quantity.ts';
+import { positive, si } from '../../core/quantity.ts';
 import { dropOf, gaugeName, smallestWireFor, wireResistance } from '../../core/wire.ts';
 import { type Input, latest, middle, physics } from '../case.ts';
 import { shown, typed } from '../show.ts';
@@ -60,7 +60,7 @@ const wireFor = (q: Question): Worked | null => {
       wants: { field: 'pump.current', question: 'What current should the pump draw, lowest and highest?' },
     };
   const allowed = allowance(q);
-  const trip = 2 * length.si;
+  const trip = 2 * positive('wire length', length.si);
   const n = smallestWireFor(si(current.a), si(trip), si(allowed.v), roomTemperature);
   const loses = (awg: number): string =>
     `AWG ${gaugeName(awg)}: ${volts(dropOf(si(current.a), wireResistance(awg, si(trip), roomTemperature)))}`;
@@ -95,7 +95,7 @@ const dropOver = (q: Question, awg: number | null): Worked | null => {
           {
             name: `${length.text} and back of AWG ${gaugeName(awg)}`,
             awg,
-            length: 2 * length.si,
+            length: 2 * positive('wire length', length.si),
             from: 'said in the question',
           },
         ]
