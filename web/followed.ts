@@ -76,7 +76,8 @@ export class Followed {
   }
 
   cameEarlier(frame: Frame<'earlier'>): void {
-    if (this.state === null || !this.is(frame.session)) return;
+    // what was stopped and comes all the same is let go
+    if (this.state === null || !this.is(frame.session) || !this.fetching) return;
     this.fetching = false;
     const before = missing(this.state);
     this.state = addEarlier(this.state, frame.entries);
@@ -95,6 +96,11 @@ export class Followed {
     if (this.state === null || this.fetching || missing(this.state) === 0) return;
     const { session } = this.state;
     this.fetching = this.#send({ is: 'earlier', session, before: missing(this.state) + 1, most: tail });
+  }
+
+  /** No more of what stands before: what is here stays. */
+  stop(): void {
+    this.#whole = this.fetching = false;
   }
 
   want(whole: boolean): void {

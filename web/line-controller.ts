@@ -14,6 +14,7 @@ import * as line from './note-line.ts';
 import type { ReadBack } from './read-back.ts';
 import { reader, readerComes } from './reader.ts';
 import { whenIdle } from './when-idle.ts';
+import { Works } from './works.ts';
 
 /** As the protocol has it: a longer note is not cut, it is sent back to be split. */
 export const mostText = 4000;
@@ -41,9 +42,12 @@ export class LineController implements ReactiveController {
   pad = false;
   pictures: readonly string[] = [];
   back: ReadBack | null = null;
+  /** Files being read and pictures being shrunk. */
+  readonly works: Works;
 
   constructor(host: LineHost) {
     this.#host = host;
+    this.works = new Works(host);
     host.addController(this);
   }
 
@@ -179,28 +183,45 @@ export class LineController implements ReactiveController {
   }
 
   async addPictures(files: readonly File[]): Promise<void> {
-    const { takePicture } = await import('./photos.ts');
-    for (const file of files) {
-      const took = await takePicture(file);
-      if ('words' in took) this.#host.trouble = took.words;
-      else this.pictures = [...this.pictures, took.key];
-      this.#host.requestUpdate();
-    }
+    const words = (i: number): string =>
+      `shrinking ${files[i]?.name ?? ''}${files.length > 1 ? `, ${i + 1} of ${files.length}` : ''}…`;
+    await this.works.run(words(0), async (signal, say) => {
+      const { takePicture } = await import('./photos.ts');
+      for (const [i, file] of files.entries()) {
+        say(words(i), files.length > 1 ? i / files.length : null);
+        const took = await takePicture(file, signal);
+        if (took === null) return;
+        if ('words' in took) this.#host.trouble = took.words;
+        else this.pictures = [...this.pictures, took.key];
+        this.#host.requestUpdate();
+      }
+    });
   }
 
   /** Pictures go with the note; any other file is taken for a logger's, and its note stands in the line to be sent. */
   async addFiles(files: readonly File[]): Promise<void> {
     const pictures = files.filter((f) => f.type.startsWith('image/'));
     if (pictures.length > 0) await this.addPictures(pictures);
-    for (const file of files) {
-      if (pictures.includes(file)) continue;
-      this.#host.told = `reading ${file.name}…`;
-      const { noteOfFile } = await import('./logger.ts');
-      const got = await noteOfFile(file, this.text, this.#host.zone);
-      this.#host.told = 'said' in got ? got.said.join(' ') : '';
-      if ('trouble' in got) this.#host.trouble = got.trouble;
-      else this.#set(line.replaceText(this.state, got.text));
-    }
+    for (const file of files) if (!pictures.includes(file)) await this.#addLogger(file);
+  }
+
+  async #addLogger(file: File): Promise<void> {
+    const line0 = this.text;
+    const session = this.#session;
+    this.#host.told = '';
+    await this.works.run(`reading ${file.name}…`, async (signal) => {
+      const { readLogger } = await import('./logger-errand.ts');
+      const got = await readLogger({ file, line: line0, zone: this.#host.zone, at: Date.now() }, signal);
+      if (signal.aborted || session !== this.#session) return;
+      if ('trouble' in got) {
+        this.#host.trouble = got.trouble;
+        return;
+      }
+      this.#host.told = got.said.join(' ');
+      // what stood in the line told what the file leaves open and gives way; what was typed since is kept
+      const since = this.text === line0 ? '' : `${this.text.trim()}\n`;
+      this.#set(line.replaceText(this.state, `${since}${got.text}`));
+    });
   }
 
   dropPicture(key: string): void {

@@ -12,28 +12,36 @@ export const mostBytes = 60e6;
 /** A picture's name is the hash of its bytes. */
 const isHash = (id: unknown): id is string => typeof id === 'string' && /^[a-f0-9]{64}$/.test(id);
 
-/** Shrinks and keeps a picture; words for the person when it cannot be one. */
-export const takePicture = async (file: File): Promise<{ key: string } | { words: string }> => {
+/** Shrinks and keeps a picture; words for the person when it cannot be one; null: it was stopped. */
+export const takePicture = async (
+  file: File,
+  signal?: AbortSignal,
+): Promise<{ key: string } | { words: string } | null> => {
+  const stopped = (): boolean => signal?.aborted === true;
   if (file.size > mostBytes)
     return { words: `${file.name} is ${Math.round(file.size / 1e6)} MB: too big, at most 60 MB` };
   let bitmap: ImageBitmap;
   try {
     bitmap = await createImageBitmap(file, { imageOrientation: 'from-image' });
   } catch {
-    return { words: `${file.name} is not a picture that this browser can open` };
+    return stopped() ? null : { words: `${file.name} is not a picture that this browser can open` };
   }
   const scale = Math.min(1, longest / Math.max(bitmap.width, bitmap.height));
   const canvas = document.createElement('canvas');
   canvas.width = Math.max(1, Math.round(bitmap.width * scale));
   canvas.height = Math.max(1, Math.round(bitmap.height * scale));
-  canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
+  if (!stopped()) canvas.getContext('2d')?.drawImage(bitmap, 0, 0, canvas.width, canvas.height);
   bitmap.close();
+  if (stopped()) return null;
   const blob = await new Promise<Blob | null>((resolve) => canvas.toBlob(resolve, 'image/jpeg', quality));
+  if (stopped()) return null;
   if (blob === null) return { words: `${file.name} could not be shrunk` };
   const key = newId();
   const picture: Picture = { key, blob, width: canvas.width, height: canvas.height, words: file.name.slice(0, 80) };
   if (!(await cellar.keepPicture(picture))) return { words: 'this browser has no room left for pictures' };
-  return { key };
+  if (!stopped()) return { key };
+  await cellar.dropPicture(key);
+  return null;
 };
 
 /** 'later': not reached, try again; 'refused': the server will not have it. */

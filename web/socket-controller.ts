@@ -101,6 +101,17 @@ export class SocketController implements ReactiveController {
     this.#changed();
   }
 
+  /** The rest of a transcript that was stopped. */
+  whole(): void {
+    this.#followed.want(true);
+    this.#changed();
+  }
+
+  stopFetching(): void {
+    this.#followed.stop();
+    this.#changed();
+  }
+
   /** A new session; its id is made here, so that it can be opened and typed into before the server is reached. */
   open(coach: string, by: string, practice?: number): string {
     const session = newId();

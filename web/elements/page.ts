@@ -198,6 +198,7 @@ export class SoapPage extends LitElement {
                       html`<soap-transcript
                         .controller=${c}
                         .state=${state}
+                        ?fetching=${c.fetching}
                         .coach=${name}
                         .by=${this.#who}
                       ></soap-transcript>`,

@@ -3,6 +3,7 @@ import { LitElement, html, nothing, type PropertyValues } from 'lit';
 import { createRef, ref } from 'lit/directives/ref.js';
 import { announcement } from '../announce.ts';
 import { Asked } from '../asked.ts';
+import { workView } from '../blocks/work.ts';
 import { chipsFor } from '../chips.ts';
 import { told } from '../events.ts';
 import { exchangesOf, takenBack, type Exchange } from '../exchanges.ts';
@@ -10,6 +11,7 @@ import { LineController } from '../line-controller.ts';
 import { mayWrite, whyNot, type Role } from '../may.ts';
 import { base, keys } from '../look/base.ts';
 import { sessionLook } from '../look/session.ts';
+import { workLook } from '../look/work.ts';
 import { readerComes } from '../reader.ts';
 import type { Pending } from '../outbox.ts';
 import { missing, type SessionState } from '../session-state.ts';
@@ -43,7 +45,7 @@ export class SoapSession extends LitElement {
     told: { state: true },
     low: { state: true },
   };
-  static override styles = [base, keys, sessionLook];
+  static override styles = [base, keys, sessionLook, workLook];
 
   declare controller: SocketController;
   declare state: SessionState;
@@ -96,6 +98,7 @@ export class SoapSession extends LitElement {
       if (!this.#closed && this.#mayWrite) void this.#line.addFiles([...(e.dataTransfer?.files ?? [])]);
     });
     this.addEventListener('soap-earlier', () => this.controller.earlier());
+    this.addEventListener('soap-no-more', () => this.controller.stopFetching());
     this.addEventListener('soap-refused', (e) => {
       const { key, what } = (e as CustomEvent<{ key: string; what: 'again' | 'drop' }>).detail;
       const text = this.controller.takeBack(key);
@@ -211,6 +214,7 @@ export class SoapSession extends LitElement {
                 ><button type="button" class="link" @click=${() => (this.trouble = '')}>close</button>
               </p>`
         }
+        ${this.#line.works.list.map(workView)}
         ${this.told === '' ? nothing : html`<p class="told" role="status">${this.told}</p>`}
         <soap-timer
           ?small=${this.#line.pad && !this.wide}

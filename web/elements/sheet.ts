@@ -5,8 +5,10 @@ import type { Block } from '../../server/chat/reply.ts';
 import type { Exchange } from '../exchanges.ts';
 import { complaints } from '../complaints.ts';
 import { keyRow } from '../blocks/key-row.ts';
+import { workView } from '../blocks/work.ts';
 import { base, keys } from '../look/base.ts';
 import { sheetLook } from '../look/sheet.ts';
+import { workLook } from '../look/work.ts';
 import { day } from '../show.ts';
 import { whenIdle } from '../when-idle.ts';
 import './exchange.ts';
@@ -34,7 +36,7 @@ export class SoapSheet extends LitElement {
     reading: { type: Boolean },
     shown: { state: true },
   };
-  static override styles = [base, keys, sheetLook];
+  static override styles = [base, keys, sheetLook, workLook];
 
   declare list: readonly Exchange[];
   declare loading: boolean;
@@ -143,6 +145,19 @@ export class SoapSheet extends LitElement {
     this.#put = this.scrollTop;
   }
 
+  /** What stands before the first note drawn: the key that brings it, or how it comes and the key that stops it. */
+  #before(from: number): unknown {
+    if (from === 0 && this.fetching)
+      return workView({
+        words: `fetching earlier notes, ${this.missing} entries before these…`,
+        part: null,
+        stop: () => this.dispatchEvent(new CustomEvent('soap-no-more', { bubbles: true, composed: true })),
+      });
+    return html`<div class="earlier">
+      <button type="button" class="key small" @click=${() => this.#earlier()}>earlier notes</button>
+    </div>`;
+  }
+
   protected override render(): unknown {
     const from = Math.max(0, this.list.length - this.shown);
     const list = this.list.slice(from);
@@ -151,20 +166,7 @@ export class SoapSheet extends LitElement {
     // a session of today needs no date on it
     let before = list.every((x) => day(x.at, this.zone) === today) ? today : '';
     return html`
-      ${
-        from > 0 || this.missing > 0
-          ? html`<div class="earlier">
-              <button
-                type="button"
-                class="key small"
-                ?disabled=${from === 0 && this.fetching}
-                @click=${() => this.#earlier()}
-              >
-                ${from === 0 && this.fetching ? 'fetching earlier notes…' : 'earlier notes'}
-              </button>
-            </div>`
-          : nothing
-      }
+      ${from > 0 || this.missing > 0 ? this.#before(from) : nothing}
       ${this.loading && list.length === 0 ? html`<p class="note" role="status">fetching the session…</p>` : nothing}
       ${repeat(
         list,

@@ -2,40 +2,86 @@
 import { LitElement, html, nothing } from 'lit';
 import { blockView } from '../blocks/block.ts';
 import { tablesView } from '../blocks/tables.ts';
+import { workView } from '../blocks/work.ts';
 import { drawings } from '../draw/look.ts';
-import { exchangesOf, type NoteExchange } from '../exchanges.ts';
+import type { Entry } from '../../server/session/entry.ts';
+import { exchangesOf, type Exchange, type NoteExchange } from '../exchanges.ts';
 import { base, keys } from '../look/base.ts';
 import { blocks } from '../look/blocks.ts';
 import { tables } from '../look/tables.ts';
+import { workLook } from '../look/work.ts';
 import { hashOf } from '../route.ts';
-import type { SessionState } from '../session-state.ts';
+import { missing, type SessionState } from '../session-state.ts';
 import { clock, date, day } from '../show.ts';
 import type { SocketController } from '../socket-controller.ts';
 import { ledTo, type Onward } from '../led-to.ts';
 import { tablesOf, type Tables } from '../transcript.ts';
+import { whenIdle } from '../when-idle.ts';
+
+type Reading = { of: readonly Entry[]; t: Tables; on: ReturnType<typeof ledTo>; list: Exchange[] };
+
+/** Exchanges drawn in one go. */
+const stretch = 300;
 
 export class SoapTranscript extends LitElement {
   static override properties = {
     controller: { attribute: false },
     state: { attribute: false },
+    fetching: { type: Boolean },
     coach: {},
     by: {},
     remarking: { state: true },
+    drawn: { state: true },
   };
-  static override styles = [base, keys, blocks, drawings, tables];
+  static override styles = [base, keys, blocks, drawings, tables, workLook];
 
   declare controller: SocketController;
   declare state: SessionState;
+  /** Earlier entries are on their way. */
+  declare fetching: boolean;
   declare coach: string;
   declare by: string;
   /** The entry a remark is being written about. */
   declare remarking: number | null;
+  /** Exchanges drawn so far of a long session: the page answers between one stretch and the next. */
+  declare drawn: number;
+  #held: Reading | null = null;
 
   constructor() {
     super();
+    this.fetching = false;
     this.coach = '';
     this.by = '';
     this.remarking = null;
+    this.drawn = stretch;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('beforeprint', this.#whole);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    removeEventListener('beforeprint', this.#whole);
+  }
+
+  /** Paper gets all of it, whatever is drawn on the screen so far. */
+  #whole = (): void => {
+    this.drawn = Infinity;
+    this.performUpdate();
+  };
+
+  protected override willUpdate(changed: Map<string, unknown>): void {
+    const before = changed.get('state') as SessionState | undefined;
+    if (before !== undefined && before.session !== this.state.session) this.drawn = stretch;
+  }
+
+  protected override updated(): void {
+    if (!this.fetching && this.drawn < this.state.entries.length)
+      whenIdle(() => {
+        this.drawn += stretch;
+      });
   }
 
   get #zone(): string | undefined {
@@ -68,24 +114,43 @@ export class SoapTranscript extends LitElement {
     </button>`;
   }
 
+  /** Of the same entries the same: a long one is not read anew with each stretch that is drawn. */
+  #read(of: readonly Entry[]): Reading {
+    if (this.#held?.of !== of) this.#held = { of, t: tablesOf(of), on: ledTo(of), list: exchangesOf(of, []) };
+    return this.#held;
+  }
+
+  #acts(): unknown {
+    const { session } = this.state;
+    return html`<nav class="acts" aria-label="transcript">
+      <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
+      <button type="button" class="key small" @click=${() => print()}>print</button>
+      <a class="key small" href=${hashOf({ at: 'paper', page: 'report', of: session, from: null })}>report</a>
+      <a class="key small" href=${`/session/${session}.csv`} download>CSV</a>
+      <a class="key small" href=${`/session/${session}.json`} download>JSON</a>
+    </nav>`;
+  }
+
   protected override render(): unknown {
     const { entries, session } = this.state;
     const first = entries[0];
     const last = entries.at(-1);
     const zone = this.#zone;
-    const t = tablesOf(entries);
-    const on = ledTo(entries);
-    const list = exchangesOf(entries, []);
+    if (this.fetching)
+      return html`<div class="paper">
+        ${this.#acts()}
+        <h1>${this.coach}</h1>
+        ${workView({
+          words: `fetching the transcript: ${entries.length} of ${last?.seq ?? 0} entries…`,
+          part: entries.length / (last?.seq ?? 1),
+          stop: () => this.controller.stopFetching(),
+        })}
+      </div>`;
+    const { t, on, list } = this.#read(entries);
     const typed = [...new Set(list.filter((x) => x.is === 'note').map((x) => x.by))];
     const complaint = list.find((x) => x.is === 'note');
     return html`<div class="paper">
-      <nav class="acts" aria-label="transcript">
-        <a class="key small" href=${hashOf({ at: 'session', session })}>back to the sheet</a>
-        <button type="button" class="key small" @click=${() => print()}>print</button>
-        <a class="key small" href=${hashOf({ at: 'paper', page: 'report', of: session, from: null })}>report</a>
-        <a class="key small" href=${`/session/${session}.csv`} download>CSV</a>
-        <a class="key small" href=${`/session/${session}.json`} download>JSON</a>
-      </nav>
+      ${this.#acts()}
       <header class="head">
         <h1>${this.coach}</h1>
         <p>
@@ -93,6 +158,14 @@ export class SoapTranscript extends LitElement {
           · typed by ${typed.join(', ') || 'nobody yet'} · ${entries.length} entries · session ${session}
         </p>
         ${complaint?.is === 'note' ? html`<p class="quote">“${complaint.text}”</p>` : nothing}
+        ${
+          missing(this.state) > 0
+            ? html`<p class="no-print">
+                The first ${missing(this.state)} entries are not here.
+                <button type="button" class="key small" @click=${() => this.controller.whole()}>fetch the rest</button>
+              </p>`
+            : nothing
+        }
       </header>
       ${tablesView(t, {
         time: (at) => this.#time(at),
@@ -104,7 +177,7 @@ export class SoapTranscript extends LitElement {
       })}
       <section>
         <h2>As it went</h2>
-        ${list.map((x) =>
+        ${list.slice(0, this.drawn).map((x) =>
           x.is === 'note'
             ? this.#note(x, t, on.get(x.note?.seq ?? 0) ?? [])
             : html`<div class="row mark">
