@@ -353,7 +353,7 @@ const subjects: readonly Subject[] = [
       },
       {
         notes: ['toe lr front wheel 0.00 deg, toe rr front wheel 0.30 deg in'],
-        says: /^rear forward pair: total toe 0\.3 deg in, thrust 0\.15 deg to the left/,
+        says: /^rear forward pair: total toe 0\.30 deg in, thrust 0\.15 deg to the left/,
         high: '0.10 deg',
         from: /sheet: alignment\.thrust/,
       },
@@ -551,9 +551,12 @@ describe.each(subjects)('$subject', ({ psi, kPa }) => {
     const told = toldIn(blocks);
     const hit = told.find((t) => says.test(t.words));
     expect(hit, `${says} among\n${told.map((t) => t.words).join('\n')}`).toBeDefined();
-    if (low !== undefined) expect(hit?.low).toBe(low);
-    if (high !== undefined) expect(hit?.high).toBe(high);
+    // what a row does not name is not looked at
+    expect({
+      low: low && hit?.low,
+      high: high && hit?.high,
+      picture: picture && hit?.picture,
+    }).toEqual({ low, high, picture });
     expect(hit?.source).toMatch(from);
-    if (picture !== undefined) expect(hit?.picture).toBe(picture);
   });
 });
