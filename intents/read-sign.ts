@@ -192,6 +192,20 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   let loc = placeOfSign(w, c, index, name);
   // "it takes too long": only a part can be too long
   if (name === 'wrong part' && / (?:long|short)$|than/.test(item.phrase) && loc?.p.part !== 'shock') return index + 1;
+  // "cycles normal now": as often as it should, not short
+  if (
+    name === 'short cycles' &&
+    /^(?:cycles|cycling|cycle)$/.test(item.phrase) &&
+    ahead?.k === 'sign' &&
+    (ahead.v === 'ok' || ahead.v === 'works') &&
+    !neg
+  ) {
+    neg = ahead;
+    use(w, ahead);
+  }
+  // "restarts fine": against the pressure it stopped at
+  if (name === 'starts' && /^restart/.test(item.phrase))
+    c.often ??= { k: 'often', v: 'restart', span: item.span, phrase: item.phrase };
   // "left bags and line soaped no bubbles": the line that was soaped, with its side
   const worked = w.facts.findLast((f) => f.is === 'work');
   const soaped = worked?.what.v === 'soaped' ? takePlace(worked.where.v) : null;

@@ -47,7 +47,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'quits hot':
     'quits hot|shuts itself off|shuts itself down|shuts off on its own|cuts out on its own|goes off on its own|quits when warm|overheats and stops|overheats and shuts off|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
   starts:
-    'pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine',
+    'restarts|restarted|starts back up|pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine',
   works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
     'not working|not good working|not work good|no work good|not working good|not working right|not n/w|not operational|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|has had it|had its day|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',

@@ -1,5 +1,8 @@
 /** Commands to the assistant: steps of a guide, timers, practice, report, closing. */
 import type { Ask } from '../../intents/shapes.ts';
+import { provedWords } from '../faults/after.ts';
+import { openProof, provedOf } from '../faults/proof.ts';
+import { weigh } from '../faults/weigh.ts';
 import { guideById, guideEnded, stepBlock } from '../guides/steps.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -57,7 +60,7 @@ export const commandBlocks = (ask: Ask, standing: Folded, sheet: Sheet): Block[]
       return [
         say(
           'Sign it off with "close" at the top of the session: initials, and what you leave it as.',
-          closing(standing),
+          closing(standing, sheet),
         ),
       ];
     case 'save sheet':
@@ -71,13 +74,24 @@ export const commandBlocks = (ask: Ask, standing: Folded, sheet: Sheet): Block[]
   }
 };
 
-const closing = (standing: Folded): string[] => [
+const closing = (standing: Folded, sheet: Sheet): string[] => [
   ...standing.pending.map((g) => `Not answered: ${g.words}`),
-  ...(standing.facts.some(
+  ...proofLines(standing, sheet),
+];
+
+/** What proves the repair, before and after; else what is still to be shown. */
+const proofLines = (standing: Folded, sheet: Sheet): string[] => {
+  const w = weigh(standing, sheet);
+  const proved = provedOf(w, standing);
+  if (proved) return [provedWords(proved, standing.complaint)];
+  const open = openProof(w, standing);
+  if (open) return [`Still to be shown: ${open.check.words}`];
+  return untested(standing);
+};
+
+const untested = (standing: Folded): string[] =>
+  standing.facts.some(
     ({ fact }) => fact.is === 'work' && (fact.what.v === 'overnight tested' || fact.what.v === 'road tested'),
   )
     ? []
-    : [
-        'No proof typed yet: overnight in AUTO for a standing complaint, a road test and recheck for arms and bellows.',
-      ]),
-];
+    : ['No proof typed yet: overnight in AUTO for a standing complaint, a road test and recheck for arms and bellows.'];

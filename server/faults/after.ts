@@ -1,79 +1,13 @@
-/** After a repair: the proof that fits the complaint, what brought the fault on, and what else it may have done. Pure. */
+/** After a repair: what brought the fault on, what else it may have done, and the words that ask for the proof. Pure. */
 import type { Block } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { faultOf } from './catalogue.ts';
 import type { Check } from './check.ts';
-import { checkOf, confirmOf } from './checks.ts';
-import type { Evidence } from './evidence.ts';
+import { confirmOf } from './checks.ts';
 import type { Fault } from './fault.ts';
-import { kindOfSee } from './observables.ts';
-import type { Mend } from './situation.ts';
+import { likely, type Mended, mendedFaults, type Proved } from './proof.ts';
 import { type Weighed, weigh } from './weigh.ts';
-
-/** What was complained of, by observable, and the check that shows it gone. */
-const proofs: readonly (readonly [check: string, kinds: readonly string[]])[] = [
-  [
-    'overnight',
-    ['overnight', 'as found', 'coach overnight', 'tank as found', 'fall stops', 'height auto', 'height shut'],
-  ],
-  [
-    'hold auto',
-    ['tank fall auto', 'tank fall shut', 'tank fall outlet closed', 'tank bubbles at', 'soap supply', 'soap tank'],
-  ],
-  ['runs on', ['pump past cut-out', 'cut-out', 'relief look']],
-  ['restart', ['pump restart']],
-  ['pump-up', ['pump-up', 'pump-up shut', 'quits hot', 'pump hot', 'filter look', 'hand at intake']],
-  ['pump cycles', ['pump duty', 'pump cycles auto', 'pump cycles shut', 'hiss after stop']],
-  [
-    'pump call',
-    [
-      'pump called',
-      'pump quiet',
-      'quiet at',
-      'motor volts',
-      'battery volts',
-      'motor legs',
-      'fuse look',
-      'switch volts',
-      'relay volts',
-    ],
-  ],
-  ['tyre wear look', ['tyre wear']],
-];
-
-export const proofFor = (evidence: readonly Evidence[], complaintSeq: number | undefined, standing: boolean): Check => {
-  if (standing) return checkOf('overnight')!;
-  const about = evidence.filter((e) => e.seq === complaintSeq || complaintSeq === undefined);
-  const kinds = new Set((about.length > 0 ? about : evidence).map((e) => kindOfSee(e.see)));
-  return checkOf(proofs.find(([, list]) => list.some((k) => kinds.has(k)))?.[0] ?? 'drive')!;
-};
-
-export type Mended = { readonly fault: Fault; readonly mend: Mend; readonly p: number };
-
-/** Faults that were likely there and have been worked on, likeliest first: chance that it was there and is gone. */
-export const mendedFaults = (w: Weighed): Mended[] => {
-  const m = w.model.faults.length;
-  const out: Mended[] = [];
-  for (let c = m; c < w.faultOfCause.length; c++)
-    out.push({ fault: w.model.faults[w.faultOfCause[c]!]!, mend: w.mendedAt[c]!, p: w.posterior.marginals[c]! });
-  return out.filter((x) => !x.fault.innocent).toSorted((a, b) => b.p - a.p);
-};
-
-const likely = 0.3;
-
-/** The proof that stands out: something likely was mended, and nothing since has shown that it helped. */
-export const openProof = (w: Weighed, standing: Standing): { check: Check; mended: Mended } | null => {
-  const [top] = mendedFaults(w);
-  if (!top) return null;
-  const together = mendedFaults(w).reduce((s, x) => s + x.p, 0);
-  if (together < likely) return null;
-  const check = proofFor(w.evidence, standing.complaint?.seq, standing.complaint?.standing ?? false);
-  const settles = new Set(check.settles);
-  const covers = [...check.settles, ...check.settles.map((s) => s.replace('overnight', 'as found'))];
-  const since = w.evidence.some((e) => e.clock > top.mend.clock && (settles.has(e.see) || covers.includes(e.see)));
-  return since ? null : { check, mended: top };
-};
 
 const sameSide = (a: Fault, b: Fault): boolean => a.side === null || b.side === null || a.side === b.side;
 
@@ -142,11 +76,29 @@ export const whatKilledIt = (standing: Standing, sheet: Sheet): string[] => {
     : [];
 };
 
-export const whyProof = ({ check, mended }: { check: Check; mended: Mended }, w: Weighed): string => {
+export const whyProof = (
+  { check, mended, first }: { check: Check; mended: Mended; first: boolean },
+  w: Weighed,
+): string => {
+  if (!first)
+    return `The other half of the proof: ${mended.mend.words}, and what rides is proved on the road, heights taped again after it.`;
   const after =
     check.id === 'overnight'
       ? 'An overnight complaint is proved overnight, in AUTO'
-      : 'The proof that fits the complaint';
+      : check.id === 'road test'
+        ? 'What rides is proved by a road test and heights taped again after it'
+        : 'The proof that fits the complaint';
   const [root] = causesOf(mended.fault, w);
   return `${after}: ${mended.mend.words}, nothing since shows that it helped. Meanwhile ask what brought it on: ${mended.fault.usually}${root ? ` (${root.title}?)` : ''}.`;
+};
+
+const shownPairs = 3;
+
+/** "Proved": what it was before and is after, in words. */
+export const provedWords = ({ mended, pairs }: Proved, complaint: Standing['complaint']): string => {
+  const told = pairs
+    .slice(0, shownPairs)
+    .map(({ before, after }) => (before === null ? `after: ${after}` : `before: ${before}; after: ${after}`));
+  const was = complaint && pairs.every((p) => p.before === null) ? [`before: ${complaint.words}`] : [];
+  return `Proved: ${mended.mend.words}. ${[...was, ...told].join('. ')}.`;
 };

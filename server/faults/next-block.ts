@@ -21,6 +21,16 @@ export const nextBlock = (standing: Standing, sheet: Sheet): CheckBlock | null =
       guide: next.check.guide,
       ...(next.check.destroys ? { destroys: `It spoils ${next.check.destroys}: write that down first.` } : {}),
     };
+  if (next.is === 'close')
+    return {
+      is: 'check',
+      id: 'close',
+      words: `${next.words} Sign it off with "close", or "not safe to move" if something else stands against it.`,
+      why: 'What was complained of was mended, and the proof that fits it was brought.',
+      hands: 1,
+      wait: 0,
+      keys: next.keys,
+    };
   const { fault } = next;
   return {
     is: 'check',

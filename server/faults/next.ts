@@ -5,7 +5,7 @@
 import type { Key } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { openProof, whyProof } from './after.ts';
+import { provedWords, whyProof } from './after.ts';
 import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
@@ -16,12 +16,14 @@ import { jointTable, type Table } from './information.ts';
 import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
 import { featuresOf } from './model.ts';
 import { kindOfSee, sideOfSee } from './observables.ts';
+import { openProof, provedOf } from './proof.ts';
 import { rankOf } from './rank.ts';
 import { mendsOf } from './situation.ts';
 import { type Weighed, weigh } from './weigh.ts';
 
 export type Next =
   | { is: 'check'; check: Check; why: string; bits: number; hands: number; wait: number; keys: Key[] }
+  | { is: 'close'; words: string; keys: Key[] }
   | { is: 'repair'; fault: Fault; why: string; hands: number; wait: number; keys: Key[] };
 
 export type Candidate = {
@@ -327,6 +329,13 @@ export const nextFrom = (w: Weighed, standing: Standing, sheet: Sheet): Next | n
       keys: proof.check.keys.map(({ label, text }) => ({ label, text })),
     };
   }
+  const proved = provedOf(w, standing);
+  if (proved)
+    return {
+      is: 'close',
+      words: provedWords(proved, standing.complaint),
+      keys: [{ label: 'close', text: 'close the session' }],
+    };
   const hs = hypothesesOf(w);
   if (hs.length === 0) return null;
   const list = candidates(standing, sheet, w, hs);

@@ -18,6 +18,30 @@ export const chassisChecks: readonly CheckRow[] = [
     guide: 'ride height',
   },
   {
+    id: 'road test',
+    words:
+      'Road test it, bumps and a few turns; then on level ground in AUTO, people clear, tape both rear heights again.',
+    settles: ['ride', 'bang', 'left driving', 'right driving'],
+    setting: 'ride height',
+    hands: 25,
+    wait: 0,
+    gate: 'none',
+    destroys: 'how it stood as found',
+    keys: [
+      key(
+        'rides right, level',
+        'road tested, no bounce, both rear level when driving',
+        ['ride', 'fine'],
+        ['left driving', 'level'],
+        ['right driving', 'level'],
+      ),
+      key('still bounces', 'road tested, bounces', ['ride', 'bounces']),
+      key('left low', 'road tested, left rear low when driving', ['left driving', 'low|far low']),
+      key('right low', 'road tested, right rear low when driving', ['right driving', 'low|far low']),
+    ],
+    guide: 'handover',
+  },
+  {
     id: 'tyre wear look',
     words: 'Look across the tandem tyres of both sides: even, one edge, feathered, cupped?',
     settles: ['left tyre wear', 'right tyre wear'],

@@ -74,8 +74,13 @@ export const looks: readonly SignRule[] = [
     rule(true, ['wanders'], ['coach', '', 'axle'], side, [['ride', 'wanders']]),
     rule(true, ['pulls'], ['coach', '', 'axle'], side, [['ride', 'pulls']]),
   ]),
+  rule(false, ['bounces', 'bottoms', 'wanders', 'pulls'], ['coach', '', 'axle', 'wheel', 'shock'], 'any', [
+    ['ride', 'fine'],
+  ]),
   rule(true, ['bangs', 'noisy'], ['coach', '', 'axle', 'wheel', 'shock'], 'none', [['bang', 'yes']]),
-  rule(false, ['bangs', 'noisy'], ['coach', '', 'axle'], 'none', [['bang', 'no']]),
+  rule(false, ['bangs', 'noisy'], ['coach', '', 'axle', 'pin', 'bushing', 'control arm', 'shock', 'wheel'], 'any', [
+    ['bang', 'no'],
+  ]),
   rule(true, ['bent', 'cracked'], ['frame', 'axle', 'bracket'], 'none', [['string check', 'bent']]),
   rule(true, ['ok'], ['axle'], 'none', [['ride', 'fine']], { driving: true }),
   // A straight frame leaves open whether the tandem is square in it.
