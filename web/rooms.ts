@@ -11,6 +11,7 @@ const rooms = {
   menu: () => import('./elements/menu.ts'),
   pad: () => import('./elements/pad.ts'),
   side: () => import('./elements/side.ts'),
+  timer: () => import('./elements/timer.ts'),
   report: () => import('./paper/report.ts'),
   estimate: () => import('./paper/estimate.ts'),
   history: () => import('./paper/history.ts'),

@@ -248,14 +248,14 @@ describe('what is sent to the page', () => {
     // what is fetched behind the reader has been asked for, so that none of it is counted for the next opening
     await until(
       () => Promise.resolve([...asked]),
-      (l) => ['menu', 'pad', 'side'].every((room) => l.some((n) => n.startsWith(room))),
+      (l) => ['menu', 'pad', 'side', 'timer'].every((room) => l.some((n) => n.startsWith(room))),
     );
     asked.length = 0;
     await page.reload();
     await readerCame();
     const upTo = asked.findIndex((n) => n.startsWith('read-back'));
     const opening = asked.slice(0, upTo);
-    expect(opening.some((n) => /^(?:menu|learn|transcript|start|photos)/.test(n))).toBe(false);
+    expect(opening.some((n) => /^(?:menu|learn|transcript|start|photos|timer)/.test(n))).toBe(false);
     let sum = 0;
     for (const name of opening) sum += await size(name);
     expect(sum).toBeGreaterThan(10_000);

@@ -26,7 +26,6 @@ import './line.ts';
 import './next.ts';
 import './plan.ts';
 import './sheet.ts';
-import './timer.ts';
 
 /** A mouse and, most likely, a keyboard; else glass. */
 const hasKeyboard = (): boolean => matchMedia('(hover: hover) and (pointer: fine)').matches;
@@ -111,7 +110,7 @@ export class SoapSession extends LitElement {
     window.visualViewport?.addEventListener('resize', this.#sized);
     this.#sized();
     // behind the first tap on them, and not before the sheet stands
-    whenIdle(() => void readerComes().then(() => (['menu', 'pad', 'side'] as const).forEach(fetchRoom)));
+    whenIdle(() => void readerComes().then(() => (['menu', 'pad', 'side', 'timer'] as const).forEach(fetchRoom)));
   }
 
   override disconnectedCallback(): void {
@@ -135,6 +134,7 @@ export class SoapSession extends LitElement {
       this.#announce();
     }
     if (changed.has('state') || changed.has('pending')) this.#exchanges = exchangesOf(this.state.entries, this.pending);
+    if (this.#timers.length > 0) fetchRoom('timer');
     this.#line.read(this.state.board, this.state.entries);
   }
 
@@ -216,11 +216,15 @@ export class SoapSession extends LitElement {
         }
         ${this.#line.works.list.map(workView)}
         ${this.told === '' ? nothing : html`<p class="told" role="status">${this.told}</p>`}
-        <soap-timer
-          ?small=${this.#line.pad && !this.wide}
-          .timers=${this.#timers}
-          .zone=${board?.reading.zone}
-        ></soap-timer>
+        ${
+          this.#timers.length === 0
+            ? nothing
+            : html`<soap-timer
+                ?small=${this.#line.pad && !this.wide}
+                .timers=${this.#timers}
+                .zone=${board?.reading.zone}
+              ></soap-timer>`
+        }
         ${hidden ? nothing : html`<soap-next .block=${what.block} ?timing=${timing}></soap-next>`} ${this.#writing()}
       </section>
     `;
