@@ -277,7 +277,7 @@ export const numberItem = (
     item.about = 'about';
     next += 4;
   } else if (
-    u &&
+    (u || /^ (?:more or less|give or take)\b/i.test(behind(next))) &&
     /^,? (?:maybe|approx|approximately|roughly|about|ish|more or less|give or take)\b(?! \d)/i.test(behind(next))
   ) {
     item.about ??= 'about';

@@ -10,7 +10,14 @@ import { type Walk, use } from './walk.ts';
 export const settledBare = (w: Walk, item: PlaceItem): boolean => {
   const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
   if (item.p.part !== undefined || item.p.end !== undefined) return true;
-  if (item.bare === 'r' || item.bare === 'l') return has('l') && has('r');
+  // "R panel DOWN": its control
+  const next = w.all[w.all.indexOf(item) + 1];
+  if (next?.k === 'cond' && next.phrase.startsWith('panel')) return true;
+  const across = item.bare === 'l' ? 'right' : 'left';
+  if (item.bare === 'r' || item.bare === 'l')
+    return (
+      (has('l') && has('r')) || w.all.some((i) => i.k === 'place' && i.p.side === across && /^[lr]\b/.test(i.phrase))
+    );
   if (item.bare === 'rh') return w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h|left)/.test(i.phrase));
   if (item.bare === 'ps') return w.all.some((i) => i.k === 'place' && /^(?:ds|driver)/.test(i.phrase));
   return false;

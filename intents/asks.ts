@@ -37,6 +37,9 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
     return { kind: 'meaning', topic: yesNo.groups!['topic']!.trim(), span, words: sentence.text };
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
+    // "0.3 bar in 10 mins too much?"
+    if (/^\S*\d.* too (?:much|many|long|slow|fast|high|low|hot)$/.test(low))
+      return { kind: 'limit', topic: low, span, words: sentence.text };
     const why = /\bwhy\b(?<topic>.*)/.exec(low);
     if (why) return { kind: 'why', topic: why.groups!['topic']!.trim(), span, words: sentence.text };
     const how = /\bhow (?:do|to|i|can|should)\b(?<topic>.*)/.exec(low);

@@ -41,6 +41,16 @@ export const chooseUnit = (
       unit: tapeLike(n) && dimensionOf(w.lastUnit) === 'length' ? 'in' : w.lastUnit,
       from: 'carried',
     };
+  // "tires lr fwd 102 psi lr aft 98": of the tyres spoken of
+  if (
+    !measure &&
+    place &&
+    (wheel || (coachSides(place) && !heightLike(n, ctx))) &&
+    !tapeLike(n) &&
+    ((w.lastMeasure === 'pressure' && takePlace(w.lastReading?.where.v ?? '')?.part === 'tyre') ||
+      (wheel && !inNote && w.all.some((i) => i.k === 'place' && i.p.part === 'tyre')))
+  )
+    return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'carried' };
   if (measure === 'dead band' || measure === 'free play' || measure === 'shim thickness') {
     const unit = tapeLike(n) ? 'in' : n.step < 1 ? ctx.lengthUnit : null;
     return unit ? { measure, unit, from: 'assumed' } : null;
@@ -62,6 +72,9 @@ export const chooseUnit = (
       ? { measure: ctx.open.what ?? 'pressure', unit: ctx.open.unit, from: 'carried', loc: openPlace(w) }
       : null;
   if (own && measure === 'pressure' && (place?.part ? voltParts.has(place.part) : false))
+    return { measure: 'voltage', unit: 'V', from: 'assumed' };
+  // "motor pulling 22 A, battery is 11.6"
+  if (own && measure === 'current' && place?.part === 'battery' && w.lastMeasure === 'current')
     return { measure: 'voltage', unit: 'V', from: 'assumed' };
   if (own && measure === 'current' && n.whole && n.value > 80 && place?.part && pressureParts.has(place.part))
     return null;

@@ -58,7 +58,13 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
   switch (item.k) {
     case 'measure':
       if (w.used.has(item)) return i + 1;
-      c.measure = item;
+      if (!(
+        c.measure &&
+        c.measure.v !== 'height' &&
+        /^(?:measures|measured|tapes|taped|reads|reading)$/.test(item.phrase)
+      ))
+        c.measure = item;
+      else use(w, item);
       // a measure waits for its number; one that gets none says nothing
       if (
         !c.items.some((it, j) => it.k === 'num' && j > i) &&
@@ -95,22 +101,40 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
 };
 
 /** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
-const lists = (w: Walk, c: Clause, before: Clause | undefined): boolean => {
+const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
   const last = w.facts.at(-1);
-  if (before === undefined || before.hard || !c.joined) return false;
+  if (before === undefined || before.hard) return false;
+  // a list ends in "and" or with its sentence; until there it is made of places alone
+  const end = after.findIndex((a) => a.items.some((it) => isContent(it) || it.k === 'neg'));
+  const tail = [c, ...after.slice(0, Math.max(end, 0))].at(-1);
+  if (!c.joined && !(tail?.joined || (tail?.hard && last?.is === 'work' && last.what.v === 'soaped'))) return false;
   return (
-    (last?.is === 'work' && before.items.some((it) => it.k === 'work')) ||
+    (last?.is === 'work' && (before.items.some((it) => it.k === 'work') || last.what.from === 'carried')) ||
     (last?.is === 'sign' && !last.there && before.items.some((it) => it.k === 'sign'))
   );
 };
 
-const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
-  w.lineWhen = null;
+const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): void => {
+  // a time that leads a sentence is of all its readings, until another is said
+  const timed = c.items.some((i) => (i.k === 'num' && i.clock !== undefined) || i.k === 'day');
+  if (!before || before.hard || timed) w.lineWhen = null;
   if (speaksHimself(c)) w.told = false;
   if (c.items.some((i) => i.k === 'told')) w.told = true;
-  w.hunch = c.items.some((i) => i.k === 'hedge');
+  w.hunch = c.items.some(
+    (i, j) =>
+      i.k === 'hedge' &&
+      !(/^(?:looks|seems|appears)/.test(i.phrase) && c.items.slice(j + 1).find((it) => !skippable(it))?.k === 'num'),
+  );
   for (const i of c.items) if (i.k === 'hedge' || i.k === 'told' || i.k === 'often') use(w, i);
-  if (before?.joined && !c.often && before.often && before.items[0] === before.often) c.often = before.often;
+  if (
+    before &&
+    !before.hard &&
+    !c.often &&
+    before.often &&
+    ((before.joined && before.items[0] === before.often) ||
+      (before.often.v === 'driving' && before.items.every((it) => it === before.often || skippable(it))))
+  )
+    c.often = before.often;
   const last = w.facts.at(-1);
   if (
     c.often &&
@@ -137,17 +161,43 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   if (w.heading && !c.items.some((it) => it.k === 'measure')) c.measure ??= w.heading;
   else w.heading = null;
   const real = c.items.filter((it) => !skippable(it));
+  // "rear toe: LR fwd 0.1 in": an end may stand before it
+  const lead = real[0];
+  const head0 =
+    real.length === 1
+      ? lead
+      : real.length === 2 && lead?.k === 'place' && !lead.p.side && !lead.p.part
+        ? real[1]
+        : undefined;
   if (
-    real.length === 1 &&
-    real[0]!.k === 'measure' &&
+    head0?.k === 'measure' &&
     !c.hard &&
-    ['camber', 'toe', 'height', 'load', 'voltage', 'voltage drop', 'current'].includes(real[0]!.v)
+    ['camber', 'toe', 'height', 'load', 'voltage', 'voltage drop', 'current'].includes(head0.v)
   ) {
-    w.heading = real[0]!;
-    use(w, real[0]);
+    w.heading = head0;
+    use(w, head0);
   }
   const idle = c.items.findLast((it): it is Measured => it.k === 'measure');
   w.waiting = idle && !c.items.some((it) => it.k === 'num') ? idle : null;
+  // "camber 0.5 degree, the top is in": which way, said after it
+  const [way] = real;
+  const leaned = w.facts.at(-1);
+  if (
+    real.length === 1 &&
+    way?.k === 'dir' &&
+    leaned?.is === 'reading' &&
+    (leaned.what.v === 'camber' || leaned.what.v === 'toe') &&
+    leaned.amount.v.si > 0 &&
+    way.v === 'out'
+  )
+    leaned.amount = {
+      ...leaned.amount,
+      v: { ...leaned.amount.v, si: -leaned.amount.v.si },
+      spans: [...leaned.amount.spans, way.span],
+    };
+  if (real.length === 1 && way?.k === 'dir') use(w, way);
+  if (w.waiting?.v === 'free play' && c.places.length === 1) w.subject = locOf(w, c.items[c.places[0]!] as PlaceItem);
+  if (w.waiting?.v === 'delay') w.lastMeasure = 'delay';
   // "bounces and wanders on the highway": both
   const lastFact = w.facts.at(-1);
   if (
@@ -176,7 +226,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
       use(w, item);
       return;
     }
-    if ((before?.joined || lists(w, c, before)) && readShared(w, c)) return;
+    if ((before?.joined || lists(w, c, before, after)) && readShared(w, c)) return;
     const said = locOf(w, item);
     const kin = w.subject?.p.part;
     // "not the right bag, only left": the same part
@@ -217,7 +267,12 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
       it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration' && !w.used.has(it),
   );
   w.spell =
-    lasted && c.items.some((it) => it.k === 'cond' && /^(?:panel|settled|key|tank outlet|pump running|arm)/.test(it.v))
+    lasted &&
+    c.items.some(
+      (it, i) =>
+        (it.k === 'cond' && /^(?:panel|settled|key|tank outlet|pump running|arm)/.test(it.v)) ||
+        (it.k === 'sign' && it.phrase === 'hold' && c.items[i - 1] === lasted),
+    )
       ? lasted
       : null;
   w.planned = c.joined && (w.planned || planned(c, c.items.length));
@@ -225,17 +280,44 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined): void => {
   w.listed = [];
 };
 
+/** "bubbles at the crimp, none at the fitting": a bag's fitting, and the line after a bag, are its own. */
+const sameLine = (facts: readonly Fact[]): void => {
+  facts.forEach((f, i) => {
+    const side = f.where.from === 'carried' ? /^(left|right|both) (?:fitting|line)$/.exec(f.where.v)?.[1] : undefined;
+    if (side && facts.slice(0, i).some((g) => g.where.v.startsWith(`${side} bellows`)))
+      f.where = { ...f.where, v: `${side} bellows line` };
+  });
+};
+
+/** "tank drained, 150 ml out": water let out is a work, not a state. */
+const letOut = (facts: Fact[]): void => {
+  if (!facts.some((f) => f.is === 'reading' && f.what.v === 'water drained')) return;
+  facts.forEach((f, i) => {
+    if (f.is !== 'condition' || f.what.v !== 'tank drained' || !f.holds) return;
+    const { holds, ...rest } = f;
+    facts[i] = {
+      ...rest,
+      is: 'work',
+      what: { ...f.what, v: 'drained' },
+      where: { v: 'tank', from: 'said', spans: f.what.spans },
+      done: holds,
+    };
+  });
+};
+
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
   const w = startWalk(all, text, context);
   const clauses = clausesOf(all).flatMap((c, i, list) => soapedToo(c, list[i - 1]));
   clauses.forEach((c, i) => {
-    readClause(w, c, clauses[i - 1]);
+    readClause(w, c, clauses[i - 1], clauses.slice(i + 1, i + 6));
     if (c.hard) {
       w.heading = null;
       w.told = false;
       w.spec = false;
     }
   });
+  sameLine(w.facts);
+  letOut(w.facts);
   return { facts: w.facts, ambiguous: w.ambiguous, used: w.used };
 };

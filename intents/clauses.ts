@@ -1,4 +1,5 @@
 /** Cuts settled items into clauses. */
+import { dimensionOf } from '../server/core/units.ts';
 import type { Settled } from './settled.ts';
 import { skippable, type Clause } from './walk.ts';
 
@@ -7,7 +8,14 @@ const longestClause = 60;
 
 /** "cold", "hot" with nothing else said is what was felt, not when. */
 const asSigns = (items: Settled[]): Settled[] => {
-  if (items.some((i) => ['sign', 'work', 'cond', 'change'].includes(i.k))) return items;
+  if (
+    items.some(
+      (i) =>
+        ['sign', 'work', 'cond', 'change'].includes(i.k) ||
+        (i.k === 'num' && i.unit !== null && dimensionOf(i.unit) === 'pressure'),
+    )
+  )
+    return items;
   return items.map((i): Settled => {
     const m = i.k === 'often' ? /^(?:stone |dead )?(cold|hot|warm)$/.exec(i.phrase) : null;
     return m
@@ -24,7 +32,9 @@ const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | 
   const timed = items.some(
     (i) => i.k === 'num' && (i.clock !== undefined || (i.unit === null && /^[01]\d{3}$/.test(i.text))),
   );
-  return often?.phrase === 'this morning' && timed ? null : often;
+  // "runs 40 s each time": so each run is
+  const each = often?.v === 'always' && /^(?:each|every) time$/.test(often.phrase) && items.some((i) => i.k === 'num');
+  return each || (often?.phrase === 'this morning' && timed) ? null : often;
 };
 
 const placesOf = (items: readonly Settled[]): number[] => items.flatMap((item, i) => (item.k === 'place' ? [i] : []));
@@ -80,11 +90,18 @@ export const soapedToo = (c: Clause, before: Clause | undefined): Clause[] => {
   });
   const at = c.items.findIndex((it) => !skippable(it));
   const neg = c.items[at + 1];
+  const second = c.items.slice(at + 1).findIndex((it) => !skippable(it));
+  const owned = c.items[at + 1 + second];
+  const more = c.items.slice(at + 2 + second).find((it) => !skippable(it));
+  // "replaced the check valve and the discharge line tank's at 115": the tank begins anew
+  const anew =
+    owned?.k === 'place' &&
+    (more?.k === 'num' || more?.k === 'sign') &&
+    before?.items.some((it) => it.k === 'work') === true;
   if (
     !before?.joined ||
-    !before.items.some((it) => it.k === 'work' && it.v === 'soaped') ||
     c.items[at]?.k !== 'place' ||
-    neg?.k !== 'neg'
+    !(anew || (neg?.k === 'neg' && before.items.some((it) => it.k === 'work' && it.v === 'soaped')))
   )
     return [c];
   return [cut(c.items.slice(0, at + 1), false, false), cut(c.items.slice(at + 1), c.joined, c.hard)];

@@ -26,6 +26,13 @@ const ask =
   /^(?:(?:can you|could you|would you|you can|please|just|ok|so|hey|well|boss|mate|lets|let me|i want to|you better|better) )+/;
 
 export const wholeUndo = (bare: string, span: Span): Amend | null => {
+  // "scratch that it's fifty two not sixty two": one figure for another
+  if (
+    /\b(?:\d+|ten|eleven|twelve|thirteen|fourteen|fifteen|\w+teen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred)\b.* not (?:\d|\w+(?:teen|ty)\b|ten|eleven|twelve)/.test(
+      bare,
+    )
+  )
+    return null;
   const low = bare.replace(ask, '').replace(/ (?:please|pls|mate|thanks|boss)$/, '');
   for (const [kind, form] of undoForms) {
     const m = form.exec(low) ?? form.exec(bare) ?? form.exec(low.replace(/,/g, ''));
@@ -98,7 +105,25 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     const busy = itemsFor(text, context).some(
       (i) => i.k === 'num' || (i.k === 'place' && i.p.part !== undefined && i.p.part !== 'coach'),
     );
+    const named = /\b(?:that|it|this) (?:was|is) (?:the |on the )?(.+)$|\bits (?:the )?(.+)$/.exec(trimmed);
+    const meant = itemsFor(named?.[1] ?? named?.[2] ?? '', context).filter((i) => i.k === 'place');
+    const place = meant.length === 1 ? meant[0] : undefined;
+    if (place?.k === 'place' && place.p.side && place.p.end)
+      return { ...blankAmend('put', [span]), says: { where: placeSaid(place, text) } };
     if (!busy) return { ...blankAmend('put', [span]), says: { swapSides: true } };
+  }
+  // "is not the left bag, was the left height valve"
+  const instead =
+    /^(?:(?:no|sorry|oops|ah|wait|wrong),? )*(?:it |that )?(?:is|was|isnt|wasnt|its) ?(?:not )?(?:the )?([^,.]+?)[,.] ?(?:it |that )?(?:is|was|its) (?:the )?([^,.]+)$/.exec(
+      trimmed,
+    );
+  if (instead && /\bnot\b|nt\b/.test(trimmed) && context.recent.length > 0) {
+    const sides = /^(?:left|right)$/;
+    const places = itemsFor(instead[2]!, context).filter((i) => i.k !== 'filler' && i.k !== 'prep');
+    const meant = places[0];
+    if (sides.test(instead[2]!)) return { ...blankAmend('put', [span]), says: { where: instead[2]! } };
+    if (places.length === 1 && meant?.k === 'place' && itemsFor(instead[1]!, context).some((i) => i.k === 'place'))
+      return { ...blankAmend('put', [span]), says: { where: placeSaid(meant, text) } };
   }
   const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
   const lead = putLead.exec(trimmed);
@@ -106,6 +131,7 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
   if (
     !strongLead.test(trimmed) &&
     trimmed.replace(midCorrection, '\u0001').indexOf('\u0001') > 0 &&
+    !/\bnot\b/.test(trimmed) &&
     !trailMeant.test(trimmed)
   )
     return null;
@@ -122,16 +148,28 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     )
       return null;
   }
-  const rest = (lead ? trimmed.slice(lead[0].length) : trimmed).replace(trailMeant, '').trim();
+  const turned = /^(?:make|change|turn) (?:the |that )?\d/.test(trimmed);
+  const rest = (
+    lead
+      ? trimmed.slice(lead[0].length)
+      : turned
+        ? trimmed.replace(/,.*$/, '').replace(/(\d) an? (?=\d)/, '$1 to ')
+        : trimmed
+  )
+    .replace(trailMeant, '')
+    .trim();
   if (rest === '') return null;
   const items = itemsFor(rest, context);
   const { now, was, content, not } = sortOut(items);
+  if ((turned || /^that \d[\d./ ]* (?:was|is|should)/.test(trimmed)) && now.nums.length === 2 && was.nums.length === 0)
+    was.nums.push(now.nums.shift()!);
   if (content || items.some((i) => i.k === 'unknown' && !known.test(i.low) && !strong)) return null;
   const paired =
     (now.nums.length === 1 && was.nums.length === 1) ||
     (now.nums.length === 0 && was.nums.length === 0 && now.places.length >= 1 && was.places.length >= 1) ||
     (now.measures.length === 1 && was.measures.length === 1 && now.nums.length === 0) ||
     (now.units.length > 0 && was.units.length > 0) ||
+    (now.wheels.length > 0 && was.wheels.length > 0) ||
     (was.units.length > 0 && now.nums.length === 1);
   // "its 98 now" alone is a new reading; "should be 98", "no, 98" and "98 not 89" are not
   if (!(strong || (paired && (not || lead !== null || was.nums.length > 0 || was.places.length > 0)))) return null;
@@ -180,7 +218,7 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
 const hints = /\b(?:not|isnt|wasnt|arent|rather|instead|should|said|wrote|typed|meant|mean)\b/;
 
 const known =
-  /^(?:ment|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
+  /^(?:ment|mean|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
 
 /** "no 315 and thats after 20 mins settling": a correction first, then a note. Where the first part ends. */
 export const correctionAndMore = (text: string, context: Context): { cut: number; amend: Amend } | null => {

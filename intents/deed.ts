@@ -1,9 +1,22 @@
 /** Words that name a dangerous deed report nothing else. */
 import type { Fact, Reading, Span } from './shapes.ts';
 
+/** Contacts that welded are a finding, whatever was done to them. */
+const stuckContacts = (f: Fact): boolean => f.is === 'sign' && f.what.v === 'welded' && /relay|switch/.test(f.where.v);
+
+/** A part taken off or opened with air behind it: dangerous, and done. */
+const opened = (f: Fact, hazards: Reading['hazards']): boolean =>
+  f.is === 'work' &&
+  ['removed', 'opened', 'disconnected'].includes(f.what.v) &&
+  f.where.v !== '' &&
+  f.where.v !== 'tank' &&
+  hazards.some((h) => h.hazard === 'open under pressure' && h.mode === 'done');
+
 /** Words that name the dangerous deed itself report nothing: "crack it loose", "hit the bag with shop air". */
 const ofTheDeed = (f: Fact, hazards: Reading['hazards']): boolean => {
   if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return false;
+  if (stuckContacts(f)) return false;
+  if (opened(f, hazards)) return false;
   if (f.is === 'work')
     return !(f.what.v === 'tapped' && hazards.some((h) => h.hazard === 'relay tapped' && h.mode === 'done'));
   return f.is === 'sign' && !deedFree.has(f.what.v);
@@ -98,6 +111,7 @@ export const reported = (
     hazards.some((h) => h.hazard === 'cords driven' || h.hazard === 'drive disabled')
   )
     return false;
+  if (opened(f, hazards)) return true;
   if (f.is === 'work') return !(inHazardClause(f) && deedWorks.has(f.what.v));
   if (
     f.is === 'sign' &&
@@ -106,8 +120,17 @@ export const reported = (
   )
     return true;
   if (f.is === 'sign' && f.what.v === 'blown' && f.where.v === 'fuse') return true;
-  if (f.is === 'sign' && f.what.v === 'welded' && /relay|switch/.test(f.where.v) && !f.what.spans.some(inHazardSpan))
-    return true;
+  if (stuckContacts(f)) return true;
+  // "only the air holds it": the danger in other words
+  if (
+    f.is === 'sign' &&
+    f.what.v === 'holds' &&
+    hazards.some((h) => h.hazard === 'under unsupported' || h.hazard === 'jack only') &&
+    /\b(?:air|jacks?|bags?|bellows|that|what) (?:is |are |was |just |only )*$/i.test(
+      text.slice(0, f.what.spans[0]?.[0] ?? 0).slice(-30),
+    )
+  )
+    return false;
   if (f.is === 'sign') return !(inHazardClause(f) && deedWords.has(f.what.v));
   if (
     f.is === 'reading' &&

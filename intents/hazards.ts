@@ -3,7 +3,7 @@ import type { Hazard } from './shapes.ts';
 import { dangersIn } from './danger.ts';
 import { flatten } from './smooth.ts';
 import { notSupported, notUnder, putUnder, supported, thingsUnder } from './words/dangers.ts';
-import { asking, doneVerbs, hazardPatterns, intending, notPast, soon, usual, warning } from './words/hazards.ts';
+import { asking, doneVerbs, hazardPatterns, intending, notPast, past, soon, usual, warning } from './words/hazards.ts';
 
 const window = 90;
 const noVerb =
@@ -28,6 +28,7 @@ const verbMood = (words: string): Hazard['mode'] | null => {
       )
     )
       return 'doing';
+    if (/^(?:hes|shes|ive|weve|theyve|has|have)$/.test(word) && doneVerbs.test(list[i + 1] ?? '')) return 'done';
     if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
     if (commands.test(word)) return 'intended';
   }
@@ -45,7 +46,7 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
     Math.max(before.lastIndexOf(','), before.lastIndexOf(' and '), before.lastIndexOf(' but ')) + 1,
   );
   if (intending.test(clause + named) || soon.test(around)) return 'intended';
-  if (hazard === 'hot parts') return 'done';
+  if (hazard === 'hot parts' || (past.test(around) && /\b(?:was|were|had)\b/.test(around))) return 'done';
   const led = verbMood(before.split(/[,;]/).at(-1) ?? '');
   // "i unscrew": who does it stands before the words that name it
   const who = /\b(?:i|he|she|we|they)(?: am| is| are)? $/.exec(before)?.[0] ?? '';
@@ -54,7 +55,7 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   if (hazard === 'jack only' || hazard === 'eyes bare' || hazard === 'pump may start')
     return hazard !== 'jack only' && (verb === 'done' || verbMood(before) === 'done') ? 'done' : 'doing';
   if (hazard === 'interlock defeated' && verb === 'doing' && /\bleft\b/.test(around)) return 'done';
-  if ((verb === 'intended' || /\bgot\b/.test(before)) && /\b(?:now|right now)\b/.test(after)) return 'doing';
+  if ((verb === 'intended' || /\bgot\b/.test(before + named)) && /\b(?:now|right now)\b/.test(after)) return 'doing';
   return verb ?? verbMood(after) ?? usual[hazard] ?? 'intended';
 };
 
@@ -104,7 +105,9 @@ export const findHazards = (text: string): Hazard[] => {
   // one danger, one name: the sharper pattern stands
   const has = (name: Hazard['hazard']): boolean => out.some((h) => h.hazard === name);
   return out.filter((h) => {
-    if (h.hazard === 'under unsupported' && (has('jack only') || has('link pulled under'))) return false;
+    if (h.hazard === 'jack only' && has('under unsupported') && !/\bjack/.test(low)) return false;
+    if (h.hazard === 'under unsupported' && ((has('jack only') && /\bjack/.test(low)) || has('link pulled under')))
+      return false;
     if (h.hazard === 'jack only' && has('soft ground')) return /\bonly\b|just|\bno stands|without stands/.test(low);
     if (h.hazard === 'open under pressure' && has('brakes opened')) return false;
     if (h.hazard === 'drive disabled' && has('cords driven')) return false;

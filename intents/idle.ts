@@ -51,6 +51,12 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   const next = phraseAt(items, i + 1);
   const after = items[i + 1];
   const placed = after?.k === 'senses' && after.senses.some((s) => s.k === 'place');
+  if (it.phrase === 'even' && (/^(?:on|when|if|with|after|in|though|at)$/.test(next) || items[i - 1]?.k === 'num'))
+    return true;
+  if (it.phrase === 'straight' && /^(?:off|from|out|after|away|to)/.test(next)) return true;
+  if (it.phrase === 'stuck' && /^(?:bigger|larger|another|some|his|my|her)$/.test(next)) return true;
+  if (it.phrase === 'driving' && /^(?:me|my|us|him|her|them|everybody|everyone)$/.test(next)) return true;
+  if (it.phrase === 'test' && prev === 'for') return true;
   switch (it.phrase) {
     case 'left':
       if (prev === 'the' || prev === 'hand') return false;

@@ -79,6 +79,27 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       i = between.next;
       continue;
     }
+    // "at half past": of an hour nobody said
+    if (t.low === 'half' && wordsFrom(tokens, i, 2)[1]?.low === 'past') {
+      out.push({ k: 'unknown', low: 'half past', span: [t.from, tokens[wordsFrom(tokens, i, 2)[1]!.end - 1]!.to] });
+      i = wordsFrom(tokens, i, 2)[1]!.end;
+      continue;
+    }
+    // "cupful of water": one
+    if (t.low === 'cupful' && out.at(-1)?.k !== 'num') {
+      out.push({
+        k: 'num',
+        value: 1,
+        step: 1,
+        whole: true,
+        unit: 'cup',
+        signed: false,
+        span,
+        text: text.slice(...span),
+      });
+      i += 1;
+      continue;
+    }
     const whole = oneOf(tokens, i, text);
     if (whole) {
       out.push(whole.item);
@@ -145,7 +166,8 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       else if (t.low === '-' && tokens[i + 1]?.low === '>') {
         out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span: [t.from, tokens[i + 1]!.to] });
         i += 1;
-      } else if (t.low === '→') out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span });
+      } else if (t.low === '→' || (t.low === '>' && out.at(-1)?.k === 'num'))
+        out.push({ k: 'senses', senses: [{ k: 'prep' }], phrase: 'to', span });
       else if (seps.has(t.low) || (t.low === '-' && tokens[i - 1]?.kind === 'space'))
         out.push({
           k: 'sep',

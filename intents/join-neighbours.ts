@@ -107,10 +107,14 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
       follows.p.part !== prev.p.part &&
       !(partJoins[prev.p.part!]?.[follows.p.part] ?? partJoins[follows.p.part]?.[prev.p.part!]);
     // "left bag leaks at the crimp right bag is fine": a new thing on the other side
+    // "leans to the right, rr way low": a corner written whole is nobody's other half
+    const whole = /^(?:lr|rr|lf|rf)$/.test(item.phrase) && !prev.p.part;
     const anew =
-      Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
-      (item.p.part !== undefined || partFollows(raw, item)) &&
-      out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side);
+      whole ||
+      (prev.p.part === 'check valve' && item.phrase === 'tank' && !prep) ||
+      (Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
+        (item.p.part !== undefined || partFollows(raw, item)) &&
+        out.slice(0, at).some((o) => o.k === 'place' && o.p.side !== undefined && o.p.side !== item.p.side));
     const fits =
       merged && !anew && !theirs && (!prep || joinsParts || !prev.p.part || !item.p.part) && !(prev.ask && item.ask);
     if (merged && fits && !(same && !item.near && prev.phrase === item.phrase)) {

@@ -83,6 +83,11 @@ const signs = Object.entries(signWords);
 for (const [name, phrases] of signs) add(phrases, { k: 'sign', v: name as Sign });
 for (const [name, phrases] of Object.entries(workWords)) add(phrases, { k: 'work', v: name as Work });
 for (const [name, phrases] of Object.entries(measureWords)) add(phrases, { k: 'measure', v: name as Measure });
+// "bead plates": several of them
+for (const [name, phrases] of Object.entries(partWords))
+  for (const phrase of phrases.split('|'))
+    if (!phrase.endsWith('exhaust') && /[a-rt-z]$/.test(phrase) && !table.has(normal(`${phrase}s`)))
+      add(`${phrase}s`, { k: 'place', p: { part: name as Part } });
 for (const [phrases, v] of unitWords)
   for (const phrase of phrases.split('|')) if (!gluedOnly.has(phrase)) add(phrase, { k: 'unit', v });
 for (const [phrases, v] of regularity) add(phrases, { k: 'often', v });
@@ -136,4 +141,5 @@ for (const phrase of table.keys())
   }
 export const nearWords: ReadonlyMap<string, readonly string[]> = near;
 const single = new Set([...table.keys()].flatMap((phrase) => phrase.split(' ')));
+export const singleWords: ReadonlySet<string> = single;
 export const knownWord = (word: string): boolean => single.has(word);

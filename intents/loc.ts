@@ -31,7 +31,20 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
         !/\ball (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])) &&
         w.subject?.p.part !== undefined &&
         airSide.has(w.subject.p.part)) ||
-      (p.part === s?.part && sideable.has(p.part)));
+      (p.part === 'bellows' &&
+        /^(?:bellows (?:line|crimp|fold)|bead plate|piston)$/.test(s?.part ?? '') &&
+        /\b(?:the|that) $/i.test(w.text.slice(0, item.span[0]).slice(-5))) ||
+      (['bellows', 'height valve'].includes(p.part) &&
+        s !== undefined &&
+        !s.part &&
+        !s.end &&
+        w.facts.at(-1)?.is === 'condition' &&
+        w.facts.at(-1)?.where.v === s.side) ||
+      (p.part === 'height valve' &&
+        /^(?:link|arm)$/.test(s?.part ?? '') &&
+        item.phrase === 'valve' &&
+        /\bthe $/i.test(w.text.slice(0, item.span[0]).slice(-4))) ||
+      (p.part === s?.part && sideable.has(p.part) && !/\bnew $/i.test(w.text.slice(0, item.span[0]).slice(-5))));
   // "soaped its fitting", "damper leaking, bushes ok": of the thing spoken of
   const kind =
     w.subject?.p.side && !p.side
@@ -45,6 +58,32 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
   }
+  // "nothing on the line": the one that was named
+  if (
+    p.part === 'line' &&
+    w.all
+      .slice(0, w.all.indexOf(item))
+      .some((i) => i.k === 'place' && i.p.part === 'bellows line' && (i.p.side === p.side || !p.side))
+  )
+    p = { ...p, part: 'bellows line' };
+  // "bubbles at the crimp, none at the fitting": a bag's fitting is that of its line
+  if (
+    p.part === 'fitting' &&
+    p.side &&
+    /^bellows(?: crimp| fold)?$/.test(s?.part ?? w.subject?.p.part ?? '') &&
+    !item.p.side &&
+    item.phrase === 'fitting'
+  )
+    p = { ...p, part: 'bellows line' };
+  // "tyre there is cupped": at the place spoken of
+  const spot = w.subject?.p.side ? w.subject.p : placeBefore(w, item);
+  if (spot?.side && p.part && !p.side && /^ there\b/i.test(w.text.slice(item.span[1], item.span[1] + 6)))
+    p = tidy({
+      ...(spot.wheel ? { wheel: spot.wheel } : {}),
+      ...(spot.end ? { end: spot.end } : {}),
+      side: spot.side,
+      part: p.part,
+    });
   if (item.other) {
     const s = w.subject?.p.side ? w.subject.p : sidedBefore(w, item);
     if (s?.side === 'left' || s?.side === 'right')
@@ -65,7 +104,7 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
 const ownPart = (of: PlaceParts['part'], part: PlaceParts['part'], its: boolean): PlaceParts['part'] =>
   of === 'shock' && part === 'bushing'
     ? 'shock bushing'
-    : its && of === 'bellows' && part === 'fitting'
+    : its && of === 'bellows' && (part === 'fitting' || part === 'line')
       ? 'bellows line'
       : // "pry bar at the right arm: play at the pins, bushings worn"
         (of === 'control arm' || of === 'pin') && (part === 'pin' || part === 'bushing')

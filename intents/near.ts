@@ -137,7 +137,9 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   // "13-1/8 lr 13-3/8 rr": a clause that begins with a number and ends with a place says each place after its number
   if (next && numbersLead(c)) return after;
   const followed = next ? c.items[nextReal(c, next.index)] : undefined;
-  const afterOwned = followed?.k === 'num' && followed.clock === undefined;
+  // "12.4 at the battery 3.1 at the motor": each before its place
+  const third = next && followed?.k === 'num' ? follower(c, c.items.indexOf(followed), false) : null;
+  const afterOwned = followed?.k === 'num' && followed.clock === undefined && !(next?.prep && third?.prep);
   if (!own) return afterOwned && !next!.prep ? null : after;
   if (!after) return own;
   // "the bag is 52 left": a part, then its side
@@ -162,6 +164,19 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const holds = (hit: Hit): boolean => hit.item.p.part === undefined || measurable.has(hit.item.p.part);
   if (own.item.p.part === 'coach' && (after.item.p.side ?? after.item.p.end) && !afterOwned) return after;
   if (next!.prep && !afterOwned && !holds(own) && holds(after)) return after;
+  // "60 psi still in the bag": what it is in
+  const into = c.items.slice(i + 1, next!.index).findLast((it) => it.k === 'prep');
+  if (
+    !afterOwned &&
+    /^(?:in|inside)$/.test(phraseOf(into)) &&
+    ['bellows', 'tank'].includes(after.item.p.part ?? '') &&
+    own.item.p.part !== after.item.p.part &&
+    own.item.p.part !== undefined
+  )
+    return after;
+  // "my gauge 6.8 at tank": where it was put
+  if (next!.prep && !afterOwned && own.item.p.part === 'gauge' && after.item.p.part && after.item.p.part !== 'gauge')
+    return after;
   // each place before a number has one: "left bag 54 right 61"; a second number may name its own ("13 with 51 in the bag")
   const busy =
     between(c, own.index, i, plainNumber) ||

@@ -50,8 +50,9 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
         kind: 'decimal',
       };
     // "10 and a half", "13 and a quarter": digits with a spoken fraction
-    if (whole?.kind === 'whole' && tokens[skip(tokens, whole.next)]?.low === 'and') {
-      const part = spokenFraction(tokens, skip(tokens, skip(tokens, whole.next) + 1));
+    if (whole?.kind === 'whole' && /^(?:and|an|&)$/.test(tokens[skip(tokens, whole.next)]?.low ?? '')) {
+      const at = skip(tokens, skip(tokens, whole.next) + 1);
+      const part = spokenFraction(tokens, at) ?? (tokens[at]?.kind === 'digits' ? written(tokens, at) : null);
       if (part && part.value < 1)
         return { ...whole, value: whole.value + part.value, step: part.step, next: part.next, kind: 'fraction' };
     }

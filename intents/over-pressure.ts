@@ -7,7 +7,13 @@ const tooHigh = 125 * 6894.757293168361;
 /** "wont shut off" with the tank well up, in this note or the last ones: the pump has run past its cut-out. */
 export const overPressure = (out: Reading, context: Context): void => {
   if (out.hazards.some((h) => h.hazard === 'over-pressure')) return;
-  const runsOn = out.facts.filter((f) => f.is === 'sign' && f.there && f.what.v === 'runs on');
+  const runsOn = out.facts.filter(
+    (f) =>
+      f.is === 'sign' &&
+      f.there &&
+      (f.what.v === 'runs on' ||
+        (['stuck', 'stays closed', 'welded'].includes(f.what.v) && /^(?:pressure switch|relay)$/.test(f.where.v))),
+  );
   const running = out.facts.filter((f) => f.is === 'condition' && f.holds && f.what.v === 'pump running');
   const tank = [...context.recent.flatMap((n) => n.facts), ...out.facts].findLast(
     (f) =>

@@ -126,6 +126,15 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
     const phrase = mended.slice(0, n).join(' ');
     const senses = lexicon.get(phrase);
     const touched = mended.slice(0, n).some((w, k) => w !== words[k]!.low);
+    if (
+      senses &&
+      senses.every((s) => s.k === 'cond') &&
+      overtaken(
+        mended.map((low, k) => ({ low, end: words[k]!.end })),
+        n,
+      )
+    )
+      continue;
     if (senses && touched) return { senses, phrase, next: words[n - 1]!.end, near: true };
   }
   return null;

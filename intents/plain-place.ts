@@ -20,7 +20,15 @@ const gaugesInNote = (w: Walk): boolean =>
 /** Which place a pressure is of, from the place said. */
 export const pressurePlace = (w: Walk, loc: Loc): Loc => {
   const p = loc.p;
-  if (coachSides(p) && p.end && w.subject?.p.part === 'tyre') return { ...loc, p: { ...p, part: 'tyre' } };
+  // no air spring stands in front: a pressure there, or under such a heading, is a tyre's
+  if (
+    coachSides(p) &&
+    p.end &&
+    (w.subject?.p.part === 'tyre' ||
+      p.end === 'front' ||
+      w.all.some((i) => i.k === 'place' && i.p.part === 'tyre' && !i.p.side && /pressures?$/.test(i.phrase)))
+  )
+    return { ...loc, p: { ...p, part: 'tyre' } };
   if (!p.part && (p.side ?? p.end))
     return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
   if (p.part === 'wheel') return { ...loc, p: { ...p, part: 'tyre' } };
@@ -36,7 +44,9 @@ export const laterPlace = (w: Walk, c: Clause, index: number): Loc | null => {
 };
 
 export const bracketOf = (w: Walk, c: Clause): Loc | null => {
-  const item = c.items.find((it): it is PlaceItem => it.k === 'place' && it.p.part === 'bracket');
+  const held = (it: PlaceItem | { k: string }): it is PlaceItem =>
+    it.k === 'place' && ['bracket', 'control arm'].includes((it as PlaceItem).p.part ?? '');
+  const item = c.items.find(held) ?? w.all.find(held);
   if (!item) return null;
   use(w, item);
   return { p: item.p, from: 'said', spans: item.spans, item };

@@ -144,7 +144,8 @@ export const plain = (fact: Fact): string => {
       case 'reading':
         return `${readingSaid(fact)}${often}${whenSaid(fact.when)}`;
       case 'sign':
-        return `${where} ${fact.there ? (signSaid[fact.what.v] ?? fact.what.v) : `no ${fact.what.v}`}${often}${whenSaid(fact.when)}`;
+        // "right ok" is what people say to each other
+        return `${where === 'right' ? 'right side' : where} ${fact.there ? (signSaid[fact.what.v] ?? fact.what.v) : `no ${fact.what.v}`}${often}${whenSaid(fact.when)}`;
       case 'work':
         return `${fact.done ? '' : 'not '}${fact.what.v} ${where}${whenSaid(fact.when)}`;
       case 'condition':

@@ -3,6 +3,7 @@ import { settledBare, askBare } from './ask-about.ts';
 import { canBe } from './limits.ts';
 import type { Settled } from './settled.ts';
 import type { Fact } from './shapes.ts';
+import { sideable } from './sideable.ts';
 import { whereOf, wordOf, type Draft, type Loc, type Walk } from './walk.ts';
 
 /** Adds a fact; null when its place must be asked about first, or the note holds more than anyone says. */
@@ -14,10 +15,20 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     return null;
   }
   const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
+  const first = w.all[0];
+  const often =
+    draft.is === 'reading' &&
+    !draft.often &&
+    (draft.from ?? draft.what.v.endsWith('fall')) &&
+    first?.k === 'often' &&
+    first.v === 'standing'
+      ? first.v
+      : null;
   const full: Fact = {
-    where: whereOf(loc),
+    where: whereOf(loc && loc.p.part && !sideable.has(loc.p.part) ? { ...loc, p: { part: loc.p.part } } : loc),
     word: wordOf(w),
     ...draft,
+    ...(often ? { often } : {}),
     id: `${w.context.note}.${w.facts.length}`,
     at: w.context.at,
     ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),

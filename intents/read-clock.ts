@@ -15,6 +15,7 @@ export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void 
   const day = [c.items[at + 1], lead].find((it): it is Extract<Settled, { k: 'day' }> => it?.k === 'day' && it.v === 1);
   if (day) {
     when.day = 1;
+    if (/night|evening|afternoon/.test(day.phrase) && clock >= 240 && clock < 720) when.clock = clock + 720;
     use(w, day);
     if (w.pendingWhen?.day === 1) w.pendingWhen = null;
     const taken = w.facts.at(-1);
@@ -72,6 +73,7 @@ export const dayOf = (w: Walk, c: Clause, index: number): void => {
   const when: When = { text: w.text.slice(...item.span), day: item.v, spans: [item.span] };
   const near = c.items[index + 1];
   if (near?.k === 'num' && near.clock !== undefined) return;
+  if (w.used.has(item)) return;
   const before = c.items
     .slice(0, index)
     .some((it) => w.used.has(it) && (it.k === 'num' || it.k === 'work' || it.k === 'sign' || it.k === 'cond'));

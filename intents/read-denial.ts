@@ -17,6 +17,19 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   const phrase = phraseOf(item);
   const next = nextReal(c, index);
   const dead = c.items[next];
+  // "no play in the left link": not loose
+  if (
+    /^(?:no|zero|without)$/.test(phrase) &&
+    dead?.k === 'measure' &&
+    dead.v === 'free play' &&
+    !c.items.some((it) => it.k === 'num')
+  ) {
+    const at = c.places.find((i) => i > next) ?? c.places.findLast((i) => i < index);
+    use(w, dead);
+    if (at !== undefined)
+      push(w, { is: 'sign', what: said('loose', dead), there: false }, locOf(w, c.items[at] as PlaceItem), item);
+    return;
+  }
   // "no volts at the switch": nothing on the meter
   if (
     /^(?:no|zero|without)$/.test(phrase) &&

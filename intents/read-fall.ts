@@ -3,6 +3,7 @@ import { dimensionOf, type Unit } from '../server/core/units.ts';
 import { changeOf, durationAfter, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
 import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
+import type { PlaceItem } from './settled.ts';
 import type { Measure } from './shapes.ts';
 import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
@@ -66,14 +67,24 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   }
   const d = dimensionOf(u);
   let loc: Loc | null = (placed ? locOf(w, placed) : null) ?? find(w, c, index, false) ?? findForNumber(w, c, at);
+  if (d === 'length' && loc && (loc.p.part === 'coach' || (loc.p.end && !loc.p.side && !loc.p.part))) {
+    const later = c.places.find(
+      (i) => i > at && (c.items[i] as PlaceItem).p.side !== undefined && !(c.items[i] as PlaceItem).p.part,
+    );
+    const side = later === undefined ? null : locOf(w, c.items[later] as PlaceItem);
+    if (side) loc = loc.p.end ? { ...side, p: { end: loc.p.end, ...side.p } } : side;
+  }
   loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
   if (d === 'length') loc = withEnd(w, loc);
   if (d === 'pressure') loc = bellowsOf(loc);
   if (d === 'pressure' && loc?.p.part && !pressureParts.has(loc.p.part)) loc = assumed({ part: 'tank' });
   if (d === 'pressure' && loc && ['gauge', 'coach', 'pump'].includes(loc.p.part ?? ''))
     loc = { ...loc, p: { part: 'tank' } };
+  // "nsr down 18 mm overnight, osr down 3": it, too
+  const alike = w.lastReading?.what.v === 'height fall' && d === 'length' && !over && !c.often ? w.lastReading : null;
   const off =
     d === 'length' &&
+    !alike &&
     !over &&
     !c.often &&
     /^(?:down|low|lower|is down|down by|up|lower by|up by)$/.test(item.k === 'measure' ? '' : phraseOf(item));
@@ -92,7 +103,8 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
       what: said(what, item),
       amount: said(amountOf({ ...ahead, value: sign * ahead.value }, u, true), ahead),
       ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
-      ...(c.often ? { often: c.often.v } : {}),
+      ...(alike?.over ? { over: alike.over } : {}),
+      ...(c.often ? { often: c.often.v } : alike?.often ? { often: alike.often } : {}),
     },
     loc,
     item,

@@ -30,10 +30,24 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   const hit = placeOfNumber(w, c, index);
   // "left one's 11": the part spoken of
   if (hit?.item.one) locOf(w, hit.item);
+  // "bay 3", "job 4410": which, not how much
+  const named = c.items[index - 1];
+  if (
+    n.unit === null &&
+    n.whole &&
+    named?.k === 'unknown' &&
+    /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(named.low)
+  )
+    return index + 1;
   const m = c.measure;
   let measure: Measure | null = m?.v ?? null;
   let unit = n.unit;
   const items = c.items;
+  // "soaped it two times"
+  if (n.unit === null && /^times?$/.test(phraseOf(items[index + 1]))) {
+    use(w, n);
+    return index + 1;
+  }
   // "dash gauge reads 6 lbs low": it lies, by so much
   const off = items[index + 1];
   if (hit?.item.p.part === 'gauge' && off?.k === 'sign' && (off.v === 'low' || off.v === 'high') && n.value < 40) {
@@ -76,6 +90,20 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     use(w, n);
     return index + 1;
   }
+  // "fuse was a twenty amp": its size
+  if (
+    unit === 'A' &&
+    n.whole &&
+    /^(?:a|new|another|the same)$/.test(
+      phraseOf(items[index - 1])
+        .split(' ')
+        .at(-1) ?? '',
+    ) &&
+    (w.subject?.p.part === 'fuse' || hit?.item.p.part === 'fuse')
+  ) {
+    use(w, n, hit?.item);
+    return index + 1;
+  }
   if (measure && timeMeasures.includes(measure)) measure = null;
   let dim: Dimension | null = unit ? dimensionOf(unit) : null;
   if (dim === 'duration' || dim === 'rate') return index + 1;
@@ -94,6 +122,22 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   )
     return index + 1;
   if (dim === 'volume') measure = 'water drained';
+  // "8F out", "forty degrees out here": the weather
+  const outdoors =
+    /^(?:out|outside|outdoors|out here)$/.test(phraseOf(items[index + 1])) ||
+    phraseOf(items[index + 1]).startsWith('out ');
+  if (
+    dim === 'angle' &&
+    outdoors &&
+    n.unit === 'deg' &&
+    n.whole &&
+    n.value >= 10 &&
+    measure !== 'camber' &&
+    measure !== 'toe'
+  ) {
+    unit = w.context.lengthUnit === 'in' ? 'F' : 'C';
+    dim = 'temperature';
+  }
   if (dim === 'temperature') measure = 'temperature';
   if (
     dim === 'voltage' &&
@@ -132,15 +176,21 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   }
   if (dim === 'length' && (unit === 'mi' || unit === 'km') && measure !== 'odometer')
     measure = n.value > 2500 ? 'odometer' : 'distance driven';
+  // so many feet are no height of a coach
+  if (unit === 'ft' && n.value >= 300 && !measure) measure = 'altitude';
   if (dim === 'voltage' && next?.k === 'measure' && next.v === 'voltage drop') {
     measure = 'voltage drop';
+    use(w, next);
+  }
+  if (dim === 'ratio' && next?.k === 'measure' && next.v === 'humidity') {
+    measure = 'humidity';
     use(w, next);
   }
   if (dim === 'length' && next?.k === 'sign' && next.v === 'bubbles') {
     measure = 'bubble size';
     use(w, next);
   }
-  if (dim === 'length' && next?.k === 'place' && next.p.part === 'shim') {
+  if ((dim === 'length' || (dim === null && tapeLike(n))) && next?.k === 'place' && next.p.part === 'shim') {
     measure = 'shim thickness';
     use(w, next);
   }
@@ -210,6 +260,15 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     if (where) w.subject = where;
     return index + 1;
   }
+  // "pressure switch adjusted, now 119 psi": the point spoken of before
+  if (
+    !measure &&
+    !hit &&
+    dim === 'pressure' &&
+    w.subject?.p.part === 'pressure switch' &&
+    (w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out' || w.limited)
+  )
+    measure = w.limited?.v ?? w.lastMeasure;
   let from: 'said' | 'assumed' | 'carried' = 'said';
   let loc: Loc | null = null;
   if (!unit) {
@@ -228,7 +287,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     dim = dimensionOf(unit);
   } else if (
     !measure &&
-    hit?.item.p.wheel &&
+    (hit?.item.p.wheel || (hit?.item.p.end === 'front' && !hit.item.p.part && n.value < 3)) &&
     (w.lastMeasure === 'toe' || w.lastMeasure === 'camber') &&
     (dim === 'angle' || dim === 'length')
   )
@@ -261,9 +320,11 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   if (measure === 'height' && dim !== 'length') measure = byDimension[dim!] ?? 'count';
   use(w, m);
   const own =
-    measure === 'shim thickness' && items.some((it) => it.k === 'place' && it.p.part === 'bracket')
+    measure === 'shim thickness' &&
+    w.all.some((it) => it.k === 'place' && /^(?:bracket|control arm)$/.test(it.p.part ?? ''))
       ? bracketOf(w, c)
-      : ['distance driven', 'odometer', 'altitude', 'humidity', 'barometer'].includes(measure)
+      : ['distance driven', 'odometer', 'altitude', 'humidity', 'barometer'].includes(measure) ||
+          (measure === 'temperature' && outdoors)
         ? null
         : findForNumber(w, c, index);
   loc = own ?? loc;
@@ -323,8 +384,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       unreadable(w, n);
       return index + 1;
     }
-    if (part === 'shim') measure = 'shim thickness';
-    else if (part === 'arm' || part === 'link') measure = 'arm length';
+    if (part === 'shim') {
+      measure = 'shim thickness';
+      loc = bracketOf(w, c) ?? loc;
+    } else if (part === 'arm' || part === 'link') measure = 'arm length';
     else if (part && !['wheel', 'coach', 'frame', 'axle', 'bellows', 'tyre', 'floor'].includes(part)) {
       unreadable(w, n);
       return index + 1;
@@ -357,7 +420,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
               spans: [n.span],
             },
       amount: { v: amountOf(value, unit), from: n.slip || dead ? 'assumed' : n.unit ? 'said' : from, spans: [n.span] },
-      ...(c.often && !when ? { often: c.often.v } : {}),
+      ...(c.often && !when && measure !== 'distance driven' && measure !== 'odometer' ? { often: c.often.v } : {}),
     },
     loc,
     n,

@@ -1,4 +1,5 @@
 /** Signs: what was seen, heard or felt, where, and whether it was denied. */
+import { dimensionOf } from '../server/core/units.ts';
 import { denied, nextReal } from './near.ts';
 import { changeOf } from './changes.ts';
 import { readFall } from './read-fall.ts';
@@ -68,10 +69,22 @@ const loc0 = (c: Clause, index: number): string | undefined => {
 export const readSign = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as SignItem;
   if (w.used.has(item)) return index + 1;
+  // "did a 2 hr hold": how long what follows took
+  const held = c.items[index - 1];
+  if (item.phrase === 'hold' && held?.k === 'num' && held.unit !== null && dimensionOf(held.unit) === 'duration') {
+    use(w, item);
+    return index + 1;
+  }
   if (item.v === 'pulls' && /^pulls?$/.test(item.phrase) && c.items[nextReal(c, index)]?.k === 'num') return index + 1;
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;
   const items = c.items;
+  // "hear air hissing at the left": said twice, placed once
+  const twice = items[index + 1];
+  if (twice?.k === 'sign' && twice.v === item.v && !c.places.some((i) => i < index)) {
+    use(w, item);
+    return index + 1;
+  }
   const prev = items[index - 1];
   const ahead = items[nextReal(c, index)];
   let neg = denied(c, index);
@@ -81,7 +94,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       (prevSign?.k === 'sign' &&
         prevSign !== item &&
         w.used.has(prevSign) &&
-        (item.v === 'ok' || item.v === 'binding')) ||
+        (item.v === 'ok' || item.v === 'binding' || item.phrase === 'bad')) ||
       (prevSign?.k === 'cond' && item.v === 'ok');
     const after = item.phrase === 'black' && prevSign?.k === 'sign' && prevSign !== item && w.used.has(prevSign);
     const before =
@@ -97,6 +110,15 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       return index + 1;
     }
   }
+  // "quits after ten minutes, works again once it cools": part of what it does when hot
+  if (
+    item.v === 'works' &&
+    w.lastSign === 'quits hot' &&
+    /^ again\b/i.test(w.text.slice(item.span[1], item.span[1] + 6))
+  ) {
+    use(w, item);
+    return index + 1;
+  }
   if (item.v === 'not working' && ahead?.k === 'sign' && nextReal(c, index) === index + 1 && item.phrase === 'bad') {
     use(w, item);
     return index + 1;
@@ -108,6 +130,73 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   // "to see if it leaks": not known yet
   if (
     /\b(?:see|check|test|look|know|tell|find out|listen|wonder|wondering|feel|watch)(?:ing)? (?:if|whether|for|weather) (?:\S+ ){0,4}$/i.test(
+      w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]),
+    )
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  // "blew crud all over"
+  if (
+    item.v === 'dirty' &&
+    /\b(?:blew|blown|blows|spat|spits) (?:some |a lot of |all the )?$/i.test(w.text.slice(0, item.span[0]).slice(-20))
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  // "pulls to the left": which way, not where
+  if (item.v === 'pulls') for (const i of c.places) if (i > index && !(items[i] as PlaceItem).p.part) c.taken.add(i);
+  // "tyres 830 kPa cold": how they were measured
+  const gauged = w.lastReading;
+  if (
+    (item.v === 'cold' || item.v === 'hot') &&
+    items[index - 1]?.k === 'num' &&
+    w.used.has(items[index - 1]!) &&
+    gauged &&
+    !gauged.often &&
+    /tyre$/.test(gauged.where.v)
+  ) {
+    gauged.often = item.v;
+    use(w, item);
+    return index + 1;
+  }
+  // "it jumps around, 18 to 20": the needle
+  if (item.v === 'bounces' && /^jump/.test(item.phrase) && w.context.open?.what) {
+    use(w, item);
+    return index + 1;
+  }
+  // "nothing has been capped or plugged"
+  if (
+    phraseOf(items.find((it) => it.k !== 'filler' && it.k !== 'prep')) === 'nothing' &&
+    ['plugged', 'kinked', 'loose', 'broken', 'missing', 'bent', 'worn'].includes(item.v)
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  // "steering wheel straight": of a thing nobody knows
+  if (
+    item.phrase === 'straight' &&
+    /\bsteering wheel (?:is |was |sits )?$/i.test(w.text.slice(0, item.span[0]).slice(-24))
+  )
+    return index + 1;
+  // "with an old toothbrush": of a thing nobody asked about
+  const thing = items[index + 1];
+  if (
+    /^(?:old|bad|dirty|big|worn|loose|new|rusty|hot|cold)$/.test(item.phrase) &&
+    thing?.k === 'unknown' &&
+    /^[a-z]{4,}$/.test(thing.low)
+  ) {
+    use(w, item);
+    return index + 1;
+  }
+  // "told the driver dont move it": an order, no sign
+  if (item.v === 'does not move' && /^(?:dont|do not) move$/.test(item.phrase)) {
+    use(w, item);
+    return index + 1;
+  }
+  // "so it would quit popping": what was wanted, not what is
+  if (
+    /\b(?:so|so that) (?:it|they|she|he) (?:would|will|wont|wouldnt|wouldn['’]t|won['’]t|cant|can['’]t|doesnt|doesn['’]t|can|could) (?:\S+ ){0,2}$|\b(?:to stop|to keep) (?:it|them) (?:from )?$/i.test(
       w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]),
     )
   ) {
@@ -187,8 +276,11 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (
     /^(?:does nothing|doesnt do anything|no response|no sound|no noise|no life|no go)$/.test(item.phrase) &&
     !pumpTold
-  )
+  ) {
+    if (item.phrase === 'no noise' && w.lastWork === 'road tested')
+      push(w, { is: 'sign', what: said('noisy', item), there: false }, assumed({ part: 'coach' }), item);
     return index + 1;
+  }
   let loc = placeOfSign(w, c, index, name);
   // "it takes too long": only a part can be too long
   if (name === 'wrong part' && / (?:long|short)$|than/.test(item.phrase) && loc?.p.part !== 'shock') return index + 1;
@@ -263,7 +355,9 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (
     loc?.p.part === 'fuse' &&
     ['burnt', 'blown', 'tripped'].includes(name) &&
-    (c.often?.v === 'restart' || /^(?:pops|pop|popping|burns|burn)$/.test(item.phrase)) &&
+    (c.often?.v === 'restart' ||
+      /^(?:pops|pop|popping|burns)$/.test(item.phrase) ||
+      (item.phrase === 'burn' && !/\bis $/i.test(w.text.slice(0, item.span[0]).slice(-4)))) &&
     !neg
   )
     name = 'blows fuse';
@@ -282,6 +376,9 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, neg);
     return index + 1;
   }
+  // "the bogie is on its stops": that end of the coach
+  if (loc?.p.part === 'axle' && ['on stops', 'low', 'high', 'sags', 'rises', 'holds'].includes(name))
+    loc = { ...loc, p: { ...(loc.p.side ? { side: loc.p.side } : {}), end: loc.p.end ?? 'rear' } };
   if (name === 'leans' && loc && !loc.p.side && !loc.p.end && loc.p.part !== 'coach') loc = assumed({ part: 'coach' });
   if (
     name === 'level' &&
@@ -303,6 +400,16 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     name = opposites[name]!;
     use(w, neg);
     neg = null;
+  }
+  // "no hiss anywhere"
+  const where = items[index + 1];
+  if (
+    /^(?:anywhere|nowhere|all round|all over)$/.test(where?.k === 'unknown' ? where.low : phraseOf(where)) &&
+    loc?.from !== 'said' &&
+    ['hiss', 'leaks', 'noisy'].includes(name)
+  ) {
+    use(w, where);
+    loc = assumed({ part: 'coach' });
   }
   // "bounces and wanders on the road"
   if (!c.often && / on the (?:road|highway|motorway)$/.test(item.phrase)) {
@@ -344,7 +451,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   }
   w.listed = [];
   if (neg) use(w, neg);
-  if (loc && !pumpSigns.has(name) && loc.from === 'said') w.subject = loc;
+  if (loc && !pumpSigns.has(name) && (loc.from === 'said' || loc.item?.p.part)) w.subject = loc;
   else if (loc && pumpSigns.has(name)) w.subject ??= loc;
   else if (loc && !w.subject) w.subject = loc;
   w.lastSign = name;

@@ -15,7 +15,7 @@ import { durationAfter } from './changes.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
 import type { Measure } from './shapes.ts';
-import { amountOf, assumed, said, use, type Clause, type Loc, type Walk } from './walk.ts';
+import { amountOf, assumed, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -25,6 +25,12 @@ import type { PlaceItem } from './settled.ts';
 export const readSpec = (w: Walk, c: Clause): boolean => {
   const at = c.items.findIndex((it) => it.k === 'spec');
   if (at < 0 && !w.spec) return false;
+  // "should be 115 to 125 and is 112": what is, is no limit
+  if (at < 0 && /^(?:is|was|have|has|reads|read|got|found|actual|actually|measured|mine)$/.test(phraseOf(c.items[0]))) {
+    w.spec = false;
+    c.measure ??= w.limited;
+    return false;
+  }
   const n = c.items.findIndex((it, j) => it.k === 'num' && it.clock === undefined && j > at);
   const num = c.items[n] as Amounting | undefined;
   if (at >= 0) use(w, c.items[at]);
@@ -40,8 +46,12 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const loc: Loc | null = hit ? locOf(w, hit.item) : w.subject;
   const p = loc?.p ?? {};
   let measure: Measure | null = m?.k === 'measure' ? m.v : null;
+  const other = c.items
+    .slice(n + 1, n + 5)
+    .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
   const wanted =
     num.unit ??
+    other?.unit ??
     measureUnit(measure, w.context, num, w.lastUnit) ??
     (p.part && voltParts.has(p.part)
       ? ('V' as const)
@@ -57,9 +67,6 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     measure = dimensionOf(wanted) === 'pressure' ? 'pressure fall' : 'height fall';
   measure ??= byDimension[dimensionOf(wanted)] ?? null;
   if (!measure) return false;
-  const other = c.items
-    .slice(n + 1, n + 5)
-    .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
   const low = over ? 0 : num.tol === undefined ? num.value : num.value - num.tol;
   const high = num.tol === undefined ? (num.to ?? other?.value ?? num.value) : num.value + num.tol;
   const units = num.unit === null && !other?.unit ? unitsFor(measure, high, wanted) : [wanted];
@@ -111,6 +118,7 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   share(w, fact);
   use(w, m, other, over);
   w.spec = true;
+  w.limited = m?.k === 'measure' ? m : null;
   w.lastUnit = unit;
   if (loc) w.subject = loc;
   return true;

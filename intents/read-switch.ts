@@ -53,7 +53,7 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   // "cuts in 5.6 bar, out 7.1 bar"
   if (
     at === 0 &&
-    index <= 2 &&
+    (index <= 2 || w.all.filter((it) => it.k === 'num').length === 2) &&
     ((phrase === 'out' && w.lastMeasure === 'cut-in') || (phrase === 'in' && w.lastMeasure === 'cut-out'))
   )
     return switchPoint(w, c, n, index, phrase === 'out' ? 'cut-out' : 'cut-in', index - 1);
@@ -69,6 +69,7 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
       place?.part === 'pressure switch' ||
       w.lastMeasure === 'cut-out' ||
       w.lastMeasure === 'cut-in' ||
+      w.subject?.p.part === 'pressure switch' ||
       w.subject?.p.part === 'pump';
     const what = phrase === 'on' || phrase === 'in' ? 'cut-in' : 'cut-out';
     return pumpish ? switchPoint(w, c, n, index, what, index - 2) : null;
@@ -78,8 +79,11 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   );
   const stop = /^(?:stop|stops|stopped|quits|quit|shuts down|shut down|dies|rests)$/.test(phrase);
   const pumped = place?.part !== 'tank' || w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
-  if (at === 1 && pumped && (start || stop))
-    return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 2);
+  const bothSaid = (['start', 'stop'] as const).every((word) =>
+    w.all.some((it) => new RegExp(`\\b${word}`).test(it.k === 'unknown' ? it.low : phraseOf(it))),
+  );
+  if ((at === 1 || (bothSaid && place?.part !== 'tank')) && pumped && (start || stop))
+    return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 1 - at);
   const started = c.items
     .slice(0, index)
     .findLastIndex((it) => /^(?:(?:pump|comp|compressor) )?(?:start|starts|started)$/.test(phraseOf(it)));

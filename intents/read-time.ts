@@ -193,6 +193,15 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       return index + 1;
     }
   }
+  // "never stops, 1 hour already": so long it has run
+  if (
+    (/^(?:already|straight|nonstop|solid|so far|now)$/.test(word) || /^(?:for)$/.test(before)) &&
+    (w.lastSign === 'runs on' || w.lastSign === 'runs constantly') &&
+    w.facts.at(-1)?.is === 'sign'
+  ) {
+    pushTime(w, c, 'run time', n, n, pumpPlace);
+    return index + 1;
+  }
   if (/^(?:after|in|within)$/.test(before) && clauseHasReading(c, index)) {
     if (w.lastReading && !w.lastReading.when && w.facts.at(-1) === w.lastReading && before !== 'within')
       return attach({ after: seconds });

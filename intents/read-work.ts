@@ -2,6 +2,7 @@
 import type { Span, When } from './shapes.ts';
 import { months } from './words/cues.ts';
 import { tidy } from './merge-places.ts';
+import { makePlace } from './place.ts';
 import { denied, find, nextReal, placeAt } from './near.ts';
 import { dayWhen } from './read-condition.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -9,6 +10,7 @@ import { carried, phraseOf, said, use, whereOf, type Clause, type Draft, type Lo
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
+import { sideable } from './sideable.ts';
 
 type WorkItem = Extract<Settled, { k: 'work' }>;
 
@@ -16,7 +18,7 @@ const plans =
   /^(?:ordered|ordering|order|quoted|quote|awaiting|waiting for|waiting on|on order|to be|gonna|going to|going|will|ill|need to|needs to|need|needs|have to|plan to|want to|want|wanna|lets|let me|about to|should|next|try|got to|then ill|might|could)$/;
 
 const lookOnly =
-  /^(?:check|test|inspect|checked|checking|looked at|drop|set the|levelled|leveled|traced|trace|tested|inv|chk|verified)$/;
+  /^(?:check|test|inspect|inspected|examined|went over|gone over|had a look at|looked over|checked|checking|looked at|drop|set the|levelled|leveled|traced|trace|tested|inv|chk|verified)$/;
 
 const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
   // "adjusting link two turns": what stands right after it
@@ -78,12 +80,37 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  // "tapped the relay, pump took off": it ran
+  const led = items[index - 1];
+  if (
+    item.phrase === 'took off' &&
+    led?.k === 'place' &&
+    led.p.part === 'pump' &&
+    items[nextReal(c, index)]?.k !== 'place'
+  ) {
+    push(w, { is: 'sign', what: said('starts', item), there: true }, locOf(w, led), item);
+    return index + 1;
+  }
+  if (item.phrase === 'new' && w.lastWork === 'declined' && items.slice(0, index).some((it) => it.k === 'work')) {
+    use(w, item);
+    return index + 1;
+  }
   if (item.phrase === 'new' && (!place || place.item === undefined || items.indexOf(place.item) < index)) {
     use(w, item);
     return index + 1;
   }
-  if (['repaired', 'tapped', 'removed'].includes(item.v) && !place && !w.subject && w.context.recent.length === 0)
+  if (
+    ['repaired', 'tapped', 'removed', 'opened', 'closed'].includes(item.v) &&
+    !place &&
+    !w.subject &&
+    w.context.recent.length === 0
+  )
     return index + 1;
+  // "went over to the tank": walked there
+  if (/over$/.test(item.phrase) && /^ to\b/i.test(w.text.slice(item.span[1], item.span[1] + 4))) {
+    use(w, item);
+    return index + 1;
+  }
   if (item.v === 'set' && !place) {
     use(w, item);
     return index + 1;
@@ -101,6 +128,15 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     w.group = [];
     return index + 1;
   }
+  // "new one on order": not here yet
+  if (
+    /^[^,.;]{0,24}\b(?:on order|order\b|ordered|is coming|coming (?:tomorrow|monday|next)|to come)\b/i.test(
+      w.text.slice(item.span[1], item.span[1] + 50),
+    )
+  ) {
+    use(w, item);
+    return index + 1;
+  }
   const neg = denied(c, index);
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
   if (
@@ -112,7 +148,8 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   if (loc && item.v === 'shimmed') {
     const bracket = items.find(
       (it): it is PlaceItem =>
-        it.k === 'place' && (it.p.part === 'bracket' || it.p.wheel !== undefined || it.p.side !== undefined),
+        it.k === 'place' &&
+        (it.p.part === 'bracket' || it.p.part === 'control arm' || it.p.wheel !== undefined || it.p.side !== undefined),
     );
     if (bracket) loc = locOf(w, bracket);
     else if (loc.p.part === 'shim') loc = carried(w.subject) ?? loc;
@@ -125,7 +162,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item, neg);
     return index + 1;
   }
-  const toBe = /\b(?:to be|needs|need|wants|awaiting|due for)\s*$/i.test(
+  const toBe = /\b(?:to be|must be|should be|has to be|have to be|needs|need|wants|awaiting|due for)\s*$/i.test(
     w.text.slice(Math.max(0, item.span[0] - 12), item.span[0]),
   );
   const plan =
@@ -175,11 +212,25 @@ export const readShared = (w: Walk, c: Clause): boolean => {
   const loc = locOf(w, item);
   const s = w.subject?.p;
   let p = loc.p;
-  if (!p.side && s?.side && p.part) p = { ...p, side: s.side };
+  if (!p.side && s?.side && p.part && sideable.has(p.part)) p = { ...p, side: s.side };
   if (!p.part && s?.part) p = { ...p, part: s.part };
   const done = tidy(p);
   const full: Loc = { ...loc, p: done };
   if (whereOf(full).v === last.where.v) return false;
+  // "soaped L & R height valve": the part is of both
+  const before = w.subject;
+  if (
+    before &&
+    !before.p.part &&
+    before.p.side &&
+    done.part &&
+    done.side &&
+    before.p.side !== done.side &&
+    last.where.v === before.p.side
+  ) {
+    last.where = { ...last.where, v: makePlace(tidy({ ...before.p, part: done.part })) };
+    w.group = [];
+  }
   w.group = [...(w.group.length > 0 ? w.group : w.subject ? [w.subject] : []), full];
   push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as typeof last, full, item);
   w.subject = full;

@@ -4,6 +4,7 @@ import { readAside } from './aside.ts';
 import { askFacts } from './ask-facts.ts';
 import { askIn, asideIn, isChatter, plainAsk } from './asks.ts';
 import { sentencesOf } from './sentences.ts';
+import { ofAStranger } from './stranger.ts';
 import { splitTails } from './split-tails.ts';
 import { readClauses } from './clause.ts';
 import { askTime, elapse, tableOf } from './columns.ts';
@@ -56,6 +57,13 @@ const afterCorrection = (text: string, more: { cut: number; amend: Amend }, cont
   return { ...rest, amends: [aimAmend(more.amend, context, rest.facts.length), ...rest.amends] };
 };
 
+/** The clause of a sentence in which somebody is warned; the rest of it tells what it tells. */
+const warnedIn = (text: string, sentence: { from: number; to: number }, span: Span): Span => {
+  const [from, to] = clauseAround(text, [span[0], span[0] + 1]);
+  const why = /^, ?(?:it|they|she|he|this|that|because|or|until|till|when|while)\b/i.test(text.slice(to));
+  return [Math.max(from, sentence.from), why ? sentence.to : Math.min(to, sentence.to)];
+};
+
 const readSafely = (text: string, context: Context, corrects = true): Reading => {
   const out = empty();
   if (text.trim() === '') return out;
@@ -81,6 +89,28 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     if (answer.facts.every((a) => !rest.facts.some((f) => contrary(a, f))))
       return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
   }
+  // "no, key is with the driver": the answer, and what else it says
+  const negated = context.open?.no !== undefined ? /^(?:no|nope|nah|not yet|negative)\b[, ]+(?=\S)/.exec(low) : null;
+  if (
+    negated &&
+    context.open?.no !== undefined &&
+    !/^(?:no|nope|nah)[, ]+(?:thanks|wait|sorry|i (?:mean|meant)|make|its \d|\d|right side|left side|\S+ (?:side|one)$)/.test(
+      bare,
+    )
+  ) {
+    const answer = shift(readSafely(context.open.no, { ...context, open: null }), 'carried', [
+      0,
+      negated[0].trimEnd().length,
+    ]);
+    const rest = readSafely(
+      negated[0].replace(/[^\n]/g, ' ') + text.slice(negated[0].length),
+      { ...context, open: null },
+      false,
+    );
+    const known = rest.facts.filter((f) => !answer.facts.some((a) => sameThing(a, f)));
+    if (answer.facts.every((a) => !rest.facts.some((f) => contrary(a, f))) && rest.ambiguous.length === 0)
+      return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
+  }
   if (context.open?.no !== undefined && no.test(bare))
     return shift(readSafely(context.open.no, { ...context, open: null }), 'carried', whole);
 
@@ -96,7 +126,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   if (again) {
     // "scratch that, rr was 13 1/2 not 13 3/8": one value for another, not the note taken back
     const instead = putCorrection(text.slice(again.cut), context);
-    if (instead?.says.was && instead.says.amount)
+    if (instead && ((instead.says.was && instead.says.amount) || (instead.says.where && /\bnot\b/.test(low))))
       return { ...out, amends: [aimAmend({ ...instead, spans: [whole] }, context, 0)], hazards };
     const both = afterCorrection(text, again, context);
     if (both.facts.some((f) => f.where.from === 'said')) return both;
@@ -137,7 +167,9 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
           h.spans.some((s) => s[0] < sentence.to && s[1] > sentence.from),
       )
     ) {
-      quiet.push([sentence.from, sentence.to]);
+      for (const h of hazards)
+        if (h.spans.some((s) => s[0] < sentence.to && s[1] > sentence.from))
+          quiet.push(h.mode === 'warned' ? warnedIn(text, sentence, h.spans[0]!) : [sentence.from, sentence.to]);
       continue;
     }
     const aside = asideIn(sentence);
@@ -151,6 +183,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   // "you are sure it is the check valve? how sure": asked once
   out.asks = out.asks.filter(
     (a, i) =>
+      !(a.ask === 'meaning' && a.about === undefined && out.asks.some((b) => b.ask === 'elsewhere')) &&
+      !(a.ask === 'elsewhere' && out.asks.slice(0, i).some((b) => b.ask === 'elsewhere' && b.about === a.about)) &&
       !(a.about === undefined && i > 0 && out.asks[i - 1]!.ask === a.ask && a.ask !== 'talk' && a.ask !== 'command'),
   );
   const inQuiet = (span: Span): boolean => quiet.some((q) => span[0] >= q[0] && span[1] <= q[1]);
@@ -165,12 +199,13 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     hazards.some((h) => h.spans.some((s) => span[0] >= s[0] && span[1] <= s[1]));
   const read = readClauses(items, text, context);
   const clauses = hazards.map((h) => ({ h, span: clauseAround(text, h.spans[0]!) }));
-  out.facts = read.facts.filter((f) => reported(f, hazards, clauses, text));
+  out.facts = read.facts.filter((f) => reported(f, hazards, clauses, text) && !ofAStranger(f, items));
   out.facts.forEach((f, i) => {
     f.id = `${context.note}.${i}`;
   });
   out.ambiguous = read.ambiguous.filter(
     (a) =>
+      !a.spans.every(inHazardSpan) &&
       !clauses.some(
         ({ h, span }) => h.hazard === 'fuse enlarged' && a.spans.some((s) => s[0] >= span[0] && s[1] <= span[1]),
       ),

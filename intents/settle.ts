@@ -8,6 +8,7 @@ import { inAndOut } from './in-and-out.ts';
 import type { Item } from './items.ts';
 import { tidy } from './merge-places.ts';
 import type { PlaceItem, Settled } from './settled.ts';
+import { joinSplitVerbs } from './split-verb.ts';
 import type { Condition, Context, Span } from './shapes.ts';
 import { sideOf, labelled, slashedCorner, rightHand, otherOne } from './side-words.ts';
 
@@ -54,16 +55,92 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
   return sense?.k === 'unit' ? sense.v : null;
 };
 
-export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
+/** Places that only say where another stands: "the corner of my coach", "the rod between the arm and the axle". */
+const located = (items: readonly Settled[], text: string): Settled[] => {
+  const idleAt = new Set<number>();
+  items.forEach((item, i) => {
+    const prev = items.slice(0, i).findLast((o): o is PlaceItem => o.k === 'place');
+    if (item.k !== 'place' || !prev) return;
+    const gap = text.slice(prev.span[1], item.span[0]).toLowerCase();
+    // "weeping at the tank end": which end of it
+    if (
+      item.p.part &&
+      !item.p.side &&
+      prev.p.part &&
+      / (?:at|on) the $/.test(gap) &&
+      /^ end\b/i.test(text.slice(item.span[1], item.span[1] + 5))
+    )
+      idleAt.add(i);
+    if (
+      item.p.part === 'coach' &&
+      (prev.p.side ?? prev.p.end ?? prev.p.part) &&
+      /^(?: corner| side| end)? of (?:my|the|this|our|his|her) $/.test(gap)
+    )
+      idleAt.add(i);
+    // "the fitting at the left bag", "the hose going to it": the line of that bag
+    if (
+      item.p.part === 'bellows' &&
+      ((prev.p.part === 'line' &&
+        /^ (?:(?:going|running|leading|that goes|that runs|feeding|coming) )?(?:to|into|from|off|of) (?:the |his |my )?$/.test(
+          gap,
+        )) ||
+        (prev.p.part === 'fitting' && /^ (?:at|on|of|for) (?:the |his |my )?$/.test(gap))) &&
+      !prev.p.side
+    ) {
+      idleAt.add(items.indexOf(prev));
+      item.p = { ...item.p, part: 'bellows line' };
+      item.phrase = prev.phrase;
+    }
+    // "the crimp and its line"
+    if (
+      item.p.part === 'line' &&
+      /^(?:bellows|bellows crimp|bellows fold)$/.test(prev.p.part ?? '') &&
+      /^(?: and|,) its $/.test(gap)
+    )
+      item.p = { ...prev.p, ...item.p, part: 'bellows line' };
+    // "rear shocks both warm": both of them
+    if (
+      item.p.side === 'both' &&
+      !item.p.part &&
+      !item.p.end &&
+      item.phrase === 'both' &&
+      gap === ' ' &&
+      prev.p.side &&
+      /s$/i.test(text.slice(...prev.span))
+    )
+      idleAt.add(i);
+    if (!/^ between (?:the |my )?$/.test(gap)) return;
+    const to = items.slice(i + 1).findIndex((o) => o.k === 'place');
+    const near = to < 0 || to > 3 || !items.slice(i + 1, i + 1 + to).some((o) => o.k === 'join') ? 0 : to + 1;
+    if (near === 0) return;
+    for (let j = i; j <= i + near; j += 1) idleAt.add(j);
+    if (item.p.side && !prev.p.side) prev.p = { ...prev.p, side: item.p.side };
+  });
+  return items.map((item, i) => (idleAt.has(i) ? { k: 'filler', span: item.span, phrase: 'there' } : item));
+};
+
+export const settle = (given: readonly Item[], text: string, context: Context): Settled[] => {
+  const items = joinSplitVerbs(given);
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
   items.forEach((item, i) => {
     if (item.k !== 'senses') {
       if (item.k === 'unknown') {
-        const label = labelled(item.low, text.slice(...item.span), lastReal(), context.labels);
+        const stands = lastReal();
+        const led =
+          stands?.k === 'place' &&
+          stands.p.side !== undefined &&
+          stands.p.part === undefined &&
+          (/ (?:is|are|still|now) (?:still |now )?(?:in|on) $/i.test(text.slice(0, item.span[0]).slice(-16)) ||
+            (/ (?:in|on|at) $/i.test(text.slice(0, item.span[0]).slice(-4)) &&
+              raw.some((r) => r.k === 'cond' && r.v.startsWith('panel'))));
+        const label = labelled(item.low, text.slice(...item.span), stands, context.labels, led);
         if (label?.startsWith('panel '))
           return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
+      // "to be renewed: left link"
+      if (item.k === 'sep' && item.low === ':' && lastReal()?.k === 'work')
+        return void raw.push({ k: 'filler', span: item.span, phrase: ':' });
       return void raw.push(item);
     }
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
@@ -107,12 +184,56 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
         text: text.slice(cut, item.span[1]),
       });
     }
+    // "put a new link on": the part that was put there, no state
+    if (item.phrase === 'link on' && /(?:^| )(?:new|another)$/.test(phraseAt(items, i - 1))) {
+      const link: Span = [item.span[0], item.span[0] + 'link'.length];
+      return void raw.push({ k: 'place', p: { part: 'link' }, spans: [link], ...base, span: link, phrase: 'link' });
+    }
+    // "now pump start at 90": at what pressure
+    if (/pump start(?: now)?$/.test(item.phrase) && phraseAt(items, i + 1) === 'at' && items[i + 2]?.k === 'num')
+      return void raw.push({ k: 'measure', v: 'cut-in', ...base });
+    // "it pulls to the left"
+    if (
+      item.phrase === 'pull' &&
+      phraseAt(items, i + 1) === 'to' &&
+      /^(?:the |left|right)/.test(`${phraseAt(items, i + 2)} `)
+    )
+      return void raw.push({ k: 'sign', v: 'pulls', ...base });
+    // "declined new shocks": nothing was fitted
+    if (item.phrase === 'new' && /(?:declined|thanks (?:on|to)|said no(?: to)?|refused)$/.test(phraseAt(items, i - 1)))
+      return void raw.push({ k: 'filler', ...base });
+    // "leak-down: tank 114 to 108": what the numbers are of
+    const colon = items[i + 1];
+    if (
+      /^(?:leak ?down|bleed ?down)s?(?: test)?$/.test(item.phrase) &&
+      colon?.k === 'sep' &&
+      (colon.low === ':' || (colon.low === ',' && i === 0))
+    )
+      return void raw.push({ k: 'filler', ...base });
+    // "from empty to ninety": from nothing
+    if (item.phrase === 'empty' && phraseAt(items, i - 1) === 'from' && phraseAt(items, i + 1) === 'to')
+      return void raw.push({
+        k: 'num',
+        value: 0,
+        step: 1,
+        whole: true,
+        unit: null,
+        signed: false,
+        span: item.span,
+        text: '0',
+      });
     // "the other one holds": across from what was spoken of
     if (otherOne(items, i, text)) return void raw.push({ k: 'place', p: {}, spans: [item.span], other: true, ...base });
     // "panel on ROAD": a preposition and the label
     const led = /^(?:on|in|at|to) (\S+)$/.exec(item.phrase)?.[1];
     const after = led
-      ? labelled(led, text.slice(item.span[1] - led.length, item.span[1]), lastReal(), context.labels)
+      ? labelled(
+          led,
+          text.slice(item.span[1] - led.length, item.span[1]),
+          lastReal(),
+          context.labels,
+          raw.some((r) => r.k === 'cond' && r.v.startsWith('panel')),
+        )
       : null;
     if (after?.startsWith('panel ')) return void raw.push({ k: 'cond', v: after as Condition, holds: true, ...base });
     // "11.2 at motor running": the pump's motor where volts or amps are told
@@ -190,7 +311,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
       'phrase' in item &&
       item.phrase === 'off' &&
       before?.k === 'place' &&
-      ['intake filter', 'valve cover'].includes(before.p.part ?? '') &&
+      ['intake filter', 'valve cover', 'pump head'].includes(before.p.part ?? '') &&
       out[i + 1]?.k !== 'num'
     ) {
       out[i] = { k: 'work', v: 'removed', span: item.span, phrase: 'off' };
@@ -207,7 +328,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
     )
       out[i] = { k: 'sign', v: 'disconnected', span: item.span, phrase: 'off' };
   });
-  return inAndOut(out, context).map((item): Settled => {
+  return located(inAndOut(out, context), text).map((item): Settled => {
     if (item.k !== 'place') return item;
     const p = tidy(item.p);
     // which of the two wheels, and nothing else named: the wheel itself

@@ -18,13 +18,15 @@ export const labelled = (
   raw: string,
   prev: Settled | undefined,
   labels: Context['labels'],
+  /** A side "is in" it: what one of two controls stands in. */
+  led = false,
 ): string | null => {
   const name = labels[phrase];
   if (!name) return null;
   if (!name.startsWith('panel ')) return name;
   const shouted = raw.length >= 2 && raw === raw.toUpperCase() && /[A-Z]/.test(raw);
   const after = prev?.k === 'place' && (prev.p.part === 'panel' || prev.p.part === 'panel port');
-  return shouted || after ? name : null;
+  return shouted || after || led ? name : null;
 };
 
 export const slashedCorner = (items: readonly Item[], i: number, typed: string): PlaceParts | null => {

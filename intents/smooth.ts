@@ -2,6 +2,7 @@
 import { knownWord, lexicon } from './lexicon.ts';
 import type { Token } from './scan.ts';
 import { scan } from './scan.ts';
+import { shorthand } from './spell.ts';
 import { plainEnglish } from './words/plain.ts';
 import { slang } from './words/slang.ts';
 import { didForms } from './words/verbs.ts';
@@ -21,7 +22,7 @@ const moreIng = new Set(
 const ingWord = (word: string): boolean => knownWord(word) || moreIng.has(word);
 
 const smoothWord = (t: Token): Token => {
-  const other = Object.hasOwn(slang, t.low) ? slang[t.low] : withG(t.low);
+  const other = Object.hasOwn(slang, t.low) ? slang[t.low] : (withG(t.low) ?? shorthand(t.low));
   return other === null || other === undefined ? t : { ...t, low: other };
 };
 
@@ -64,13 +65,53 @@ const doneBy = (tokens: readonly Token[], i: number): string | null => {
     : did;
 };
 
+/** "pump's off", "key's on": the thing itself, before what it is. */
+const contracted = (t: Token, after: Token | undefined): string | null => {
+  const base = t.low.slice(0, -1);
+  return t.low.endsWith('s') &&
+    t.to - t.from === t.low.length + 1 &&
+    /^(?:off|on|out|in|running|up|down|disconnected|unplugged|shut|open|isolated|cut|dead|drained|empty|vented|full|at|low|high|hissing|leaking|bubbling|stuck|tripped|blown|building|holding|dropping|level)$/.test(
+      after?.low ?? '',
+    ) &&
+    (lexicon.get(base)?.some((s) => s.k === 'place') || base === 'key')
+    ? base
+    : null;
+};
+
+/** "12m20s", "on 35s off 7m": minutes where seconds or hours are written the same way. */
+const besideSeconds = (tokens: readonly Token[], i: number): boolean =>
+  tokens.some(
+    (o, j) =>
+      j !== i && /^(?:s|sec|secs|h|hr|hrs)$/.test(o.low) && j - i < 9 && i - j < 9 && tokens[j - 1]?.kind === 'digits',
+  );
+
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {
   const out: Token[] = [];
   for (let i = 0; i < tokens.length; i += 1) {
     const t = tokens[i]!;
     const next = tokens[i + 1];
-    if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {
+    if (
+      t.low === '1' &&
+      t.kind === 'digits' &&
+      tokens[i - 1]?.kind === 'space' &&
+      /^(?:old|new|other|that|this|first|last|bad|good)$/.test(tokens[i - 2]?.low ?? '') &&
+      next?.kind === 'space' &&
+      tokens[i + 2]?.kind === 'word'
+    ) {
+      out.push({ ...t, kind: 'word', low: 'one' });
+    } else if (t.low === 'b' && next?.low === '4' && tokens[i + 2]?.kind === 'space') {
+      out.push({ ...t, to: next.to, low: 'before' });
+      i += 1;
+    } else if (
+      t.low === 'tow' &&
+      next?.kind === 'space' &&
+      /^(?:in|out|on|is|of|reads?|measured)$/.test(tokens[i + 2]?.low ?? '')
+    ) {
+      out.push({ ...t, low: 'toe' });
+    } else if (t.low === 'm' && tokens[i - 1]?.kind === 'digits' && next?.kind !== 'mark' && besideSeconds(tokens, i)) {
+      out.push({ ...t, low: 'min' });
+    } else if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {
       const o = tokens[i + 2]?.low === 'o';
       out.push({ ...t, to: tokens[i + (o ? 2 : 1)]!.to, low: o ? 'without' : 'with' });
       i += o ? 2 : 1;
@@ -81,6 +122,11 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       out.push({ ...t, to: tokens[i + 2]!.to, low: 'r/r' });
       i += 2;
     } else {
+      const bare = t.kind === 'word' ? contracted(t, tokens[i + 2]) : null;
+      if (bare !== null) {
+        out.push({ ...t, low: bare });
+        continue;
+      }
       const did = t.kind === 'word' ? doneBy(tokens, i) : null;
       const two = t.kind === 'word' && did === null ? runOn(t) : null;
       if (two) out.push(...two);

@@ -31,6 +31,8 @@ export const sortOut = (items: readonly Settled[]): { now: Side; was: Side; cont
       was.nums.push(now.nums.pop()!);
       into = now;
     } else if (/^(?:said|wrote|typed|told|entered|writing|typing|putting|saying)$/.test(phrase)) into = was;
+    // "i said one fifteen, it was one oh five"
+    else if (phrase === 'it' && into === was && was.nums.length > 0 && now.nums.length === 0) into = now;
     else if (/^(?:meant|mean|meaning|should|actually|but|correct|make|real|really)$/.test(phrase)) into = now;
     else if (item.k === 'sep' || item.k === 'join') {
       if (

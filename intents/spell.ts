@@ -1,6 +1,6 @@
 /** Near-miss spelling, by `natural`'s Damerau distance; filtered by first letter and length first, since a distance costs. */
 import { DamerauLevenshteinDistance } from 'natural/lib/natural/distance/index.js';
-import { knownWord, lexicon, nearWords } from './lexicon.ts';
+import { knownWord, lexicon, nearWords, singleWords } from './lexicon.ts';
 import { plainEnglish } from './words/plain.ts';
 
 const cache = new Map<string, string | null>();
@@ -76,6 +76,27 @@ const sameSense = (a: string, b: string): boolean => {
   const one = lexicon.get(a);
   const other = lexicon.get(b);
   return one !== undefined && other !== undefined && JSON.stringify(one) === JSON.stringify(other);
+};
+
+/** Consonants as they stand, a leading vowel kept: what is left of a word written short. */
+const skeletonOf = (word: string): string => word[0]! + word.slice(1).replace(/[aeiou]/g, '');
+
+const skeletons = new Map<string, string[]>();
+for (const word of [...singleWords, ...plainEnglish]) {
+  if (word.length < 4 || !/^[a-z]+$/.test(word)) continue;
+  const bones = skeletonOf(word);
+  if (bones.length < 3 || bones === word) continue;
+  const list = skeletons.get(bones);
+  if (!list) skeletons.set(bones, [word]);
+  else if (!list.includes(word)) list.push(word);
+}
+
+/** "brkr", "drvr": the one word that has these consonants in this order and no others, or null. */
+export const shorthand = (word: string): string | null => {
+  if (!/^[a-z][b-df-hj-np-tv-z]{2,}$/.test(word) || knownWord(word) || plainEnglish.has(word)) return null;
+  const list = skeletons.get(word) ?? [];
+  const first = list[0];
+  return first !== undefined && list.every((other) => other === first || sameSense(first, other)) ? first : null;
 };
 
 const endings: readonly (readonly [RegExp, readonly string[]])[] = [

@@ -22,6 +22,8 @@ export const splitTails = (sentences: Sentence[]): Sentence[] =>
       ];
     const low = s.low;
     if (starts.test(low.replace(polite, ''))) return [s];
+    // "unloader, what is this thing": what it is about stands first
+    if (/^[a-z][a-z -]{2,24}, ?what (?:is |does |s )?(?:it|this|that)\b/.test(low)) return [s];
     const m = tail.exec(low);
     let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
     if (cut <= 0 && /\?$/.test(s.text)) {

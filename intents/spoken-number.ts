@@ -97,6 +97,11 @@ export const spokenWhole = (
   }
   let { value, next } = first;
   let at = skip(tokens, next);
+  // "seventy two hundred"
+  const units = wordValue(tokens[at]);
+  const hundred = skip(tokens, at + 1);
+  if (isTens(value) && units !== undefined && units > 0 && units < 10 && wordValue(tokens[hundred]) === 100)
+    return { value: (value + units) * 100, next: hundred + 1 };
   if (wordValue(tokens[at]) === 100) {
     value *= 100;
     next = at + 1;

@@ -25,7 +25,7 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   const unit = items.find((i) => i.k === 'unit');
   // "5 psi in 10 min": how fast it falls
   if (
-    ask === 'limit' &&
+    (ask === 'limit' || ask === 'meaning') &&
     items.some((i) => i.k === 'num' && i.unit !== null && dimensionOf(i.unit) === 'duration') &&
     (items.some((i) => i.k === 'num' && i.unit !== null && dimensionOf(i.unit) === 'pressure') ||
       (unit?.k === 'unit' && dimensionOf(unit.v) === 'pressure'))
@@ -41,6 +41,7 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   if ((ask === 'why' || ask === 'how' || ask === 'meaning') && cond?.k === 'cond' && cond.v.startsWith('panel'))
     return cond.v;
   if (ask === 'meaning' && num && !place) return measure?.k === 'measure' ? measure.v : 'pressure';
+  if (ask === 'why' && sign?.k === 'sign' && !['ok', 'works', 'not working'].includes(sign.v)) return sign.v;
   if (place?.k === 'place') return specific[place.p.part!] ?? place.p.part;
   if (measure?.k === 'measure') return measure.v;
   if (sign?.k === 'sign') return sign.v;

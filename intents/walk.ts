@@ -46,6 +46,8 @@ export type Walk = {
   hunch: boolean;
   /** A limit is being given: numbers are limits until the sentence ends. */
   spec: boolean;
+  /** What the last limit was of. */
+  limited: Measured | null;
   lastEnd: PlaceParts['end'];
   /** A measure named in the clause before without a number. */
   waiting: Measured | null;
@@ -91,6 +93,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   told: false,
   hunch: false,
   spec: false,
+  limited: null,
   lastEnd: undefined,
   planned: false,
   waiting: null,

@@ -26,9 +26,12 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
+    /^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
   ],
-  ['why not', /^(?:so |and |but )?why (?:not|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/],
+  [
+    'why not',
+    /^(?:so |and |but )?why (?:not|didnt (?:you|it|we)(?: \w+){0,2}|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/,
+  ],
   [
     'what if',
     /^(?:so |and |but |ok )?(?:what if|what happen if|what happen when|what would happen if|what will happen if|what would happen|what will happen|what would it mean if|suppose|lets say|what about if|what happens if|and if|what when)\b (?<topic>.+)/,
@@ -39,31 +42,31 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'next',
-    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) (?:i|you|we|one) (?:do|check|look at|look for|try|test)(?: at)? (?:next|now|first|then)|(?:now |and )?(?:i|we) (?:must|should|have to|need to|shall) do what(?: now| next)?|what (?:do|should) (?:i|we) (?:do|check|look)|next|next (?:on|up) .*|whats next (?:on|in|for) .*|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what should i (?:do|check|test|look at)\b.*)\??$/,
+    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) (?:i|you|we|one) (?:do|check|look at|look for|try|test)(?: at)? (?:next|now|first|then)|(?:now |and )?(?:i|we) (?:must|should|have to|need to|shall) do what(?: now| next)?|what (?:do|should) (?:i|we) (?:do|check|look)|next|next (?:on|up) .*|whats next (?:on|in|for) .*|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|where (?:do|should|shall) (?:i|we) (?:look|go|start|check)(?: now| next| first)?|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what (?:should|shall|must|do|does) (?:i|we|you|he|she|they|the \w+(?: \w+)?) (?:do|check|test|look at|look for|try) (?:next|now|first|then)|what should i (?:do|check|test|look at)\b.*)\??$/,
   ],
   [
     'how long',
-    /^(?:so |and )?how (?:long|many (?:hours|minutes|mins|hrs|days))\b(?<topic>.*)|^when (?:will|does|is) it (?:be )?(?:down|go down|hit)\b|^how (?:soon|fast)\b(?<fast>.*)|^will (?:it|she) (?:last|stay up|make)\b|^will (?:i hear|soap show)\b|^will soap show\b/,
+    /^(?:so |and )?how (?:long|many (?:hours?|minutes?|mins?|hrs?|days?))\b(?<topic>.*)|^when (?:will|does|is) it (?:be )?(?:down|go down|hit)\b|^how (?:soon|fast)\b(?<fast>.*)|^will (?:it|she) (?:last|stay up|make)\b|^will (?:i hear|soap show)\b|^will soap show\b/,
   ],
   [
     'limit',
-    /^how (?:much|many|far|low|high|long|big|fast) (?<topic15>.+?) (?:is|are|can be|would be) (?:ok|okay|allowed|normal|acceptable|fine|too much|too many|too low|too high|permitted|good)\b.*|^is (?:it |that |this )?normal (?:if|when|that|for) (?<topic16>.*\d.*)|^(?:is|are|was) (?<topic14>.*\d.*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^how (?:much|many|far|low|high|long|big|fast) (?<topic15>.+?) (?:is|are|can be|would be) (?:ok|okay|allowed|normal|acceptable|fine|too much|too many|too low|too high|permitted|good)\b.*|^is (?:it |that |this )?normal (?:if|when|that|for) (?<topic16>.*\d.*)|^is (?:it |that |this )?too (?:much|many|high|low|long|slow|fast) (?:if|when|that) (?<topic17>.+)|^(?:is|are|was) (?<topic14>.*(?:\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|quarter)\b).*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^normal (?<topic18>(?:pump|tank|fill|build|cut|run|restart|delay)\b.+)$|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
-    /^what does? mean (?<topic20>.+)|^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal)\b(?<topic4>.*)|^is (?:that|this) (?:ok|okay)$|^whats? (?:does |do |is |the |a )*(?<topic10>.+) (?:mean|means|telling me|tell me|tells me|telling us)$|^whats? (?:is |the )*meaning(?: of)? (?<topic11>.+)|^what (?:it|this|that) means? (?<topic12>.+)|^(?<topic13>.+) what (?:does )?(?:it|that|this) means?$|^(?<topic14>.+) means? what$|^what(?:s| is| does) it mean (?:if|when) (?<topic15>.+)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
+    /^what (?<topic21>(?:a |an |the )?(?:fall|drop|loss|rise|reading|\d).+?) (?:points? to|means?|tells? (?:me|us|you)|says?|indicates?|suggests?)$|^what does? mean (?<topic20>.+)|^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal)\b(?<topic4>.*)|^is (?:that|this) (?:ok|okay)$|^whats? (?:does |do |is |the |a )*(?<topic10>.+) (?:mean|means|telling me|tell me|tells me|telling us)$|^whats? (?:is |the )*meaning(?: of)? (?<topic11>.+)|^what (?:it|this|that) means? (?<topic12>.+)|^(?<topic13>.+?),? what (?:does )?(?:it|that|this) means?$|^(?<topic14>.+) means? what$|^what(?:s| is| does) it mean (?:if|when) (?<topic15>.+)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
   ],
   [
     'why',
-    /^(?:so |and |but |ok |then )?(?:why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
+    /^(?:so |and |but |ok |then |kindly |please )*(?:(?:explain|tell me|say) why|why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
   ],
   [
     'how',
-    /^(?:so |and |ok |please )?(?:how (?:do|can|should|would|must|to|does|did|shall|i (?:do|check|test|set|change|measure|use|adjust|find))(?: (?:i|you|we|one))?\b|hows the|show me how|tell me how|whats the (?:way|procedure|best way|steps|order)|how i|what way|guide (?:for|to|on)|walk me through|talk me through|steps (?:for|to))(?<topic>.*)/,
+    /^(?:so |and |ok |please )?(?:(?:which|what) (?:end|way|edge|face|direction)(?: of (?:the |a )?\w+(?: \w+)?)? (?:do|should|shall|must|would|to)(?: (?:i|you|we|one))?\b|how (?:do|can|should|would|must|to|does|did|shall|i (?:do|check|test|set|change|measure|use|adjust|find))(?: (?:i|you|we|one))?\b|hows the|show me how|tell me how|whats the (?:way|procedure|best way|steps|order)|how i|what way|guide (?:for|to|on)|walk me through|talk me through|steps (?:for|to))(?<topic>.*)/,
   ],
   [
     'what is',
-    /^(?:so |and |ok |er |um )?(?:whats|what is|what are|what s|wats|wots|what(?:s| is| are) (?:an?|the)|define|describe|tell me about|explain|what do you mean by|what you mean by|whats an?|what means)\b(?! (?:next|wrong|the (?:pressure|reading) now))(?<topic>.+)|^(?:where|which)(?:s| is| are)? (?:the )?(?<topic2>.+)|^what does (?:a|an|the) (?<topic3>.+?) do\b.*|^what (?<topic4>.+?) (?:do|does|is for|is doing)\b.*/,
+    /^(?<topic9>[a-z][a-z -]{2,24}),? what(?:s| is)? (?:it|this|that)(?: thing| part| one)?(?: is)?$|^(?:so |and |ok |er |um )?(?:whats|what is|what are|what s|wats|wots|what(?:s| is| are) (?:an?|the)|define|describe|tell me about|explain|what do you mean by|what you mean by|whats an?|what means)\b(?! (?:next|wrong|the (?:pressure|reading) now))(?<topic>.+)|^(?:where|which)(?:s| is| are)? (?:the )?(?<topic2>.+)|^what does (?:a|an|the) (?<topic3>.+?) do\b.*|^what (?<topic4>.+?) (?:do|does|is for|is doing)\b.*/,
   ],
   [
     'safe',
@@ -75,7 +78,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'summary',
-    /^(?:give me |show |show me |can i have |write me |write |make me |make |send me |do me )?(?:a |the )?(?:summary|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what (?:all )?have (?:we|you|i) got|what (?:all )?(?:do|did) we have|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
+    /^(?:give me |give us |show |show me |can i have |write me |write |make me |make |send me |do me )?(?:a |the )?(?:quick |short |brief |little )?(?:summary|read (?:me )?back (?:everything|all|what)|rundown|run ?down|run ?through|overview|summarise|summarize|sum up|sum it up|where (?:are we|do we stand|am i)|recap|what do we know|what (?:all )?have (?:we|you|i) got|what (?:all )?(?:do|did) we have|wrap up|where we at|status|what did we find|what do you have|whats so far|so far|read (?:me |us )?back (?:everything|all|what we)|list (?:the )?(?:findings|readings)|summing up)\b(?<topic>.*)/,
   ],
   [
     'help',
@@ -126,12 +129,12 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
 export const elsewhere: readonly (readonly [string, RegExp])[] = [
   [
     'brakes',
-    /\b(?!brake in\b)(?:brakes?|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
+    /\b(?!brake in\b)(?:brakes?|brk (?:chambers?|cans?|pads?|shoes?|drums?|lines?)|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
   ],
   ['fridge', /\b(?:fridge|refrigerator|freezer|fridge compressor|icebox|ice ?maker|reefer)\b/],
   [
     'air conditioning',
-    /\b(?:ac|a\/c|air ?con|aircon|air conditioning|air conditioner|ac compressor|climate|roof air|hvac|aircon compressor|roof unit)\b/,
+    /\b(?:ac|a\/c|air ?cons?|aircons?|air conditioning|air conditioner|ac compressor|climate|roof air|hvac|aircon compressor|roof unit)\b/,
   ],
   [
     'water system',
@@ -148,11 +151,11 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'steering',
-    /\b(?:steering (?:box|wheel|fluid|pump|rack|damper|column)|power steering|ps pump|tie rod|drag link|steering)\b/,
+    /\b(?:steering (?:box|fluid|pump|rack|damper|column)|power steering|ps pump|tie rod|drag link|(?<!on the )steering(?! wheel (?:is |was |sits )?(?:straight|cent|off|level|dead|now)))\b/,
   ],
   [
     'slide',
-    /\b(?:slide ?outs?|slides?(?! (?:in|under|it|over|back|off|up|down|beside|between|out from)\b)|awning|steps?|entry step|step motor|leveling jack motor|hydraulic jacks?|landing gear|slide room|jack motor)\b/,
+    /\b(?:slide ?outs?|slides?(?! (?:across|around|about|in|under|it|over|back|off|up|down|beside|between|out from)\b)|awning|steps?|entry step|step motor|leveling jack motor|hydraulic jacks?|landing gear|slide room|jack motor)\b/,
   ],
   [
     'lights',
@@ -162,7 +165,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
 
 /** One word or turn of small talk; a sentence made of nothing else is talk. Sticky: taken one after another, never back. */
 export const talkTurn =
-  /(?:hi|hello|hey|morning|good morning|good afternoon|evening|afternoon|mornin|cheers|thanks|thank you|thx|ta|tks|ty|ok|okay|k|right|great|nice|cool|got it|will do|roger|lol|haha|ha|bye|see you|see ya|cya|later|lunch|lunch time|brew|brew time|smoko|brb|coffee|tea|break time|tea break|going for (?:lunch|coffee|tea)|nice one|good job|well done|you there|are you there|test|testing|sure|fine|alright|yo|sup|no worries|no problem|good|excellent|perfect|sweet|awesome|understood|copy|noted|wow|sorry|please|mate|man|buddy|boss|all|team|there|for (?:that|the help|now|today)|much|very much|so much|a lot|a million|again|everyone|guys|soapwater|you are|youre|back in (?:\d+|a (?:few|bit|minute)|five|ten|twenty)|after lunch|back (?:soon|later)|good night|goodnight|night|evening|i have (?:a|one) question|got a (?:quick )?question|quick question|have a good (?:one|day|night)|how are you|hows it going|whats up|and|its|it is|i am|im|here|now|time|back|from|just|a|got|to|is|the|day|one|good one|helpful|very|welcome|my friend|friend|brilliant|lovely|ace|legend|pal|tomorrow|tonight|fella|hiya|ello|oh well|never mind the weather)\b/y;
+  /(?:hi|hello|hey|morning|good morning|good afternoon|evening|afternoon|mornin|cheers|thanks|thank you|thx|ta|tks|ty|ok|okay|k|right|great|nice|cool|got it|will do|roger|lol|haha|ha|bye|see you|see ya|cya|later|lunch|lunch time|brew|brew time|smoko|brb|coffee|tea|break time|tea break|going for (?:lunch|coffee|tea)|nice one|good job|well done|you there|are you there|test|testing|sure|fine|alright|yo|sup|no worries|no problem|good|excellent|perfect|sweet|awesome|understood|copy|noted|wow|sorry|please|mate|man|buddy|boss|all|team|there|for (?:that|the help|now|today)|much|very much|so much|a lot|a million|again|everyone|guys|soapwater|you are|youre|(?:ill |will |be |ill be )?back in (?:\d+|a (?:few|bit|minute|sec|while|mo)|five|ten|twenty)|its been a (?:long|hard|rough) (?:week|weak|day|night)|long (?:week|weak|day|night)|that got it|that did it|that fixed it|appreciate it|appreciated|much appreciated|all right|no bother|no drama|no dramas|all good|friday|monday|weekend|at last|finally|after lunch|back (?:soon|later)|good night|goodnight|night|evening|i have (?:a|one) question|got a (?:quick )?question|quick question|have a good (?:one|day|night)|how are you|hows it going|whats up|and|its|it is|i am|im|here|now|time|back|from|just|a|got|to|is|the|day|one|good one|helpful|very|welcome|my friend|friend|brilliant|lovely|ace|legend|pal|tomorrow|tonight|fella|hiya|ello|oh well|never mind the weather)\b/y;
 /** Chatter that stands as whole sentences. */
 /** Begins a note that is only talk when nothing else was read in it. */
 export const talkLead =

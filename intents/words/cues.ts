@@ -13,11 +13,11 @@ export const tellers =
   );
 /** Who tells, and how: each with each. */
 export const tellingPeople =
-  'driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
+  'drvr|drv|senior|lead hand|old hand|fitter|inspector|driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
     '|',
   );
 export const tellingVerbs =
-  'says|said|say|reports|reported|hears|heard|saw|sees|noticed|notices|claims|claimed|told me|tells me|complains|complained|mentioned|mentions|swears|states|stated|describes|can hear|could hear|says she can hear|says he can hear|was saying|keeps saying'.split(
+  'c/o|co|complains of|complain of|complaining of|says|said|say|say me|said me|say to me|told us|telling me|tell me|reports|reported|hears|heard|saw|sees|noticed|notices|claims|claimed|told me|tells me|complains|complained|mentioned|mentions|swears|states|stated|describes|can hear|could hear|says she can hear|says he can hear|was saying|keeps saying'.split(
     '|',
   );
 export const regularity: readonly (readonly [
@@ -25,11 +25,11 @@ export const regularity: readonly (readonly [
   'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded',
 ])[] = [
   [
-    'overnight|in night|in the night|at night|during the night|through the night|all night long|after i park|when i park|once parked|if i park it|when i leave it|after i stop|after we park|when i shut it off|after i shut it off|once parked up|when its parked|when it is parked|after a night|over a weekend|after it has been parked|after its been parked|when left overnight|parked overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
+    'overnight|over the night|in morning|in night|in the night|at night|during the night|through the night|all night long|after i park|when i park|once parked|if i park it|when i leave it|after i stop|after we park|when i shut it off|after i shut it off|once parked up|when its parked|when it is parked|after a night|over a weekend|after it has been parked|after its been parked|when left overnight|parked overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|after a night|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|during the night|in the night|at night|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
     'standing',
   ],
   [
-    'when driving|on the road|the whole way|the whole way home|all the way home|once i drive|once i drive it|once driven|once its driven|when he drives|when he drives it|when she drives it|when they drive it|after he drives it|when hes driving|over a bump|when i go over a bump|when we go over a bump|when i hit a bump|when it hits a bump|over a pothole|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
+    'when driving|when you drive it|when you drive|we drive|i drive|on the dual carriageway|on dual carriageway|on a motorway|on the road|the whole way|the whole way home|all the way home|once i drive|once i drive it|once driven|once its driven|when he drives|when he drives it|when she drives it|when they drive it|after he drives it|when hes driving|over a bump|when i go over a bump|when we go over a bump|when i hit a bump|when it hits a bump|over a pothole|when drive|when drive it|when we drive|when i drive it|after i drive|after i drive it|on highway|on motorway|on the interstate|on freeway|on road|over railroad tracks|when i go over railroad tracks|over the tracks|over bumps|when i go over bumps|going over bumps|on bumps|over speed bumps|on rough road|on rough roads|on bumpy roads|over potholes|when turning|in turns|cornering|on bends|round corners|in corners|at highway speed|at motorway speed|when underway|while moving|when its driven|when it is driven|while driving|when driven|driving|on the road|going down the road|once driven|when i drive|when moving|on the move|under way|at speed|on the highway|on the motorway|after driving|when drive|driving down the road|down the road',
     'driving',
   ],
   [
@@ -50,7 +50,10 @@ export const regularity: readonly (readonly [
     'on restart|start again|when it tries to restart|tries to restart|when it restarts|when compressor start again|when it starts again|when restarted|on a hot restart|when it kicks back in|when it tries to start again|when it comes back on|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting',
     'restart',
   ],
-  ['when loaded|fully loaded|with a load|loaded up|when laden|under load', 'loaded'],
+  [
+    'when loaded|when full of people|when is full of people|full of people|with people on|with passengers on|full of passengers|when full|with everybody on board|with everyone aboard|fully loaded|with a load|loaded up|when laden|under load',
+    'loaded',
+  ],
 ];
 export const prepositions = new Set(
   'at|on|from|by|in|near|around|to|towards|toward|of|off|under|behind|along|across|round|inside|below|above|into|out|through|over'.split(
@@ -65,7 +68,7 @@ export const fillers = new Set(
 
 /** Words that begin a limit given in a note. */
 export const specWords =
-  'spec|specs|spec is|spec says|should be|supposed to be|limit|limits|limit is|limits are|sheet says|the sheet says|book says|the book says|manual says|the manual says|target|nominal|sheet calls for|book calls for|spec for|spec on|specification|meant to be|tolerance|to be within|sheet value|book value|set point|allowed|sheet is|manual calls for|plate says|sticker says|placard says';
+  'sheet gives|book gives|manual gives|plate gives|sheet wants|book wants|manual wants|spec|specs|spec is|spec says|should be|supposed to be|limit|limits|limit is|limits are|sheet says|the sheet says|book says|the book says|manual says|the manual says|target|nominal|sheet calls for|book calls for|spec for|spec on|specification|meant to be|tolerance|to be within|sheet value|book value|set point|allowed|sheet is|manual calls for|plate says|sticker says|placard says';
 /** Beginnings of the months' names, in order. */
 export const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 /** Whole days back. */
@@ -81,6 +84,12 @@ export const dayWords: readonly (readonly [string, number])[] = [
 ];
 /** Which way a wheel leans or points, said after or before the amount. */
 export const directions: readonly (readonly [string, 'in' | 'out'])[] = [
-  ['negative|outward|outwards|top in|top inward|tops in|leaning in at the top|in at the top', 'out'],
-  ['positive|inward|inwards|top out|top outward|tops out|out at the top|leaning out at the top', 'in'],
+  [
+    'negative|outward|outwards|top in|the top is in|top is in|top leans in|top leaning in|top inward|tops in|leaning in at the top|in at the top',
+    'out',
+  ],
+  [
+    'positive|inward|inwards|top out|the top is out|top is out|top leans out|top leaning out|top outward|tops out|out at the top|leaning out at the top',
+    'in',
+  ],
 ];

@@ -22,7 +22,7 @@ export type Danger = {
 const person =
   /^(?:go|going|goin|gone|went|get|gets|getting|got|crawl\w*|climb\w*|slid\w*|slip\w*|roll|rolled|rolling|duck\w*|pop|popped|popping|nip|nipped|nipping|div(?:e|ed|ing)|dove|scoot\w*|scooch\w*|stick|sticking|stuck|reach\w*|lie|lying|lay|laying|laid|squeez\w*|wriggl\w*|wiggl\w*|creep\w*|crept|put|putting|pok(?:e|ed|ing)|peek\w*|peep\w*|look|looked|looking|work|worked|working|been|am|im|hop|hopped|jump|jumped|sneak\w*|snuck|keep\w*|kept|shimm[iy]\w*|shuffl\w*|kneel\w*|knelt|bend|bending|stay\w*|sit|sitting|sat|head|hand|hands|arm|leg|legs|fingers?|inspect\w*|check\w*)$/;
 const opener =
-  /^(?:crack|cracking|cracked|loosen\w*|undo|undoing|undid|undone|slack\w*|unscrew\w*|disconnect\w*|unhook\w*|unbolt\w*|unplug\w*|uncouple\w*|break|breaking|broke|open|opened|opening|remov\w*|pull|pulled|pulling|pop|popped|popping|cut|cutting|take|taking|took|whip\w*|yank\w*|spin|spun|spinning|releas\w*|detach\w*|separat\w*|tighten\w*|snug\w*|torqu\w*|dismantl\w*|strip|stripped|stripping|unthread\w*)$/;
+  /^(?:crack|cracking|cracked|screw|screwed|screwing|loosen\w*|undo|undoing|undid|undone|slack\w*|unscrew\w*|disconnect\w*|unhook\w*|unbolt\w*|unplug\w*|uncouple\w*|break|breaking|broke|open|opened|opening|remov\w*|pull|pulled|pulling|pop|popped|popping|cut|cutting|take|taking|took|whip\w*|yank\w*|spin|spun|spinning|releas\w*|detach\w*|separat\w*|tighten\w*|snug\w*|torqu\w*|dismantl\w*|strip|stripped|stripping|unthread\w*)$/;
 const airPart =
   /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|nuts?|plugs?|petcock|drain|cock|valves?|bags?|airbags?|bellows|tube|tubing|connectors?|couplings?|elbow|joint|olive|ferrule|switch|check|unloader|dryer|cartridge|reservoir|regulator|tee|cap|port|connection|fitment)$/;
 /** Air is behind it, said in the same breath. */
@@ -85,7 +85,15 @@ export const dangers: readonly Danger[] = [
     then: /^\w+\b[^,.;]{0,12}\bloose\b/,
     unless: safe,
   },
-  { hazard: 'open under pressure', deed: opener, thing: airPart, near: 5, then: pressed, unless: safe },
+  {
+    hazard: 'open under pressure',
+    deed: opener,
+    thing: airPart,
+    near: 5,
+    then: pressed,
+    never: /\band now\b|\bwrench and\b/,
+    unless: safe,
+  },
   {
     hazard: 'open under pressure',
     deed: opener,
@@ -153,7 +161,7 @@ export const dangers: readonly Danger[] = [
     deed: /^(?:pump\w*|runs?|ran|running|goes|going|went|climb\w*|blows?|blew|straight|right|sails?)$/,
     thing: /^(?:past|through|beyond|over)$/,
     near: 3,
-    then: /^(?:past|through|beyond|over)(?: the| its)? (?:cut ?out|cutout|cut ?off|shut ?off|limit|set ?point|red)/,
+    then: /^(?:past|through|beyond|over)(?: the| its)? (?:cut[ -]?out|cut[ -]?off|shut[ -]?off|limit|set ?point|red)/,
   },
   {
     hazard: 'over-pressure',
@@ -207,6 +215,14 @@ export const dangers: readonly Danger[] = [
     near: 5,
     also: /\b(?:under|underneath|beneath|lying|laying|between)\b/,
     unless: /\bjack\b[^,.;]{0,12}\bunder\b|\b(?:link|arm|lever|rod) under\b|\bnobody under\b|\bfrom outside\b/,
+  },
+  {
+    hazard: 'heat on line',
+    deed: /^(?:hit|hitting|heat\w*|warm\w*|thaw\w*|put|putting|point\w*|aim\w*|play|playing|wav\w*|run|running|use|using|used|got|get|take|took|taking|cook\w*)$/,
+    thing: /^(?:torch|blowtorch|blowlamp|flame|gun|lamp)$/,
+    near: 9,
+    also: /\b(?:drain|drn|line|valve|hose|frozen|frozn|froze|fitting|ice|iced|tank|pipe|petcock|tube)\b[^;]*\b(?:torch|blowtorch|blowlamp|flame|heat gun|lamp)\b/,
+    unless: /\b(?:head ?lamp|inspection lamp|lead lamp|torch light|timing|with a lamp|grease gun|soap gun)\b/,
   },
   {
     hazard: 'soft ground',

@@ -15,7 +15,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'supply line':
     'supply line|supply|supply hose|supply pipe|feed line|air supply|main line|supply tube|supply tubing|tank line|line from tank|line off the tank|inlet line|supply fitting|supply fittings',
   'height valve':
-    'valve of height|height valve|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|leveling valves|levelling valves|height valves|valves|level valves|hcvs|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
+    'valve of height|height valve|hv|hvs|height value|hight value|leveling value|levelling value|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|leveling valves|levelling valves|height valves|valves|level valves|hcvs|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
   'valve cover': 'valve cover|at the cover|the cover|cover gasket|valve gasket|valve body gasket|height valve cover',
   'inlet seat': 'inlet seat|intake seat|supply seat|feed seat',
   'inlet check': 'inlet check|inlet check valve|inlet chk|check in the valve|inlet nrv|height valve check',
@@ -30,13 +30,13 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'panel|dump valve|air dump|levelling panel|leveling panel|control panel|manual panel|panel valve|panel valves|dump switch|air panel|panel knob|knob|knobs|panel control|levelling controls|leveling controls',
   'panel feed': 'panel feed|panel supply|feed to the panel|panel feed line',
   'bellows line':
-    'bellows line|bag line|delivery line|delivery|line to the bag|line to bag|bag hose|delivery pipe|line to the bellows|line to bellows|airbag line|line to the airbag|air bag line|bag supply line|spring line|bellows pipe|bag pipe|delivery hose|delivery tube|hose to the bag|hose to bag|pipe to the bag|pipe to bellows|bag line fitting|bag fitting|bellows fitting|delivery fitting|airbag fitting|air bag fitting|spring fitting|airbag pipe',
+    'bellows line|bag union|bag unions|bellows union|air bag union|bag elbow|bag line|delivery line|delivery|line to the bag|line to bag|bag hose|delivery pipe|line to the bellows|line to bellows|airbag line|line to the airbag|air bag line|bag supply line|spring line|bellows pipe|bag pipe|delivery hose|delivery tube|hose to the bag|hose to bag|pipe to the bag|pipe to bellows|bag line fitting|bag fitting|bellows fitting|delivery fitting|airbag fitting|air bag fitting|spring fitting|airbag pipe',
   fitting:
-    'fttg|fttgs|ftgs|fttngs|fitting|fittings|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
+    'fttg|fttgs|ftgs|fttngs|fitting|fittings|line fitting|hose fitting|ftg|connector|compression fitting|push in|push-in|union|elbow|tee|nut|olive|ferrule|joint|connection|push fit',
   line: 'line|lines|hose|tube|tubing|nylon|nylon line|air line|airline|pipe|air pipe|air hose|air lines|airlines|hoses|pipes|nylon tube|nylon tubing|poly line|plastic line',
   'gauge line': 'gauge line|gage line|dash line|cab line|line to the gauge|gauge pipe|line to gauge|gauge tube',
   bellows:
-    'bellows|bellow|bag|bags|air bag|airbag|air bags|airbags|air spring|air springs|airspring|airsprings|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|rear bags|baloon|air balloon|spring|springs',
+    'bellows|bellow|air pillow|pillow|rubber bag|rubber pillow|rubber air pillow|bag|bags|air bag|airbag|air bags|airbags|air spring|air springs|airspring|airsprings|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|rear bags|baloon|air balloon|spring|springs',
   'bellows crimp':
     'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|crimps|bead|lower crimp|the crimp|upper crimp|top crimp|bottom crimp',
   'bellows fold':
@@ -68,27 +68,27 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'relay coil': 'relay coil|coil|coil of the relay|relays coil|coil terminal|coil terminals|relay coil terminal',
   'relay output':
     'relay output|the relay output|out of the relay|out of relay|output of the relay|load side of the relay|output side of the relay|past the relay|relay load side',
-  relay: 'relay|rly|rely|pump relay|comp relay|compressor relay|relays',
+  relay: 'relay|rly|rely|pump relay|comp relay|compressor relay|relays|relay contacts|relay contact|relay points',
   fuse: 'fuse|fuses|inline fuse|in line fuse|pump fuse|comp fuse|fuse holder|fuseholder',
   breaker: 'breaker|circuit breaker|cb|mcb|breakers',
   battery:
     'battery|batt|bat|batts|batteries|coach battery|house battery|house batts|batt post|battery post|battery terminals|battry',
   ground:
-    'ground|earth|ground strap|earth strap|gnd|ground wire|earth lead|ground lug|grounds|earth wire|earth cable|ground cable',
+    'ground|earth|ground stud|earth stud|ground post|ground bolt|ground strap|earth strap|gnd|ground wire|earth lead|ground lug|grounds|earth wire|earth cable|ground cable',
   'feed cable':
     'feed cable|feed wire|power wire|power lead|feed|power feed|hot wire|supply cable|wire|wiring|cable|cables|wires|harness|power cable|live feed|live wire|main cable',
   'key switch': 'key switch|ignition switch|ign switch|ignition feed|key feed|ign feed',
   solenoid: 'solenoid|sol|solenoid valve|air solenoid',
   brushes: 'brushes|brush|motor brushes|carbon brushes',
   wheel: 'wheel|wheels|whl|whls',
-  tyre: 'tyre|tyres|tire|tires|tyr',
+  tyre: 'tyre pressure|tyre pressures|tire pressure|tire pressures|tyre|tyres|tire|tires|tyr',
   'wheel bearing': 'wheel bearing|wheel bearings|bearing|bearings|hub bearing|hub bearings',
   shock:
     'shock|shocks|shock absorber|shock absorbers|damper|dampers|shocky|shockie|shokky|shocker|shockers|absorber|telescopic|shok',
   'shock bushing':
     'shock bushing|shock bush|shock bushes|shock bushings|shock eye|damper bush|damper bushes|damper bushing',
   'control arm':
-    'control arm|swing arm|trailing arm|suspension arm|control arms|swing arms|radius arm|radius rod|trailing arms',
+    'control arm|lower control arm|upper control arm|lower arm|upper arm|swing arm|trailing arm|suspension arm|control arms|swing arms|radius arm|radius rod|trailing arms',
   pin: 'pin|pins|swing arm pin|pivot pin|arm pin|pivot|king pin|kingpin',
   bushing: 'bushing|bushings|bush|bushes',
   bracket: 'bracket|brackets|arm bracket|brkt|hanger bracket|hanger',

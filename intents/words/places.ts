@@ -11,12 +11,14 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     { side: 'right' },
   ],
   [
-    'both|l/r|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides',
+    'both|at either|on either|in either|l/r|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides|two sides',
     { side: 'both' },
   ],
-  ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|both fronts|front corners', { end: 'front' }],
+  ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|front corners', { end: 'front' }],
+  ['both fronts|fronts both', { side: 'both', end: 'front' }],
+  ['both rears|rears both', { side: 'both', end: 'rear' }],
   [
-    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|both rears|rear corners|at the back|the back',
+    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|rear corners|at the back|the back',
     { end: 'rear' },
   ],
   [
@@ -62,11 +64,11 @@ export const relativeCorners: readonly (readonly [string, 'kerb' | 'street', 'fr
 /** Which wheel of a side of the tandem; only read beside a rear side and a wheel, tyre, toe or camber. */
 export const wheelWords: readonly (readonly [string, 'forward' | 'aft'])[] = [
   [
-    'forward|fwd|front wheel|fwd wheel|forward wheel|leading|lead|front of the two|front one|front axle of the tandem|front tandem|drive|first wheel|leading wheel|lead wheel',
+    'forward|fwd|leading axle|lead axle|drive axle|front wheel|fwd wheel|forward wheel|leading|lead|front of the two|front one|front axle of the tandem|front tandem|drive|first wheel|leading wheel|lead wheel',
     'forward',
   ],
   [
-    'aft|tag|tag axle|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
+    'aft|tag|tag axle|trailing axle|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
     'aft',
   ],
 ];

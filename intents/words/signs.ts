@@ -5,7 +5,7 @@ type SignName = (typeof signs)[number];
 export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   bubbles:
     'bubbles|bubbling|bubble|soap bubbles|suds|lather|fizz|fizzing|foam|foaming|froth|frothing|bubling|blowing bubbles|bubbels|bubbled|bubels|fizzes',
-  hiss: 'hiss|hissing|hisses|whoosh|sizzle|audible|pssst|hissin|hising|can hear air|hear air|air sound|sound of air|hear air sound|hear sound of air|air noise|hear leak|hear it leaking|hear air leaking|air noise|whistling|hear a hiss',
+  hiss: 'hiss|hissing|hisses|whoosh|sizzle|audible|pssst|hissin|hising|can hear air|hear air|air sound|sound of air|hear air sound|hear sound of air|air noise|hear a his|a his|hear leak|hear it leaking|hear air leaking|air noise|whistling|hear a hiss',
   leaks:
     'leaks|leaking|air come out|air comes out|air go out|air goes out|come out air|leakin|leakg|leak|laek|leaaking|weeping|weeps|losing air|loosing air|pissing|passing|bleeding|seeping|seeps|leaky|leeking|leek|leaked|weep|blowing by|bleeds|leaking air|air leaking|air coming out|letting by|leak off|lets air out|air escaping|loses air|blowing air|air leak|leeches air|blowing',
   puffs: 'puffs|puffing|puff|puffs every|spits',
@@ -28,9 +28,9 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'comes up driving|comes up when driven|comes up when driving|pumps up when driving|comes up after driving|comes up once driven|levels once driven|comes back up driving|comes up on the road|comes up when i drive|comes back up when driving|comes back up when driven|comes up going down the road|picks up when driving|lifts when driving|pumps back up when driving|comes right once driven|comes up after a drive|levels out when driving|levels up when driving|comes up with the engine|comes up when the engine runs|comes up once the engine is running|comes back up when i drive|rises when driving|comes back up on the road|comes up as soon as its driven|levels out driving|comes back up after driving',
   flat: 'flat|goes flat|flat out|deflated|empty bag|is flat|flattened',
   'runs on':
-    'wont shut off|will not shut down|wont shut itself off|will not cut off|will not kick off|will not quit|does not shut down|doesnt shut down|isnt cutting out|never shuts down|wont stop running|doesnt stop running|never stops running|never stop|no stopping|not stop working|never shuts off|wont stop|never stops|doesnt stop|never quits|wont quit|keeps running past|wont cut out|never cuts out|doesnt shut off|does not shut off|does not stop|runs on|doesnt cut out|does not cut out|will not shut off|will not stop|wont turn off|doesnt turn off|never turns off|not shutting off|not cutting out|not shut off|runs past cut out|no stop|not stopping|cant stop it|wont switch off|fails to cut out|doesnt quit|runs past|running past cut out|wont shut down|wont kick off|never kicks off|wont cut off|never cuts off|keeps going and going|going past cut out|goes past cut out|isnt shutting off|isnt stopping|does not quit|dont stop|not stop|never goes off|wont go off|will not cut out|never switches off|not want stop|doesnt shut itself off|not cutting off',
+    'wont shut off|didnt stop|did not stop|didnt shut off|did not shut off|didnt quit|will not shut down|wont shut itself off|will not cut off|will not kick off|will not quit|does not shut down|doesnt shut down|isnt cutting out|never shuts down|wont stop running|doesnt stop running|never stops running|never stop|no stopping|not stop working|never shuts off|wont stop|never stops|doesnt stop|never quits|wont quit|keeps running past|wont cut out|never cuts out|doesnt shut off|does not shut off|does not stop|runs on|doesnt cut out|does not cut out|will not shut off|will not stop|wont turn off|doesnt turn off|never turns off|not shutting off|not cutting out|not shut off|no stop|not stopping|cant stop it|wont switch off|fails to cut out|doesnt quit|running past cut out|wont shut down|wont kick off|never kicks off|wont cut off|never cuts off|keeps going and going|going past cut out|goes past cut out|isnt shutting off|isnt stopping|does not quit|dont stop|not stop|never goes off|wont go off|will not cut out|never switches off|not want stop|doesnt shut itself off|not cutting off',
   'wont run':
-    'aint turning over|isnt turning over|not turning over|aint turning|isnt turning|aint running|no start|no run|wont run|wont start|doesnt run|does not run|doesnt start|does not start|no go|silent|wont turn|doesnt turn|doesnt turn over|wont turn over|does not turn|not turning|dont want to run|doesnt want to run|dont want run|not want to run|wont fire up|wont do anything|refuses to start|no life|no sign of life|wont run at all|not come on|wont come on|doesnt come on|not running at all|wont kick in|never starts|wont kick on|not starting|doesnt kick in|will not run|will not start|wont go|not start|not run|never comes on|fails to start|fails to run|refuses to run|wont turn on|not coming on|no pump|no sound|doesnt kick on|does nothing|no noise|doesnt do anything|dont run|dont start|wont even start|not kicking in|isnt coming on|no response|completely dead|isnt running|never kicks in|never came on|doesnt turn on',
+    'not turn|does not turn|doesnt turn|not turning|wont turn over|aint turning over|isnt turning over|not turning over|aint turning|isnt turning|aint running|no start|no run|wont run|wont start|doesnt run|does not run|doesnt start|does not start|no go|silent|wont turn|doesnt turn|doesnt turn over|wont turn over|does not turn|not turning|dont want to run|doesnt want to run|dont want run|not want to run|wont fire up|wont do anything|refuses to start|no life|no sign of life|wont run at all|not come on|wont come on|doesnt come on|not running at all|wont kick in|never starts|wont kick on|not starting|doesnt kick in|will not run|will not start|wont go|not start|not run|never comes on|fails to start|fails to run|refuses to run|wont turn on|not coming on|no pump|no sound|doesnt kick on|does nothing|no noise|doesnt do anything|dont run|dont start|wont even start|not kicking in|isnt coming on|no response|completely dead|isnt running|never kicks in|never came on|doesnt turn on',
   'runs constantly':
     'runs constantly|runs all night|running all night|on all night|runs day and night|runs all morning|always working|working always|working all the time|work all time|always work|always pumping|pumps all the time|runs all the time|running all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|running constantly|runs a lot|constant running|running non stop|runs forever|keeps running|always run|always runs|runs the whole time|running continuously|goes all the time|going all the time|running nonstop|running flat out|continuous running|is running all day|works all the time|run all time|run all the time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
@@ -47,7 +47,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'quits hot':
     'quits hot|shuts itself off|shuts itself down|shuts off on its own|cuts out on its own|goes off on its own|quits when warm|overheats and stops|overheats and shuts off|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
   starts:
-    'restarts|restarted|starts back up|pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine',
+    'restarts|restarted|starts back up|pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|took right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine|started for me|started at the first attempt|started first time|starts first time|started straight away|started right up|starts right up|fires right up|starts easy|starts easily|start alone|starts alone|starts by itself|started by itself|started on its own|starts on its own|kicked in on its own',
   works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
     'not working|not good working|not work good|no work good|not working good|not working right|not n/w|not operational|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|has had it|had its day|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
@@ -67,7 +67,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   broken:
     'broken|brake in|break in|a break in|snapped|cracked off|sheared|fell off|broken off|come off|came off|fallen off|fractured|broke off|is off',
   disconnected:
-    'disconnected|is disconnect|is disconected|is disconect|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
+    'disconnected|disconected|is disconnect|is disconected|is disconect|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
   slipped: 'slipped|moved on the shaft|slid|clamp moved|slipping',
   missing: 'missing|not there|not fitted|isnt there',
   kinked: 'kinked|kink|pinched|crushed|kinks|squashed|kinked up|trapped',
@@ -95,8 +95,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   worn: 'worn|worn out|wear|wore out|knackered worn|sloppy|play in it|has play|well worn|shagged|worn badly|badly worn|free play in it|got play|shot with wear|wore',
   aged: 'aged|dry rot|dry rotted|dry-rot|perished|perishing|weather checked|old|dried out|dryrot|dry rotting|dry-rotted|weathered|weather cracked|hardened',
   noisy:
-    'noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|clunk|clunking|clunks|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
-  bangs: 'bang|bangs|banging|thump|thumps|bang from the rear|thumping|big bang|bang bang',
+    'noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
+  bangs: 'clunk|clunks|clunking|clunked|bang|bangs|banging|thump|thumps|bang from the rear|thumping|big bang|bang bang',
   cold: 'cold|stone cold|cold to touch|dead cold',
   warm: 'warm|warm to touch|luke warm|lukewarm',
   'leaks oil':
@@ -111,7 +111,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   pulls:
     'pull|pulls|pulls left|pulls right|pulls to the left|pulls to the right|pulls to one side|pulling to one side|pulls to left|pulls to right',
   'worn inside':
-    'wearing on inside edges|wearing on the inside edges|inside edges|inner edges|worn on inside edges|inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
+    'eaten on the inside|eaten in the inside|eaten inside|wearing on inside edges|wearing on the inside edges|inside edges|inner edges|worn on inside edges|inside worn|worn inside|inner edge worn|inside edge wear|inside edge worn|inside edge gone|worn on the inside|inside wear|inner edge wear|worn on inside|inner edge gone|inside edge|worn inner edge|inside edge is gone|inner edge|inners worn|wearing on the inside|wearing inside|inner shoulder worn|wear on the inside',
   'worn outside':
     'outside worn|worn outside|outer edge worn|outside edge wear|outside edge worn|worn on the outside|outer edge wear|outside wear|outside edge|outer edge|wear on the outside|wearing outside|outer shoulder worn',
   feathered: 'feathered|feathering|feather edge|feather wear|feathers|feathery',
@@ -133,7 +133,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   empties:
     'empties|dumps fine|dumps|deflates|lets down fine|exhausts ok|vents fine|goes down fine|empties ok|lets down',
   'does not empty':
-    'does not empty|doesnt dump|wont dump|wont go down|wont deflate|doesnt exhaust|doesnt empty|wont exhaust|wont lower|wont let down|not dumping|wont vent|doesnt go down|does not dump|will not dump|wont come down|doesnt come down',
+    'does not empty|doesnt dump|wont dump|wont go down|wont deflate|doesnt exhaust|doesnt empty|wont exhaust|wont lower|wont let down|not dumping|wont vent|doesnt go down|does not dump|will not dump|wont come down|doesnt come down|wont empty|will not empty|not emptying',
   ok: 'no play|no free play|no slop|runs straight on the road|runs straight on|runs straight|tracks straight|drives straight|runs straight and true|diagonals the same|diagonals are the same|diagonals equal|diagonals match|ok|okay|fine|good|alright|all right|great|perfect|no problem|checks out|nothing wrong|all good|looks good|looks ok|looks fine|tests good|tests ok|in spec|within spec|to spec|is right|checked out ok|sound|no issues|no fault found|nff|healthy|good condition|a1|as it should be|back to normal|normal|no trouble|good order|clean',
 };
 

@@ -24,7 +24,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'pump running|pump runs|comp runs|comp running|compressor runs|compressor running|pump on|comp on|compressor on|pump is running|comp is running|compressor is running|pump going|comp going|pump is on|comp is on|pump still running|comp still running|pump is going|compressor is on|pump is still going|pump run|pump go|pump goes|comp run|compressor is going|runs|running|pump was running|compressor was running|pump came on|comp came on|compressor came on|pump kicked in|comp kicked in|compressor kicked in|pump kicked on|comp kicked on',
+    'pump running|with it running|while its running|pump runs|comp runs|comp running|compressor runs|compressor running|pump on|comp on|compressor on|pump is running|comp is running|compressor is running|pump going|comp going|pump is on|comp is on|pump still running|comp still running|pump is going|compressor is on|pump is still going|pump run|pump go|pump goes|comp run|compressor is going|runs|running|pump was running|compressor was running|pump came on|comp came on|compressor came on|pump kicked in|comp kicked in|compressor kicked in|pump kicked on|comp kicked on',
     'pump running',
     true,
   ],
@@ -34,7 +34,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump',
+    'cut comp power|cut compressor power|cut power to comp|killed comp power|comp power off|comp power isolated|power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|killed the pump power|killed pump power|killed power to the pump|killed the compressor power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump',
     'pump power cut',
     true,
   ],
@@ -55,7 +55,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'panel shut|panel in shut|panel on shut|panel hold|panel on hold|panel in hold|shut both|both shut|in shut|panel to shut|panel closed|hold position|panel on lock|panel locked|in hold|on hold|panel at shut|panel set to shut|shut off at the panel|panel both shut|panel off|panel both sides shut|panel to hold|panel is shut|panel was shut|panel in shut both|on shut|panel shut both|panel neutral|panel is closed|panel shut both sides|shut on the panel|panel at hold|both on shut|both in shut|panel shut off',
+    'panel shut|panels locked|panels are locked|panel is locked|panels in lock|panels shut|panel in shut|panel on shut|panel hold|panel on hold|panel in hold|shut both|both shut|in shut|panel to shut|panel closed|hold position|panel on lock|panel locked|in hold|on hold|panel at shut|panel set to shut|shut off at the panel|panel both shut|panel off|panel both sides shut|panel to hold|panel is shut|panel was shut|panel in shut both|on shut|panel shut both|panel neutral|panel is closed|panel shut both sides|shut on the panel|panel at hold|both on shut|both in shut|panel shut off',
     'panel shut',
     true,
   ],
@@ -111,7 +111,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels|chocks on',
+    'wheels have chock|wheels have chocks|wheels got chocks|wheels with chocks|wheels with the chocks|chocks are on|chocks on|wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels|chocks on',
     'wheels chocked',
     true,
   ],
@@ -159,7 +159,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'air vented|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
+    'air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
     'air vented',
     true,
   ],
@@ -190,11 +190,19 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     'battery disconnected',
     true,
   ],
-  ['fuse out|fuse pulled|fuse is out|pulled the fuse|took the fuse out|fuse removed', 'fuse out', true],
+  [
+    'fuse out|pump fuse out|pump fuse is out|comp fuse out|comp fuse is out|fuse pulled|fuse is out|pulled the fuse|took the fuse out|fuse removed',
+    'fuse out',
+    true,
+  ],
   ['fuse in|fuse back in|fuse is in', 'fuse out', false],
   ['raining|wet weather|in the rain|rain', 'wet weather', true],
   ['same time|same moment|at the same moment|at the same time|both read together', 'same moment', true],
-  ['unloader tripped|tripped the unloader|tripped unloader|unloader tripped by hand', 'unloader tripped', true],
+  [
+    'tripped unloader|tripped unldr|tripped the unloader|tripped unloader by hand|unloader tripped|tripped the unloader|tripped unloader|unloader tripped by hand',
+    'unloader tripped',
+    true,
+  ],
   ['got no plug|no plug|havent got a plug|no plugs|dont have a plug|aint got a plug', 'no plug', true],
   [
     'no second gauge|only one gauge|no other gauge|no spare gauge|no test gauge|dont have a second gauge|only got one gauge|havent got a second gauge|got no second gauge',
@@ -207,7 +215,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
 
 export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>> = {
   replaced:
-    'replaced|put the new|fitted the new|installed the new|threw the new|bolted the new|stuck the new|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
+    'put same size back in|put the same size back in|put the same size in|fitted same size|same size back in|put same rating in|put in the same size|replaced|put the new|fitted the new|installed the new|threw the new|bolted the new|stuck the new|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
   repaired:
     'repaired|straightened|bent back|bent it back|welded up|fixed|mended|repair|patched|rep|patched up|sorted|fix',
   rebuilt: 'rebuilt|overhauled|rebuild|kit in|resealed|overhaul|reconditioned|rekitted',
@@ -216,16 +224,16 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   tightened:
     'tightened|nipped up|snugged|tightened up|retightened|torqued up|did up|cinched|re-torqued|tighten|nipped|tightend|snugged up|done up|tighten up|tightening|snug up|pinched up|redid',
   adjusted:
-    'adjusted|tweaked|adjust|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
+    'adjusted|tweaked|adjust|wound up|wound in|wound out|wound down|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
   set: 'set|set the|reset the height|set height|set heights|set up',
   soaped:
-    'soaped|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
+    'soaped|sprayed dish soap on|sprayed dish soap|sprayed soap on|sprayed soapy water on|brushed soap on|brushed soapy water on|put dish soap on|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
   drained:
     'drained|bled the tank down|bled tank down|let the tank down|ran the tank down|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
   removed:
-    'removed|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
+    'screwed out|removed|screwed out|unscrewed|i take off|i take out|we take off|i took off|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
   refitted:
     'refitted|reinstalled|put back|bolted back|refit|back on|put it back|back in|reassembled|re-fitted|reseated|remade|re-made',
   rerouted:
@@ -236,10 +244,12 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   levelled: 'levelled|leveled|levelled it|releveled|relevelled|levelled up|leveled it',
   'pumped up':
     'pumped up|aired up|pumped it up|charged|built pressure|filled the tank|pumped|recharged|charged up|built air|aired it up|built up to|ran it up|built it up|topped up',
-  vented: 'vented|dumped the air|let the air out|exhausted|dumped|let air out|released the air|blew down|deflated',
+  vented:
+    'vented|let out all the air|let out the air|let all the air out|released all the air|let all air out|dumped the air|let the air out|exhausted|dumped|let air out|released the air|blew down|deflated',
   opened: 'opened|cracked open|undid|cracked|loosened|broke loose',
   closed: 'closed|shut the|closed off|turned off the cock',
-  disconnected: 'unhooked|disconnected the|took the link off|pulled the link|unplugged|unclipped',
+  disconnected:
+    'disconnected|i disconnected|we disconnected|unhooked|disconnected the|took the link off|pulled the link|unplugged|unclipped',
   connected:
     'connected|reconnected|hooked up|hooked back up|plugged in|plugged back in|reconected|hooked the|re-connected',
   tripped: 'tripped the|reset the breaker',

@@ -36,7 +36,7 @@ export const unitWords: readonly (readonly [string, Unit])[] = [
   ['ml|millilitre|millilitres|mls|cc', 'ml'],
   ['lb|lbs|pound|pounds|#|lb.|lbs.', 'lb'],
   ['kg|kgs|kilo|kilos|kilograms|kilogram', 'kg'],
-  ['ton|tons|tonne|tonnes', 't'],
+  ['ton|tons|tonne|tonnes|t', 't'],
   ['ft lb|ft lbs|ft-lb|ft-lbs|ftlb|ftlbs|foot pounds|foot pound|lb ft|lb-ft|lbft|lbf ft|pound feet|lbs ft', 'lbf ft'],
   ['in lb|in lbs|in-lb|in-lbs|inch pounds', 'lbf in'],
   ['nm|n m|newton metres|newton meters|newton metre', 'N m'],
@@ -97,6 +97,7 @@ export const looseAfterNumber: ReadonlySet<string> = new Set([
   'm',
   'mil',
   's',
+  't',
 ]);
 
 export const numberWords: Readonly<Record<string, number>> = {

@@ -1,0 +1,44 @@
+/** "took the line off": a verb and its small word, with what it was done to between them. */
+import type { Item } from './items.ts';
+import type { Work } from './shapes.ts';
+import { phraseAt } from './idle.ts';
+import { splitVerbs } from './words/verbs.ts';
+
+/** How far the small word may stand: "took the left bag's union off". */
+const reach = 6;
+
+const isPlace = (item: Item): boolean => item.k === 'senses' && item.senses.some((s) => s.k === 'place');
+
+const workOf = (items: readonly Item[], i: number): { work: Work; to: number } | null => {
+  const verb = phraseAt(items, i);
+  if (!Object.hasOwn(splitVerbs, verb)) return null;
+  let placed = false;
+  for (let j = i + 1; j < Math.min(items.length, i + reach); j += 1) {
+    const item = items[j]!;
+    if (item.k === 'sep' || item.k === 'join' || item.k === 'num') return null;
+    const work = splitVerbs[verb]![phraseAt(items, j)];
+    if (work !== undefined && placed) return { work, to: j };
+    placed ||= isPlace(item);
+  }
+  return null;
+};
+
+/** The items with such verbs made one work each; the small word stays as filler. */
+export const joinSplitVerbs = (items: readonly Item[]): readonly Item[] => {
+  let out: Item[] | null = null;
+  for (let i = 0; i < items.length; i += 1) {
+    const found = workOf(items, i);
+    const verb = items[i]!;
+    const small = found ? items[found.to]! : undefined;
+    if (!found || !small || verb.k === 'num' || verb.k === 'sep' || verb.k === 'join') continue;
+    out ??= [...items];
+    out[i] = {
+      k: 'senses',
+      senses: [{ k: 'work', v: found.work }],
+      phrase: `${phraseAt(items, i)} ${phraseAt(items, found.to)}`,
+      span: verb.span,
+    };
+    out[found.to] = { k: 'senses', senses: [{ k: 'filler' }], phrase: 'there', span: small.span };
+  }
+  return out ?? items;
+};
