@@ -12,6 +12,7 @@ import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { elsewhereBlocks, helpBlocks, safeBlocks, talkBlocks } from './asides.ts';
 import { commandBlocks } from './commands.ts';
+import { circuitNow } from './circuit-now.ts';
 import type { Block } from './reply.ts';
 import { summaryBlocks } from './summary.ts';
 
@@ -120,7 +121,9 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     }
     case 'how': {
       const guide = guideFor(ask.words) ?? guideFor(ask.about ?? '');
-      return guide ? stepBlock(guide, 0, sheet, standing.gates) : answersAlone({ ...ask, ask: 'what is' });
+      return guide
+        ? stepBlock(guide, 0, sheet, standing.gates, circuitNow(standing, sheet))
+        : answersAlone({ ...ask, ask: 'what is' });
     }
     case 'what is': {
       // "what is due", "what does a full water tank do": sums without a number of their own.

@@ -4,6 +4,7 @@ import { showAmount } from '../core/amount.ts';
 import type { Folded } from '../session/fold.ts';
 import type { CoachState } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { joinedNow } from './circuit-now.ts';
 import { readingOf } from './context.ts';
 import type { Board } from './protocol.ts';
 
@@ -42,26 +43,6 @@ const stateLines = (state: CoachState, now: number): Board['state'] => {
   if (state.mode)
     add('coach is', state.mode === 'dead' ? 'DEAD: vented, no power, on stands' : 'LIVE: air in, chocked');
   return lines;
-};
-
-/** Volumes joined in the present state (air-side common practice): what the tank gauge sees. */
-const joined = (state: CoachState): string[] => {
-  if (state.outletClosed) return ['tank'];
-  switch (state.panel) {
-    case 'fill':
-      return ['tank', 'supply line', 'left height valve', 'right height valve', 'left bellows', 'right bellows'];
-    case 'shut':
-      return ['tank', 'supply line', 'left height valve', 'right height valve', 'panel feed'];
-    case 'empty':
-      return ['tank', 'supply line'];
-    case 'auto':
-    case null: {
-      const out = ['tank', 'supply line'];
-      for (const side of ['left', 'right'] as const)
-        if (state.arm[side] === 'fill') out.push(`${side} height valve`, `${side} bellows`);
-      return out;
-    }
-  }
 };
 
 /** Points of one line of the charts: the newest so many. */
@@ -118,7 +99,7 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
     checksDone: standing.checksDone.map((c) => ({ ...c })),
     next: asked,
     open: standing.open,
-    circuit: { lit, joined: joined(standing.state), panel: sheet.panel !== null && sheet.panel !== undefined },
+    circuit: { lit, joined: [...joinedNow(standing.state)], panel: sheet.panel !== null && sheet.panel !== undefined },
     reading: readingOf(sheet, standing.zone),
   };
 };

@@ -6,6 +6,7 @@ import { weigh } from '../faults/weigh.ts';
 import { guideById, guideEnded, stepBlock } from '../guides/steps.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
+import { circuitNow } from './circuit-now.ts';
 import type { Block } from './reply.ts';
 import { summaryBlocks } from './summary.ts';
 
@@ -22,7 +23,7 @@ const inGuide = (standing: Folded, sheet: Sheet, by: number): Block[] => {
   if (!at || !guide) return [say('No guide is open. Ask "how do i ..." to begin one.')];
   const step = at.step + by;
   if (step >= guide.steps.length) return [guideEnded(guide)];
-  return stepBlock(guide, Math.max(0, step), sheet, standing.gates);
+  return stepBlock(guide, Math.max(0, step), sheet, standing.gates, circuitNow(standing, sheet));
 };
 
 export const commandBlocks = (ask: Ask, standing: Folded, sheet: Sheet): Block[] => {

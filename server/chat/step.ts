@@ -19,6 +19,7 @@ import { guideById, stepBlock } from '../guides/steps.ts';
 import { aim } from './amends.ts';
 import { answerAsk, answersAlone, teach } from './answer.ts';
 import { cautionBlocks, goesOn } from './cautions.ts';
+import { circuitNow } from './circuit-now.ts';
 import { contextOf } from './context.ts';
 import { withCorners } from './corners.ts';
 import { owner, practiceBlocks, practiceOpening } from './practice.ts';
@@ -92,7 +93,7 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   const guide = standing.guide ? guideById(standing.guide.id) : undefined;
   const opened = standing.pending.some((g) => !judged.pending.some((p) => p.what === g.what));
   if (guide && opened && !waits && !blocks.some((b) => b.is === 'step'))
-    blocks.push(...stepBlock(guide, standing.guide!.step, sheet, judged.gates));
+    blocks.push(...stepBlock(guide, standing.guide!.step, sheet, judged.gates, circuitNow(judged, sheet)));
   const asked = blocks.some((b) => b.is === 'check' || b.is === 'step');
   if (evidence && !waits && !asked) {
     const next = nextBlock(judged, sheet);

@@ -43,6 +43,8 @@ export type CheckRow = {
   readonly lacks?: Condition;
   readonly needs?: Feature;
   readonly without?: Feature;
+  /** Only where that observable was told of: it means nothing without. */
+  readonly onlyAfter?: string;
   /** What it spoils for later. */
   readonly destroys?: string;
   readonly keys: readonly CheckKey[];

@@ -79,6 +79,13 @@ const byGauge = new Set([
 
 const points: ReadonlySet<string> = new Set(['cut-in', 'cut-out', 'pump past cut-out']);
 
+/** A habit that one night did not show: trusted so far. An estimate of ours. */
+const trustNight = 0.5;
+const allStood = (list: readonly Evidence[], sees: readonly string[]): boolean => {
+  const told = list.filter((e) => sees.includes(e.see));
+  return told.length > 0 && told.every((e) => e.outcome === 'level' || e.outcome === 'holds');
+};
+
 const weighTogether = (list: readonly Evidence[]): Evidence[] => {
   const seen = new Set(list.map((e) => e.see));
   const gaugeLies = list.some(
@@ -87,8 +94,11 @@ const weighTogether = (list: readonly Evidence[]): Evidence[] => {
   return list.map((e) => {
     const side = sideOfSee(e.see);
     const firmer = echoes[kindOfSee(e.see)] ?? echoes[e.see] ?? [];
-    if (firmer.some((f) => seen.has(side ? f.replace(/^S /, `${side} `) : f)))
-      return { ...e, weight: Math.min(e.weight, trustEcho), note: 'echo' };
+    const beside = firmer.map((f) => (side ? f.replace(/^S /, `${side} `) : f));
+    // Said to go down night after night, and found level this once: no echo, the two speak against each other.
+    if (/overnight$/.test(e.see) && e.outcome !== 'holds' && allStood(list, beside))
+      return { ...e, weight: Math.min(e.weight, trustNight) };
+    if (beside.some((f) => seen.has(f))) return { ...e, weight: Math.min(e.weight, trustEcho), note: 'echo' };
     // Switch points that are off agree with a gauge that lies; right ones were most likely read off the better gauge.
     if (gaugeLies && points.has(e.see))
       return e.outcome === 'within' || e.outcome === 'stops'

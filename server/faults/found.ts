@@ -3,6 +3,7 @@ import { takePlace } from '../../intents/place.ts';
 import type { Finding } from '../findings/finding.ts';
 import { stillRests } from '../session/rests.ts';
 import type { Standing } from '../session/standing.ts';
+import { farLow, nightTakes } from '../twin/observables.ts';
 import { leans } from '../twin/see-standing.ts';
 import { askedBefore } from './moment.ts';
 import { type Evidence, noteOf, trust, trustAssumed, trustRead } from './told.ts';
@@ -48,6 +49,13 @@ const onlyLeans = (f: Finding, all: readonly Finding[]): boolean => {
       note(o.because.at(-1)) === note(f.because.at(-1)) &&
       leans(Math.abs(f.amount!.si), Math.abs(o.amount.si)),
   );
+};
+
+/** Cold and dead band take both sides alike: one that is that much lower than the other, and out of tolerance, is low. */
+const leansOver = (f: Finding, all: readonly Finding[], see: string, outcome: string): boolean => {
+  if (outcome !== 'low' || !see.endsWith('as found') || !f.amount || f.amount.si < -farLow) return false;
+  const other = all.find((o) => o.key === f.key.replace(/(left|right)/, (s) => (s === 'left' ? 'right' : 'left')));
+  return other?.amount !== undefined && f.amount.si - other.amount.si < -nightTakes;
 };
 
 /** So long without a note and nothing pumping is a night. ms */
@@ -98,7 +106,10 @@ export const findingEvidence = (standing: Standing): Evidence[] => {
         .map(({ see, outcome }): Evidence => ({
           ...(open(newest.i) && see.startsWith('pump-up')
             ? { see: 'pump-up without filter', outcome: outcome === 'within' ? 'quick' : 'as slow' }
-            : { see, outcome: beside ? 'holds' : furtherLow(f, see, outcome) }),
+            : {
+                see,
+                outcome: beside ? 'holds' : leansOver(f, all, see, outcome) ? 'low' : furtherLow(f, see, outcome),
+              }),
           weight,
           because: f.because,
           seq: newest.h.seq,

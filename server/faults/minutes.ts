@@ -18,6 +18,19 @@ export const untouched = ({ state, facts }: Standing): boolean =>
   state.arm.right === null &&
   !facts.some(({ fact }) => touches(fact));
 
+/**
+ * How it was found tells of the night it stood: it is worth the tape where standing is what was complained of, or nothing
+ * was yet, or it is known to have stood. A pump that is slow or dead is not looked for with a tape at four corners.
+ */
+const stood = ({ complaint, state, facts }: Standing): boolean =>
+  complaint === null ||
+  complaint.standing ||
+  said(state, 'parked') ||
+  facts.some(
+    ({ fact }) =>
+      (fact.is === 'reading' && fact.what.v === 'standing time') || ('often' in fact && fact.often === 'standing'),
+  );
+
 /** Minutes still to wait until pumped air has cooled, by the newest fact's time. */
 const settling = ({ state, facts }: Standing): number => {
   if (state.pump === true || state.engine === true) return settleMinutes;
@@ -35,7 +48,7 @@ const setting = (check: Check, standing: Standing): Minutes | null => {
   const refill = empty ? 8 : 0;
   switch (check.setting) {
     case 'as found':
-      return untouched(standing) ? none : null;
+      return untouched(standing) && stood(standing) ? none : null;
     case 'panel untouched':
       return facts.some(({ fact }) => fact.is === 'condition' && fact.what.v.startsWith('panel ')) ? null : none;
     case 'key off, settled':

@@ -137,6 +137,7 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   const endless = stands(standing, w.evidence, ['pump past cut-out'], (o) => o === 'runs on');
   for (const check of checks) {
     if (!possible(check, standing, has)) continue;
+    if (check.onlyAfter && !w.evidence.some((e) => e.see === check.onlyAfter)) continue;
     if (check.setting === 'pump running' && (still || (endless && check.id === 'hiss after stop'))) continue;
     const sees = check.settles.filter((s) => !isAnswered(s, answered));
     if (sees.length === 0) continue;

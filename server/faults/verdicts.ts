@@ -1,6 +1,6 @@
 /** What findings of wheels, tyres and wires say to the diagnosis: they carry verdicts, not outcomes of checks. Data and one look-up. */
 import type { Finding } from '../findings/finding.ts';
-import { farLow } from '../twin/observables.ts';
+import { farLow, nightTakes } from '../twin/observables.ts';
 
 type Row = {
   readonly key: RegExp;
@@ -28,11 +28,15 @@ const rows: readonly Row[] = [
   },
 ];
 
-/** A rear height that is low, by its number: the finding's amount is how far it is off, where the sheet has the height. */
-export const furtherLow = ({ amount }: Finding, see: string, outcome: string): string =>
-  outcome === 'low' && /^(?:left|right) (?:rear height|as found)$/.test(see) && amount && amount.si < -farLow
-    ? 'far low'
-    : outcome;
+/**
+ * A rear height that is low, by its number: the finding's amount is how far it is off, where the sheet has the height. Out
+ * of tolerance by no more than a night takes is no sign of a fault.
+ */
+export const furtherLow = ({ amount }: Finding, see: string, outcome: string): string => {
+  if (outcome !== 'low' || !amount || !/^(?:left|right) (?:rear height|as found)$/.test(see)) return outcome;
+  if (amount.si < -farLow) return 'far low';
+  return see.endsWith('as found') && amount.si > -nightTakes ? 'level' : outcome;
+};
 
 const legs: readonly (readonly [RegExp, string])[] = [
   [/ground/, 'ground'],

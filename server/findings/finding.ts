@@ -74,7 +74,13 @@ export const Drawing = z.discriminatedUnion('is', [
     watch: z.array(z.enum(['inlet port', 'bellows port', 'exhaust port', 'cover'])),
   }),
   /** Air circuit with parts lit; names are parts or places. */
-  z.object({ is: z.literal('circuit'), lit: z.array(z.string()), joined: z.array(z.string()) }),
+  z.object({
+    is: z.literal('circuit'),
+    lit: z.array(z.string()),
+    joined: z.array(z.string()),
+    /** Whether the coach has a levelling panel; by the names of the parts where it is not said. */
+    panel: z.optional(z.boolean()),
+  }),
 ]);
 export type Drawing = z.infer<typeof Drawing>;
 

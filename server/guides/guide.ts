@@ -3,6 +3,7 @@ import type { Measure, Place } from '../../intents/shapes.ts';
 import type { Block } from '../chat/reply.ts';
 import type { BenchSet } from './bench-verdict.ts';
 import type { Mode } from './gates.ts';
+import type { Joining } from './joined.ts';
 
 /** What comes back, and what it says about the coach. */
 export type Outcome = { readonly when: string; readonly means: string };
@@ -21,6 +22,8 @@ export type Step = {
   readonly reads?: { readonly what: Measure; readonly where: Place };
   /** A picture where position matters; a step on the bench draws its valve by itself. */
   readonly drawing?: Extract<Block, { is: 'picture' }>['drawing'];
+  /** The air circuit is drawn, with what is joined in this state; `now`: the coach's present one. Suspects are lit. */
+  readonly joins?: Joining | 'now';
   /** How the valve stands on the bench in this step: what a note leaves out. */
   readonly bench?: BenchSet;
 };

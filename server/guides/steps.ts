@@ -10,6 +10,7 @@ import { gateHolds, openGates } from './gates.ts';
 import { termsIn } from './glossary.ts';
 import type { Guide, Step } from './guide.ts';
 import { guides } from './guides.ts';
+import { joinedIn } from './joined.ts';
 
 export type { Guide, Step } from './guide.ts';
 export { guides } from './guides.ts';
@@ -107,6 +108,13 @@ const makesDead = (guide: Guide, at: number): number =>
 const stillSaid = (caution: Caution, gates: ReadonlyMap<string, boolean>): boolean =>
   (hazards as readonly string[]).includes(caution.id) || caution.gate === undefined || !gateHolds(caution.gate, gates);
 
+/** What the circuit of this coach shows beside a step: its suspects, and what is joined where the step does not say. */
+export type CircuitNow = {
+  readonly lit: readonly string[];
+  readonly joined: readonly string[];
+  readonly panel: boolean;
+};
+
 /**
  * Step `at` (from 0) of `guide`, its cautions first. `gates`: answers so far, so that none is asked twice. A step that
  * needs the coach DEAD is held back until all of DEAD is answered: the step that makes it so is shown in its place, with
@@ -117,6 +125,7 @@ export const stepBlock = (
   at: number,
   sheet: Sheet,
   gates: ReadonlyMap<string, boolean> = new Map(),
+  now: CircuitNow | null = null,
 ): Block[] => {
   const wanted = Math.min(Math.max(0, at), guide.steps.length - 1);
   const mode = stateOf(guide, guide.steps[wanted]!);
@@ -142,15 +151,21 @@ export const stepBlock = (
       keys: guideKeys.map((k) => ({ ...k })),
       ...(open ? { open } : {}),
     },
-    ...pictureOf(step, fill(step.words, sheet)),
+    ...pictureOf(step, fill(step.words, sheet), now),
     outcomesOf(step, sheet),
   ];
 };
 
 type Drawing = Extract<Block, { is: 'picture' }>['drawing'];
-const pictureOf = ({ drawing, bench }: Step, words: string): Block[] => {
+const pictureOf = ({ drawing, bench, joins }: Step, words: string, now: CircuitNow | null): Block[] => {
   const drawn: Drawing | undefined =
     drawing ??
+    (joins && {
+      is: 'circuit',
+      lit: [...(now?.lit ?? [])],
+      joined: [...(joins === 'now' ? (now?.joined ?? joinedIn.neutral) : joinedIn[joins])],
+      ...(now ? { panel: now.panel } : {}),
+    }) ??
     (bench && {
       is: 'valve',
       ...bench,

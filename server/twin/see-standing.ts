@@ -1,6 +1,6 @@
 /** Checks that are waits: falls of the tank, heights by tape, what is found in the morning. */
 import { tankGauge, shopGauge, tape } from './instruments.ts';
-import { farLow } from './observables.ts';
+import { farLow, nightTakes } from './observables.ts';
 import type { CoachParams } from './params.ts';
 import { type Moment, type Night, type Scene } from './scene.ts';
 import type { Glimpse } from './sim-shapes.ts';
@@ -103,7 +103,7 @@ export const fallStops = (scene: Scene, night: Night): string | null => {
 
 /** Off its ride height after standing, m; above its stops. */
 export const judgeFound = (p: CoachParams, off: number): 'level' | 'low' | 'far low' =>
-  off < -farLow ? 'far low' : off < -Math.max(0.01, p.limits.tolerance + p.tapeStep) ? 'low' : 'level';
+  off < -farLow ? 'far low' : off < -Math.max(nightTakes, p.limits.tolerance + p.tapeStep) ? 'low' : 'level';
 
 export const overnight = (scene: Scene, night: Night, i: I): 'holds' | 'drops' | 'on stops' => {
   const { q, rng } = scene;

@@ -76,10 +76,8 @@ describe('proof of a repair', () => {
     let last = await t.type(c.notes[0]!);
     for (const note of c.notes.slice(1)) last = await t.type(note, 5);
     expect(block(last, 'check')?.id).toBe(c.asks);
-    if (c.beside) {
-      last = await t.type(c.beside, 5);
-      expect(block(last, 'check')?.id).toBe(c.asks);
-    }
+    if (c.beside) last = await t.type(c.beside, 5);
+    expect(block(last, 'check')?.id).toBe(c.asks);
     for (const p of c.proof) last = typeof p === 'string' ? await t.type(p, 5) : await t.type(p[0], p[1]);
     const offer = block(last, 'check');
     expect(offer?.id).toBe('close');

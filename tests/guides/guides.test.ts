@@ -160,7 +160,7 @@ describe('guides that open the air', () => {
 describe('stepBlock', () => {
   it('says cautions before the step, the gate of its state first', () => {
     const blocks = stepBlock(guideById('soap check')!, 1, demoSheet());
-    expect(blocks.map((b) => b.is)).toEqual(['caution', 'caution', 'step', 'teach']);
+    expect(blocks.map((b) => b.is)).toEqual(['caution', 'caution', 'step', 'picture', 'teach']);
     expect(stops(blocks).map((b) => b.gate?.what)).toEqual(['wheels chocked', 'over pit']);
   });
 
@@ -171,7 +171,11 @@ describe('stepBlock', () => {
       ['eyes covered', true],
       ['cribbed', true],
     ]);
-    expect(stepBlock(guideById('soap check')!, 1, demoSheet(), gates).map((b) => b.is)).toEqual(['step', 'teach']);
+    expect(stepBlock(guideById('soap check')!, 1, demoSheet(), gates).map((b) => b.is)).toEqual([
+      'step',
+      'picture',
+      'teach',
+    ]);
   });
 
   it('asks the same thing once a reply', () => {

@@ -1,12 +1,14 @@
 /**
- * A coach with one known fault, drawn by seed apart from what compiled the likelihoods: other seeds, parameters scaled
- * beyond their spread, sizes and instruments of its own. What a check shows comes from the simulated coach; what it does
- * not simulate is drawn from the stated chances, each tilted by chance for this coach.
+ * A coach with one known fault or none, drawn by seed apart from what compiled the likelihoods: other seeds, parameters
+ * scaled beyond their spread, sizes and instruments of its own. What a check shows comes from the simulated coach; what it
+ * does not simulate is drawn from the stated chances, each tilted by chance for this coach. The complaint is one that the
+ * fault makes: what the same coach would show sound is not what it was brought in for.
  */
 import { catalogue } from '../../server/faults/catalogue.ts';
 import type { Fault } from '../../server/faults/fault.ts';
+import { airGivens } from '../../server/faults/givens/air.ts';
 import { ailmentOf, type Model } from '../../server/faults/model.ts';
-import { observableOf } from '../../server/faults/observables.ts';
+import { kindOfSee, observableOf, sideOfSee } from '../../server/faults/observables.ts';
 import type { Sheet } from '../../server/sheet/schema.ts';
 import { makeCoach } from '../../server/twin/coach.ts';
 import { airObservables } from '../../server/twin/observables.ts';
@@ -17,8 +19,13 @@ import { makeScene } from '../../server/twin/scene.ts';
 import { drawSize } from '../../server/twin/sizes.ts';
 
 export type Case = {
-  readonly fault: Fault;
+  /** null: a sound coach, brought in for nothing. */
+  readonly fault: Fault | null;
   readonly index: number;
+  /** The simulated coach has it: its air side is not drawn from the model's own table. */
+  readonly simulated: boolean;
+  /** That outcome is the fault's doing. */
+  readonly made: (see: string) => boolean;
   /** Outcome of an observable, '' where it decided nothing; the same each time it is asked. */
   readonly look: (see: string) => string;
 };
@@ -47,33 +54,39 @@ const apart = (p: CoachParams, rng: Rng, by = 0.15): CoachParams => {
   };
 };
 
-/** Which fault, by prior, among those that the simulated coach can have. */
-const drawFault = (model: Model, rng: Rng): { fault: Fault; index: number } => {
-  const can = model.faults.flatMap((fault, index) => (ailmentOf(fault) ? [{ fault, index }] : []));
-  let left = rng.next() * can.reduce((s, c) => s + c.fault.prior, 0);
-  for (const c of can) {
+/** Sound coaches brought in against those with a fault (weigh.ts, noReason). */
+const soundShare = 0.35;
+
+/** Which fault, by prior, or none: of every fault that this kind of coach can have. */
+const drawFault = (model: Model, rng: Rng): { fault: Fault; index: number } | null => {
+  const all = model.faults.map((fault, index) => ({ fault, index }));
+  let left = rng.next() * (soundShare + all.reduce((s, c) => s + c.fault.prior, 0)) - soundShare;
+  if (left <= 0) return null;
+  for (const c of all) {
     left -= c.fault.prior;
     if (left <= 0) return c;
   }
-  return can.at(-1)!;
+  return all.at(-1)!;
 };
 
 export const drawCase = (sheet: Sheet, model: Model, seed: number, n: number): Case => {
   const rng = makeRng(seedOf(seed, 'case', n, sheet.id));
-  const { fault, index } = drawFault(model, rng);
-  const ailment = ailmentOf(fault)!;
+  const drawn = drawFault(model, rng);
+  const fault = drawn?.fault ?? null;
+  const index = drawn?.index ?? -1;
+  const ailment = fault ? ailmentOf(fault) : null;
   const p = apart(makeCoach(sheet, { seed: seedOf(seed, 'coach', n), panel: model.panel }), rng);
-  const scene = makeScene(p, [{ ailment, size: drawSize(ailment, rng) }], rng);
+  const noise = seedOf(seed, 'instruments', n, sheet.id);
+  const scene = makeScene(p, ailment ? [{ ailment, size: drawSize(ailment, rng) }] : [], makeRng(noise));
+  const sound = makeScene(p, [], makeRng(noise));
   const kept = new Map<string, string>();
   const tilt = rng.normal(0, 0.35);
   const drawGiven = (see: string): string => {
     const view = model.view(see);
     if (!view) return '';
     const own = makeRng(seedOf(seed, 'given', n, see));
-    const row = Array.from(
-      view.rows.subarray(index * view.width, (index + 1) * view.width),
-      (c) => c ** Math.exp(tilt),
-    );
+    const chances = index < 0 ? view.healthy : view.rows.subarray(index * view.width, (index + 1) * view.width);
+    const row = Array.from(chances, (c) => c ** Math.exp(tilt));
     let left = own.next() * row.reduce((a, b) => a + b, 0);
     for (const [k, c] of row.entries()) {
       left -= c;
@@ -81,41 +94,81 @@ export const drawCase = (sheet: Sheet, model: Model, seed: number, n: number): C
     }
     return '';
   };
+  /** Beside the simulated coach the model states what this fault does to that observable. */
+  const stated = (see: string): boolean =>
+    fault !== null &&
+    ailment === null &&
+    (sideOfSee(see) === null || fault.side === null || sideOfSee(see) === fault.side) &&
+    (airGivens[kindOfSee(see)] ?? []).some((r) => r.faults.includes(fault.kind) || r.faults.includes(fault.key));
+  const look = (see: string): string => {
+    const had = kept.get(see);
+    if (had !== undefined) return had;
+    const outcome = !observableOf(see)
+      ? ''
+      : simulated.has(see) && !stated(see)
+        ? (observeIn(scene, see) ?? '')
+        : drawGiven(see);
+    kept.set(see, outcome);
+    return outcome;
+  };
+  const view = (see: string): number => (index < 0 ? 0 : (model.view(see)?.strays[index] ?? 0));
   return {
     fault,
     index,
-    look: (see) => {
-      const had = kept.get(see);
-      if (had !== undefined) return had;
-      const outcome = simulated.has(see) ? (observeIn(scene, see) ?? '') : observableOf(see) ? drawGiven(see) : '';
-      kept.set(see, outcome);
-      return outcome;
-    },
+    simulated: ailment !== null,
+    look,
+    made: (see) =>
+      fault === null ||
+      (simulated.has(see) && ailment !== null ? look(see) !== (observeIn(sound, see) ?? '') : view(see) > 0.05),
   };
 };
 
 export type Complaint = readonly (readonly [see: string, outcome: string])[];
 
-/** What the owner would come in with; null for a coach that gives no cause to. */
-export const complaintOf = ({ look }: Case): { standing: boolean; says: Complaint } | null => {
-  const down = (['left', 'right'] as const).filter((s) => !['level', ''].includes(look(`${s} as found`)));
-  const driven = (['left', 'right'] as const).flatMap((s) => {
-    const o = look(`${s} driving`);
-    return o === 'low' || o === 'far low' || o === 'high' ? [[`${s} driving`, o] as const] : [];
+const odd = ({ look, made }: Case, see: string, ...fine: readonly string[]): string | null => {
+  const o = look(see);
+  return o === '' || fine.includes(o) || !made(see) ? null : o;
+};
+const both = (c: Case, see: string, ...fine: readonly string[]): [see: string, outcome: string][] =>
+  (['left', 'right'] as const).flatMap((side) => {
+    const o = odd(c, `${side} ${see}`, ...fine);
+    return o === null ? [] : [[`${side} ${see}`, o] as [string, string]];
   });
-  if (driven.length > 0) return { standing: false, says: driven };
-  if (look('pump past cut-out') === 'runs on') return { standing: false, says: [['pump past cut-out', 'runs on']] };
-  const called = look('pump called');
-  if (called !== 'runs' && called !== '') return { standing: false, says: [['pump quiet', 'yes']] };
-  if (down.length > 0) return { standing: true, says: down.map((s) => [`${s} overnight`, 'drops|on stops'] as const) };
-  const restart = look('pump restart');
-  if (restart === 'stalls' || restart === 'blows fuse') return { standing: false, says: [['pump restart', restart]] };
-  const duty = look('pump duty');
-  if (duty === 'constant' || duty === 'cycles') return { standing: false, says: [['pump duty', duty]] };
-  const tank = look('tank as found');
-  if (tank === 'zero' || tank === 'at bellows pressure') return { standing: true, says: [['tank as found', tank]] };
-  if (look('quits hot') === 'yes') return { standing: false, says: [['quits hot', 'yes']] };
-  return null;
+
+/** What the owner would come in with; null for a coach that gives no cause to. */
+export const complaintOf = (c: Case): { standing: boolean; says: Complaint } | null => {
+  const one = (says: Complaint, standing = false): { standing: boolean; says: Complaint } => ({ standing, says });
+  const driven = both(c, 'driving', 'level');
+  if (driven.length > 0) return one(driven);
+  if (odd(c, 'pump past cut-out', 'stops')) return one([['pump past cut-out', 'runs on']]);
+  if (odd(c, 'pump called', 'runs')) return one([['pump quiet', 'yes']]);
+  const down = both(c, 'as found', 'level');
+  if (down.length > 0)
+    return one(
+      down.map(([see]) => [see.replace('as found', 'overnight'), 'drops|on stops'] as const),
+      true,
+    );
+  for (const [see, ...fine] of [
+    ['pump restart', 'starts'],
+    ['pump duty', 'rests'],
+    ['pump-up', 'within'],
+    ['quits hot', 'no'],
+    ['ride', 'fine'],
+    ['bang', 'no'],
+    ['frost trouble', 'no'],
+    ['fall after pumping', 'stands'],
+    ['shut-off puff', 'not remarked'],
+    ['pump quiet', 'no'],
+  ] as const) {
+    const o = odd(c, see, ...fine);
+    if (o) return one([[see, o]]);
+  }
+  const tank = odd(c, 'tank as found', 'up');
+  if (tank) return one([['tank as found', tank]], true);
+  const worn = both(c, 'tyre wear', 'even');
+  if (worn.length > 0) return one(worn);
+  const heard = both(c, 'valve heard', 'not remarked');
+  return heard.length > 0 ? one(heard) : null;
 };
 
 export const faultCount = catalogue.length;

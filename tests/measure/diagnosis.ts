@@ -48,17 +48,22 @@ const evidenceOfSee = (see: string, outcome: string, seq: number): Evidence => (
 
 /** Faults that the simulated coach cannot tell apart count as one. */
 const alike = (model: Model, index: number): ReadonlySet<number> => {
+  if (index < 0) return new Set();
   const name = ailmentOf(model.faults[index]!);
   return new Set(model.faults.flatMap((f, i) => (i === index || (name !== null && ailmentOf(f) === name) ? [i] : [])));
 };
 
-/** "Nothing wrong" is right where what is wrong is nothing. */
 type Verdict = { first: boolean; p: number };
+/** Of a sound coach "nothing wrong" is right, and so is what is normal. */
 const verdict = (w: Weighed, same: ReadonlySet<number>): Verdict => {
-  let mine = 0;
-  for (const i of same) mine += w.posterior.marginals[i]!;
   const top = suspectsFrom(w)[0];
   const cause = top ? w.model.index.get(top.fault) : undefined;
+  if (same.size === 0) {
+    const first = top !== undefined && (cause === undefined || w.model.faults[cause]!.innocent === true);
+    return { first, p: first ? top.p : 0 };
+  }
+  let mine = 0;
+  for (const i of same) mine += w.posterior.marginals[i]!;
   return { first: cause !== undefined && same.has(cause), p: mine };
 };
 
@@ -117,6 +122,8 @@ export const follow = (
     after.push(v);
     const top = suspectsFrom(w)[0];
     const cause = top ? model.index.get(top.fault) : undefined;
+    if (top && cause === undefined)
+      ranks.push({ rank: rankOf(top.p), right: c.fault === null || c.fault.innocent === true });
     if (top && cause !== undefined) {
       // The chance shown is of one fault; the simulated coach knows it only with those like it.
       const like = alike(model, cause);
@@ -196,6 +203,7 @@ const mean = (xs: readonly number[]): number => (xs.length > 0 ? xs.reduce((a, b
 export type Summary = {
   cases: number;
   first: Record<3 | 5 | 8, number>;
+  simulated: { cases: number; first: Record<3 | 5 | 8, number> };
   found: number;
   minutes: number;
   fixedMinutes: number;
@@ -213,6 +221,7 @@ export const runDiagnosis = (
   say: (line: string) => void = () => {},
 ): Summary => {
   const first = { 3: 0, 5: 0, 8: 0 };
+  const simulated = { cases: 0, first: { 3: 0, 5: 0, 8: 0 } };
   const ours: number[] = [];
   const fixed: number[] = [];
   const both: { ours: number; fixed: number }[] = [];
@@ -251,12 +260,14 @@ export const runDiagnosis = (
         const check = order.find((k) => !done.has(k.key));
         return check ? { check } : null;
       });
+      if (c.simulated) simulated.cases++;
       for (const k of [3, 5, 8] as const) {
         const v = mine.after[Math.min(k, mine.after.length) - 1];
         if (v?.first) first[k]++;
+        if (v?.first && c.simulated) simulated.first[k]++;
       }
       if (mine.found) found++;
-      else wrong.set(c.fault.kind, (wrong.get(c.fault.kind) ?? 0) + 1);
+      else wrong.set(c.fault?.kind ?? 'nothing wrong', (wrong.get(c.fault?.kind ?? 'nothing wrong') ?? 0) + 1);
       if (theirs.found) fixedFound++;
       ours.push(mine.minutes);
       fixed.push(theirs.minutes);
@@ -276,6 +287,7 @@ export const runDiagnosis = (
   return {
     cases,
     first: { 3: first[3] / cases, 5: first[5] / cases, 8: first[8] / cases },
+    simulated,
     found: found / cases,
     minutes: mean(ours),
     fixedMinutes: mean(fixed),
@@ -296,6 +308,10 @@ export const measureDiagnosis = (): void => {
   console.log(`  coaches with a complaint: ${s.cases}`);
   console.log(
     `  true fault first after 3, 5, 8 checks: ${percent(s.first[3])}, ${percent(s.first[5])}, ${percent(s.first[8])}`,
+  );
+  const air = s.simulated;
+  console.log(
+    `  of these, faults of the simulated coach (${air.cases}): ${([3, 5, 8] as const).map((k) => percent(air.first[k] / air.cases)).join(', ')}`,
   );
   console.log(
     `  found (first, at ${percent(enough)} or more): ${percent(s.found)}; by the fixed checklist ${percent(s.fixedFound)}`,

@@ -23,7 +23,7 @@ export const drawMore = (d: FewDrawing, says: string): TemplateResult | typeof n
     case 'valve':
       return html`${valvePorts(d, says)}`;
     case 'circuit': {
-      const panel = [...d.lit, ...d.joined].some((p) => p.includes('panel'));
+      const panel = d.panel ?? [...d.lit, ...d.joined].some((p) => p.includes('panel'));
       return html`${circuit({ lit: d.lit.map((part) => ({ part, p: 1 })), joined: d.joined, panel, texts: new Map(), tap: null }, says)}`;
     }
   }

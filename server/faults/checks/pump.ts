@@ -105,6 +105,18 @@ export const pumpChecks: readonly CheckRow[] = [
     guide: 'tank pressure',
   },
   {
+    id: 'tank read',
+    words: 'Read the tank gauge first: above cut-in a pump rests, and is right to.',
+    settles: ['quiet at'],
+    setting: 'standing',
+    hands: 1,
+    wait: 0,
+    gate: 'none',
+    onlyAfter: 'pump quiet',
+    keys: [],
+    guide: 'tank pressure',
+  },
+  {
     id: 'tank below cut-in',
     words: 'By a gauge you trust: let the tank down below cut-in with the key on. Does the pump start?',
     settles: ['tank below cut-in'],

@@ -64,6 +64,12 @@ const saidOff = (c: Case, fact: ReadingFact): Finding => {
           },
         }
       : {}),
+    ...(which?.endsWith('Rear') &&
+    parts?.side !== undefined &&
+    isAsFound(c, fact) &&
+    (verdict === 'low' || verdict === 'within')
+      ? { evidence: [{ see: `${side} as found`, outcome: verdict === 'low' ? 'low' : 'level' }] }
+      : {}),
     ...(which && (parts?.side === 'left' || parts?.side === 'right') && verdict !== 'no limit' && !isAsFound(c, fact)
       ? { evidence: [{ see: `${side} ${which.endsWith('Rear') ? 'rear' : 'front'} height`, outcome: verdict }] }
       : {}),

@@ -24,6 +24,7 @@ export const checkUnloader: Guide = {
       words:
         'Before anything is opened: let it pump to cut-out, stand beside the pump, hands off it as it is hot, and listen while it runs, at the stop, and 30 seconds after.',
       expect: 'What and when: "pump off, hiss at unloader", "no hiss"',
+      joins: 'pumping',
       outcomes: [
         { when: 'one puff at the stop', means: 'the unloader at its work: nothing to mend' },
         { when: 'hisses while it runs, gone seconds after', means: 'the unloader seat' },

@@ -27,6 +27,7 @@ export const cloggedLine: Guide = {
       words:
         'Look along the whole line from outside: kinks at brackets, flat spots, soft shiny nylon near exhaust or manifold, ice in the cold. Read the tank.',
       expect: 'What you see: "left bellows line kinked", "lines ok"',
+      joins: 'now',
       outcomes: [
         { when: 'kink or flat spot', means: 'the tube is replaced there, not bent back' },
         {

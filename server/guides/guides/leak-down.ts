@@ -58,7 +58,7 @@ export const leakDown: Guide = {
         'In {panel.auto}, key off: tank and both rear heights now, by the same marks, and again after 30 minutes. A third time makes the figure sharper. The valves feed with the key off, so a bellows leak is topped up from the tank.',
       expect: 'Each reading with its time: "tank 112 at 9:20, 106 at 9:50" and "lr 13 3/4 at 9:50"',
       // valves at neutral: the gauge sees tank and supply, a leaking side is fed from them
-      drawing: { is: 'circuit', lit: [], joined: ['tank', 'supply line', 'left height valve', 'right height valve'] },
+      joins: 'neutral',
       outcomes: [
         { when: 'nothing moves', means: 'no leak that half an hour shows; an overnight test with tape marks is next' },
         { when: 'tank falls, coach stays level', means: 'tank, supply, valves or bellows: the halves tell' },
@@ -72,18 +72,7 @@ export const leakDown: Guide = {
       expect:
         'With the panel said: "panel shut, tank 105 at 10:00, 105 at 10:30", then "left rear drops" or "both rear hold"',
       // behind the shut panel each side stands alone
-      drawing: {
-        is: 'circuit',
-        lit: [],
-        joined: [
-          'tank',
-          'supply line',
-          'left height valve',
-          'right height valve',
-          'left valve to panel line',
-          'right valve to panel line',
-        ],
-      },
+      joins: 'shut',
       outcomes: [
         { when: 'tank falls', means: 'tank, its fittings, check valve, supply line or panel feed' },
         { when: 'a side sinks', means: 'that bellows, its line after the panel, or the panel leaking through' },
@@ -99,7 +88,7 @@ export const leakDown: Guide = {
       words:
         'Only if the tank fell in {panel.shut}: close the cock at the tank outlet and read now and after 25 minutes. No cock: plugging it is DEAD work. Nylon line is never pinched.',
       expect: 'With the outlet said: "tank outlet closed, tank 104 at 10:40, 104 at 11:05", or "no plug"',
-      drawing: { is: 'circuit', lit: ['tank'], joined: ['tank', 'discharge line', 'check valve'] },
+      joins: 'outlet closed',
       outcomes: [
         { when: 'holds', means: 'the supply line after the outlet, or what hangs on it' },
         {
@@ -112,6 +101,8 @@ export const leakDown: Guide = {
       words:
         'Only if one side sinks with the tank low: let the tank to zero by its drain, arm of that side just in fill (from outside, past the delay), and tape it for 15 minutes.',
       expect: 'What that side does: "tank drained, arm fill, left rear drops"',
+      // the bellows run back into the tank wherever the check lets them
+      joins: 'arms fill',
       outcomes: [
         { when: 'sinks', means: 'the inlet check of that side lets air back' },
         { when: 'holds', means: 'the inlet check is good' },

@@ -21,6 +21,7 @@ export const levellingPanel: Guide = {
       words:
         'Tank up, nobody under. One side at a time through {panel.fill}, {panel.empty}, back to {panel.auto}, waiting after each.',
       expect: 'What that side does: "panel fill, left rear rises", "panel empty, left bellows empties"',
+      joins: 'fill',
       outcomes: [
         { when: 'does as it says', means: 'that way through it is open' },
         { when: 'other side moves', means: 'lines changed over' },
@@ -32,6 +33,7 @@ export const levellingPanel: Guide = {
         '{panel.shut} on both, key off, settled: tape both sides now and after 30 minutes. Then soap its ports, and listen at its vent.',
       expect:
         'What you find: "panel shut, left rear drops", "bubbles at left panel port", "no bubbles at the panel port"',
+      joins: 'shut',
       outcomes: [
         { when: 'sinks, bubbles at its vent or port', means: 'the panel leaks through itself' },
         { when: 'sinks, panel quiet', means: 'bellows or its line after the panel' },

@@ -40,6 +40,7 @@ export const pumpUp: Guide = {
       words:
         'Panel to {panel.shut}, so that only tank and supply are filled; without a panel, close the tank outlet. Engine running for full volts, drain closed.',
       expect: 'That it is so: "panel shut, engine running"',
+      joins: 'shut',
       outcomes: [{ when: 'neither can be closed', means: 'the time then holds the bellows too: say so with it' }],
     },
     {

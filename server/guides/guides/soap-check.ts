@@ -46,6 +46,7 @@ export const soapCheck: Guide = {
       words:
         'Soap only the zone that was named. Fell in {panel.shut}: tank fittings, drain, relief, gauge line, switch, supply line. Fell in {panel.auto} only: height valve, cover, valve-to-panel line. A side sank in {panel.shut}: panel ports, bellows line, bellows.',
       expect: 'Each place, with or without: "no bubbles at the drain", "bubbles at left valve cover"',
+      joins: 'now',
       outcomes: [
         { when: 'bubbles that grow', means: 'a leak; mark it and go on, there is often a second one' },
         { when: 'foam that only creeps', means: 'a small one: wipe, wet again, wait a minute' },

@@ -53,6 +53,7 @@ export const valveOnCoach: Guide = {
       words:
         'Tank up, link off at its lower end, nobody under or between, arm moved from outside with a rod. Up past the dead band ({valves.deadBand}) and hold: wait out the delay ({valves.delay}) before you judge.',
       expect: 'What happens and after how long: "link off, left bellows fills", "delay 8 sec"',
+      joins: 'arms fill',
       outcomes: [
         { when: 'fills after the delay', means: 'inlet and line are open: linkage or setting was wrong' },
         { when: 'nothing, tank full', means: 'supply, valve or line: clogged line guide, tee at its supply port' },
@@ -73,6 +74,7 @@ export const valveOnCoach: Guide = {
       words: 'Arm back to neutral and pinned. Hose from the exhaust into the jar. Watch for five minutes, tank up.',
       expect:
         'What the jar shows: "left exhaust port puffs", "bubbles at left exhaust port", "no bubbles at left exhaust port"',
+      joins: 'neutral',
       outcomes: [
         { when: 'nothing', means: 'both seats are tight at this pressure' },
         { when: 'steady', means: 'exhaust seat; it goes on with the tank at zero' },
