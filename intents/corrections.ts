@@ -157,6 +157,10 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
         : trimmed
   )
     .replace(trailMeant, '')
+    .replace(
+      /[,.;] ?(?:i )?(?:misread|mistyped|misheard|wrong (?:line|scale|side of)|read it wrong|typed it wrong|fat fingered?)\b.*$/,
+      '',
+    )
     .trim();
   if (rest === '') return null;
   const items = itemsFor(rest, context);

@@ -23,7 +23,7 @@ const verbMood = (words: string): Hazard['mode'] | null => {
     if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
     if (
       /^(?:i|he|she|we|they)$/.test(word) &&
-      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld|unscrew|loosen|undo|crack|remove|pull|take|hold|push)$/.test(
+      /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld|unscrew|loosen|undo|crack|remove|pull|take|hold|push|fill|inflate|pump)$/.test(
         list[i + 1] ?? '',
       )
     )

@@ -56,6 +56,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'straight' && /^(?:off|from|out|after|away|to)/.test(next)) return true;
   if (it.phrase === 'stuck' && /^(?:bigger|larger|another|some|his|my|her)$/.test(next)) return true;
   if (it.phrase === 'driving' && /^(?:me|my|us|him|her|them|everybody|everyone)$/.test(next)) return true;
+  if (it.phrase === 'shot' && /^(?:across|out|off|past|over|into|up)$/.test(next)) return true;
+  if (/^(?:old|the old)$/.test(it.phrase) && /^(?:as|than|the)$/.test(prev) && !placed) return true;
   if (it.phrase === 'test' && prev === 'for') return true;
   switch (it.phrase) {
     case 'left':

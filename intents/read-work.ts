@@ -76,7 +76,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     item.v === 'washed' ||
     item.v === 'levelled';
   const place = road ? null : takesAfter(w, c, index);
-  if (lookOnly.test(item.phrase) && !place && !w.subject) {
+  if (lookOnly.test(item.phrase) && !place && !w.subject && !(road && c.places.length > 0)) {
     use(w, item);
     return index + 1;
   }

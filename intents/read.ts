@@ -22,6 +22,7 @@ import { type Settled } from './settled.ts';
 import type { Amend, Context, Reading, Span } from './shapes.ts';
 import { flatten, forgetTokens, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
+import { warning } from './words/hazards.ts';
 
 /** A context that knows nothing: a coach in psi and inches, traffic on the right. */
 export const blankContext = (note: string, more: Partial<Context> = {}): Context => ({
@@ -59,7 +60,9 @@ const afterCorrection = (text: string, more: { cut: number; amend: Amend }, cont
 
 /** The clause of a sentence in which somebody is warned; the rest of it tells what it tells. */
 const warnedIn = (text: string, sentence: { from: number; to: number }, span: Span): Span => {
-  const [from, to] = clauseAround(text, [span[0], span[0] + 1]);
+  const says = warning.exec(text.slice(span[0], Math.min(span[1], sentence.to)).toLowerCase().replace(/['’]/g, ' '));
+  const at = span[0] + (says?.index ?? 0);
+  const [from, to] = clauseAround(text, [at, at + 1]);
   const why = /^, ?(?:it|they|she|he|this|that|because|or|until|till|when|while)\b/i.test(text.slice(to));
   return [Math.max(from, sentence.from), why ? sentence.to : Math.min(to, sentence.to)];
 };

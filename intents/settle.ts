@@ -59,6 +59,8 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
 const located = (items: readonly Settled[], text: string): Settled[] => {
   const idleAt = new Set<number>();
   items.forEach((item, i) => {
+    // "coffee machine": not this one
+    if (item.k === 'place' && item.phrase === 'machine' && items[i - 1]?.k === 'unknown') idleAt.add(i);
     const prev = items.slice(0, i).findLast((o): o is PlaceItem => o.k === 'place');
     if (item.k !== 'place' || !prev) return;
     const gap = text.slice(prev.span[1], item.span[0]).toLowerCase();
@@ -185,10 +187,14 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
       });
     }
     // "put a new link on": the part that was put there, no state
-    if (item.phrase === 'link on' && /(?:^| )(?:new|another)$/.test(phraseAt(items, i - 1))) {
-      const link: Span = [item.span[0], item.span[0] + 'link'.length];
-      return void raw.push({ k: 'place', p: { part: 'link' }, spans: [link], ...base, span: link, phrase: 'link' });
+    const fitted = /^(link|fuse) (?:on|in)$/.exec(item.phrase)?.[1];
+    if ((fitted === 'link' || fitted === 'fuse') && /(?:^| )(?:new|another)$/.test(phraseAt(items, i - 1))) {
+      const thing: Span = [item.span[0], item.span[0] + fitted.length];
+      return void raw.push({ k: 'place', p: { part: fitted }, spans: [thing], ...base, span: thing, phrase: fitted });
     }
+    // "blew it out": with air, and clean
+    if (item.phrase === 'blew out' && /^blew (?:it|them) out/i.test(text.slice(...item.span)))
+      return void raw.push({ k: 'work', v: 'cleaned', ...base });
     // "now pump start at 90": at what pressure
     if (/pump start(?: now)?$/.test(item.phrase) && phraseAt(items, i + 1) === 'at' && items[i + 2]?.k === 'num')
       return void raw.push({ k: 'measure', v: 'cut-in', ...base });

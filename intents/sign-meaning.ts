@@ -41,7 +41,8 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (name === 'binding' && phrase === 'tight' && playless.has(part ?? '')) return 'ok';
   // "both links straight": not bent
   if (name === 'level' && phrase === 'straight' && straightParts.has(part ?? '')) return 'ok';
-  if (part === 'brushes' && name === 'not working') return 'worn';
+  if (['brushes', 'bushing', 'shock bushing', 'pin', 'wheel bearing'].includes(part ?? '') && name === 'not working')
+    return 'worn';
   if (
     blowers.includes(part ?? '') &&
     /^(?:blow|blowing|blows|blown|popping|pops|popped|popped off|lifting|lifts|venting)$/.test(phrase)

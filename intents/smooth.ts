@@ -91,7 +91,9 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
   for (let i = 0; i < tokens.length; i += 1) {
     const t = tokens[i]!;
     const next = tokens[i + 1];
-    if (
+    if (t.low === 'comma' && t.kind === 'word' && tokens[i - 1]?.kind === 'space') {
+      out.push({ ...t, kind: 'mark', low: ',' });
+    } else if (
       t.low === '1' &&
       t.kind === 'digits' &&
       tokens[i - 1]?.kind === 'space' &&

@@ -7,7 +7,14 @@ import { splitVerbs } from './words/verbs.ts';
 /** How far the small word may stand: "took the left bag's union off". */
 const reach = 6;
 
-const isPlace = (item: Item): boolean => item.k === 'senses' && item.senses.some((s) => s.k === 'place');
+const pronouns = /^(?:it|them|that|both)$/;
+const aims = /^(?:for|on|to|of|there|in|onto|the)$/;
+
+/** What it was done to: a place, or a word that stands for one. */
+const isPlace = (items: readonly Item[], i: number): boolean => {
+  const item = items[i]!;
+  return (item.k === 'senses' && item.senses.some((s) => s.k === 'place')) || pronouns.test(phraseAt(items, i));
+};
 
 const workOf = (items: readonly Item[], i: number): { work: Work; to: number } | null => {
   const verb = phraseAt(items, i);
@@ -17,8 +24,9 @@ const workOf = (items: readonly Item[], i: number): { work: Work; to: number } |
     const item = items[j]!;
     if (item.k === 'sep' || item.k === 'join' || item.k === 'num') return null;
     const work = splitVerbs[verb]![phraseAt(items, j)];
-    if (work !== undefined && placed) return { work, to: j };
-    placed ||= isPlace(item);
+    if (work !== undefined && placed)
+      return pronouns.test(phraseAt(items, j - 1)) && aims.test(phraseAt(items, j + 1)) ? null : { work, to: j };
+    placed ||= isPlace(items, j);
   }
   return null;
 };

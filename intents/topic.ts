@@ -41,7 +41,13 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
   if ((ask === 'why' || ask === 'how' || ask === 'meaning') && cond?.k === 'cond' && cond.v.startsWith('panel'))
     return cond.v;
   if (ask === 'meaning' && num && !place) return measure?.k === 'measure' ? measure.v : 'pressure';
-  if (ask === 'why' && sign?.k === 'sign' && !['ok', 'works', 'not working'].includes(sign.v)) return sign.v;
+  if (
+    ask === 'why' &&
+    sign?.k === 'sign' &&
+    (place?.k !== 'place' || ['pump', 'tank', 'coach'].includes(place.p.part ?? '')) &&
+    !['ok', 'works', 'not working'].includes(sign.v)
+  )
+    return sign.v;
   if (place?.k === 'place') return specific[place.p.part!] ?? place.p.part;
   if (measure?.k === 'measure') return measure.v;
   if (sign?.k === 'sign') return sign.v;

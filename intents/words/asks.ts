@@ -74,7 +74,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^(?:what (?:size|gauge|wire|shim|shims|thickness)|which (?:wire|shim|size|gauge)|calc(?:ulate)?|work out|convert|figure out|compute|how (?:many|much) (?:turns|shims?|shim|wire|water|degrees|inches|mm|in|thick|load|weight|does|is|will|would|gallons|litres|air)|wire (?:size )?for|shims? for|how thick|how big|tyre at|tire at|whats \d|what is \d|\d.*\bin (?:degrees|kpa|psi|bar|mm|inches)\b|when (?:is|are|was)|turns for|turn .* into)\b(?<topic>.*)/,
+    /^(?:what (?:size|gauge|wire|shim|shims|thickness)|which (?:wire|shim|size|gauge)|calc(?:ulate)?|work out|convert|figure out|compute|how (?:many|much) (?:turns|shims?|shim|wire|water|degrees|inches|mm|in|thick|load|weight|does|is|will|would|gallons|litres|air)|wire (?:size )?for|shims? for|how thick|how big|tyre at|tire at|whats \d|what is \d|\d.*\bin (?:degrees|kpa|psi|bar|mm|inches)\b|when (?:is|are|was) (?:it|the|next|my|this|that|service|due)|turns for|turn .* into)\b(?<topic>.*)/,
   ],
   [
     'summary',

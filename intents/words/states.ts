@@ -196,7 +196,11 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   ['fuse in|fuse back in|fuse is in', 'fuse out', false],
-  ['raining|wet weather|in the rain|rain', 'wet weather', true],
+  [
+    'chucking it down|pouring down|tipping it down|tipping down|bucketing down|raining|wet weather|in the rain|rain',
+    'wet weather',
+    true,
+  ],
   ['same time|same moment|at the same moment|at the same time|both read together', 'same moment', true],
   [
     'tripped unloader|tripped unldr|tripped the unloader|tripped unloader by hand|unloader tripped|tripped the unloader|tripped unloader|unloader tripped by hand',

@@ -44,6 +44,7 @@ export const splitVerbs: Readonly<Record<string, Readonly<Record<string, Work>>>
   whipped: apart,
   yanked: apart,
   had: apart,
+  backed: { out: 'removed' },
   popped: { off: 'disconnected', out: 'removed' },
   knocked: { off: 'disconnected' },
   bled: { off: 'drained', down: 'drained', out: 'drained' },
