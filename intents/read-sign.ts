@@ -1,27 +1,14 @@
 /** Signs: what was seen, heard or felt, where, and whether it was denied. */
-import { dimensionOf } from '../server/core/units.ts';
 import { denied, nextReal } from './near.ts';
-import { changeOf } from './changes.ts';
 import { readFall } from './read-fall.ts';
 import { readLowBy } from './read-off.ts';
 import { dayWhen } from './read-condition.ts';
-import type { PlaceItem, Settled } from './settled.ts';
+import type { PlaceItem } from './settled.ts';
 import type { Sign } from './shapes.ts';
+import { fleeting, holdTest, noSignAt, type SignAt, type SignItem } from './no-sign.ts';
 import { pumpParts, atPart } from './sign-meaning.ts';
 import { ofCorner, unknownThing, unknownLead, placeOfSign } from './sign-place.ts';
-import {
-  assumed,
-  carried,
-  phraseOf,
-  said,
-  skippable,
-  use,
-  whereOf,
-  wordOf,
-  type Clause,
-  type Draft,
-  type Walk,
-} from './walk.ts';
+import { assumed, carried, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
 import { sideable } from './sideable.ts';
 import { tidy } from './merge-places.ts';
 import { takePlace } from './place.ts';
@@ -30,48 +17,13 @@ import { locOf } from './loc.ts';
 import { share } from './share.ts';
 import { opposites, pumpSigns } from './words/signs.ts';
 
-type SignItem = Extract<Settled, { k: 'sign' }>;
-
-/** Signs that can be gone again. */
-const fleeting: readonly Sign[] = [
-  'bubbles',
-  'hiss',
-  'leaks',
-  'water',
-  'noisy',
-  'bangs',
-  'puffs',
-  'exhausts',
-  'hums',
-  'clicks',
-];
-
-/** Words that only colour the sign beside them: "holds fine", "loud bang", "stuck tight". */
-const adverbs: readonly Sign[] = [
-  'ok',
-  'works',
-  'noisy',
-  'binding',
-  'dirty',
-  'holds',
-  'aged',
-  'stuck',
-  'plugged',
-  'not working',
-];
-
-const loc0 = (c: Clause, index: number): string | undefined => {
-  const at = c.places.filter((i) => i < index).at(-1);
-  return at === undefined ? undefined : ((c.items[at] as PlaceItem).p.part ?? '');
-};
-
 /** Reads the sign at `index`; the index after what it took. */
 export const readSign = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as SignItem;
   if (w.used.has(item)) return index + 1;
-  // "did a 2 hr hold": how long what follows took
-  const held = c.items[index - 1];
-  if (item.phrase === 'hold' && held?.k === 'num' && held.unit !== null && dimensionOf(held.unit) === 'duration') {
+  let neg = denied(c, index);
+  const at: SignAt = { w, c, index, item, neg };
+  if (holdTest(at)) {
     use(w, item);
     return index + 1;
   }
@@ -79,181 +31,26 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;
   const items = c.items;
-  // "hear air hissing at the left": said twice, placed once
-  const twice = items[index + 1];
-  if (twice?.k === 'sign' && twice.v === item.v && !c.places.some((i) => i < index)) {
-    use(w, item);
+  const none = noSignAt(at);
+  if (none) {
+    if (!none.unread) use(w, item);
     return index + 1;
   }
   const prev = items[index - 1];
   const ahead = items[nextReal(c, index)];
-  let neg = denied(c, index);
-  const prevSign = items.slice(0, index).findLast((it) => !skippable(it));
-  if (!neg && adverbs.includes(item.v)) {
-    const colours =
-      (prevSign?.k === 'sign' &&
-        prevSign !== item &&
-        w.used.has(prevSign) &&
-        (item.v === 'ok' || item.v === 'binding' || item.phrase === 'bad')) ||
-      (prevSign?.k === 'cond' && item.v === 'ok');
-    const after = item.phrase === 'black' && prevSign?.k === 'sign' && prevSign !== item && w.used.has(prevSign);
-    const before =
-      after ||
-      (ahead?.k === 'sign' &&
-        nextReal(c, index) === index + 1 &&
-        ['noisy', 'dirty', 'aged', 'stuck'].includes(item.v) &&
-        ahead.v !== item.v &&
-        /^(?:loud|big|bad|stuck|old|dirty|black)$/.test(item.phrase));
-    const named = item.phrase === 'bad' && ahead?.k === 'place' && items.some((it) => it.k === 'sign' && it !== item);
-    if (colours || before || named) {
-      use(w, item);
-      return index + 1;
-    }
-  }
-  // "quits after ten minutes, works again once it cools": part of what it does when hot
-  if (
-    item.v === 'works' &&
-    w.lastSign === 'quits hot' &&
-    /^ again\b/i.test(w.text.slice(item.span[1], item.span[1] + 6))
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  if (item.v === 'not working' && ahead?.k === 'sign' && nextReal(c, index) === index + 1 && item.phrase === 'bad') {
-    use(w, item);
-    return index + 1;
-  }
-  if (item.v === 'low' && ahead?.k === 'sign' && ahead.v === 'on stops') {
-    use(w, item);
-    return index + 1;
-  }
-  // "to see if it leaks": not known yet
-  if (
-    /\b(?:see|check|test|look|know|tell|find out|listen|wonder|wondering|feel|watch)(?:ing)? (?:if|whether|for|weather) (?:\S+ ){0,4}$/i.test(
-      w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]),
-    )
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // "blew crud all over"
-  if (
-    item.v === 'dirty' &&
-    /\b(?:blew|blown|blows|spat|spits) (?:some |a lot of |all the )?$/i.test(w.text.slice(0, item.span[0]).slice(-20))
-  ) {
-    use(w, item);
-    return index + 1;
-  }
   // "pulls to the left": which way, not where
   if (item.v === 'pulls') for (const i of c.places) if (i > index && !(items[i] as PlaceItem).p.part) c.taken.add(i);
   // "tyres 830 kPa cold": how they were measured
   const gauged = w.lastReading;
   if (
     (item.v === 'cold' || item.v === 'hot') &&
-    items[index - 1]?.k === 'num' &&
-    w.used.has(items[index - 1]!) &&
+    prev?.k === 'num' &&
+    w.used.has(prev) &&
     gauged &&
     !gauged.often &&
     /tyre$/.test(gauged.where.v)
   ) {
     gauged.often = item.v;
-    use(w, item);
-    return index + 1;
-  }
-  // "it jumps around, 18 to 20": the needle
-  if (item.v === 'bounces' && /^jump/.test(item.phrase) && w.context.open?.what) {
-    use(w, item);
-    return index + 1;
-  }
-  // "nothing has been capped or plugged"
-  if (
-    phraseOf(items.find((it) => it.k !== 'filler' && it.k !== 'prep')) === 'nothing' &&
-    ['plugged', 'kinked', 'loose', 'broken', 'missing', 'bent', 'worn'].includes(item.v)
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // "steering wheel straight": of a thing nobody knows
-  if (
-    item.phrase === 'straight' &&
-    /\bsteering wheel (?:is |was |sits )?$/i.test(w.text.slice(0, item.span[0]).slice(-24))
-  )
-    return index + 1;
-  // "with an old toothbrush": of a thing nobody asked about
-  const thing = items[index + 1];
-  if (
-    /^(?:old|bad|dirty|big|worn|loose|new|rusty|hot|cold)$/.test(item.phrase) &&
-    thing?.k === 'unknown' &&
-    /^[a-z]{4,}$/.test(thing.low)
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // "told the driver dont move it": an order, no sign
-  if (item.v === 'does not move' && /^(?:dont|do not) move$/.test(item.phrase)) {
-    use(w, item);
-    return index + 1;
-  }
-  // "so it would quit popping": what was wanted, not what is
-  if (
-    /\b(?:so|so that) (?:it|they|she|he) (?:would|will|wont|wouldnt|wouldn['’]t|won['’]t|cant|can['’]t|doesnt|doesn['’]t|can|could) (?:\S+ ){0,2}$|\b(?:to stop|to keep) (?:it|them) (?:from )?$/i.test(
-      w.text.slice(Math.max(0, item.span[0] - 40), item.span[0]),
-    )
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // "steady bubbles", "hissing, steady": how, not that it holds
-  if (
-    item.phrase === 'steady' &&
-    ((ahead?.k === 'sign' && fleeting.includes(ahead.v)) ||
-      (w.lastSign !== null &&
-        fleeting.includes(w.lastSign) &&
-        items.every((it) => it === item || skippable(it) || w.used.has(it))))
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  const near = loc0(c, index);
-  if (item.phrase === 'slow' && (ahead?.k === 'sign' || (near !== undefined && near !== 'pump' && near !== 'tank'))) {
-    use(w, item);
-    return index + 1;
-  }
-  // "dropped from 120 to 85": the numbers say it
-  const toAt = items.findIndex((it, j) => j > index && phraseOf(it) === 'to' && items[nextReal(c, j)]?.k === 'num');
-  const toNumber = toAt > 0 && (toAt <= index + 2 || items.slice(index, toAt).some((it) => it.k === 'num'));
-  const volts = items[nextReal(c, index)];
-  if (item.v === 'drops' && volts?.k === 'num' && (volts.unit === 'V' || volts.unit === 'mV')) return index + 1;
-  if (
-    changeOf(item) &&
-    (toNumber || (items.slice(index, index + 3).some((it) => phraseOf(it) === 'from') && ahead?.k === 'num'))
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // a volume of it was measured: "half a cup of water"
-  if (
-    ['water', 'wet', 'corroded'].includes(item.v) &&
-    w.facts.at(-1)?.is === 'reading' &&
-    w.lastMeasure === 'water drained' &&
-    prev &&
-    !/^(?:was|is|looked|looks|came out)$/.test(phraseOf(prev)) &&
-    !neg
-  ) {
-    use(w, item);
-    return index + 1;
-  }
-  // "lr shock cold, others warm": the others are not named
-  if (
-    /\b(?:others|the rest|remaining|other (?:one|three|two)s?)\b/i.test(
-      w.text.slice(items[0]!.span[0], item.span[0]),
-    ) &&
-    !c.places.some((i) => i < index)
-  )
-    return index + 1;
-  // "hear air leaking": one sign
-  const second = items[index + 1];
-  if (item.v === 'hiss' && second?.k === 'sign' && ['leaks', 'exhausts'].includes(second.v)) {
     use(w, item);
     return index + 1;
   }

@@ -1,0 +1,243 @@
+/**
+ * Words of signs that report none where they stand: they colour another sign, say what was wanted or asked, repeat a
+ * number, or belong to a thing nobody asked about. One row a case, the first that fits; data a second language replaces.
+ */
+import { dimensionOf } from '../server/core/units.ts';
+import { changeOf } from './changes.ts';
+import { nextReal } from './near.ts';
+import type { PlaceItem, Settled } from './settled.ts';
+import type { Sign } from './shapes.ts';
+import { phraseOf, skippable, type Clause, type Walk } from './walk.ts';
+
+export type SignItem = Extract<Settled, { k: 'sign' }>;
+
+export type SignAt = {
+  readonly w: Walk;
+  readonly c: Clause;
+  readonly index: number;
+  readonly item: SignItem;
+  /** What denies it. */
+  readonly neg: Settled | null;
+};
+
+type Case = {
+  /** Such a note, and why the word is no sign in it. */
+  readonly such: string;
+  readonly fits: (s: SignAt) => boolean;
+  /** The word stays unread: it says something, but not of anything known. */
+  readonly unread?: true;
+};
+
+/** Signs that can be gone again. */
+export const fleeting: readonly Sign[] = [
+  'bubbles',
+  'hiss',
+  'leaks',
+  'water',
+  'noisy',
+  'bangs',
+  'puffs',
+  'exhausts',
+  'hums',
+  'clicks',
+];
+
+const next = (s: SignAt, by = 1): Settled | undefined => s.c.items[s.index + by];
+const ahead = (s: SignAt): Settled | undefined => s.c.items[nextReal(s.c, s.index)];
+const adjoins = (s: SignAt): boolean => nextReal(s.c, s.index) === s.index + 1;
+const before = (s: SignAt): string => s.w.text.slice(Math.max(0, s.item.span[0] - 40), s.item.span[0]);
+const after = (s: SignAt, length: number): string => s.w.text.slice(s.item.span[1], s.item.span[1] + length);
+const placedBefore = (s: SignAt): boolean => s.c.places.some((i) => i < s.index);
+/** The sign just read in this clause, which this word may colour. */
+const coloured = (s: SignAt): SignItem | null => {
+  const last = s.c.items.slice(0, s.index).findLast((it) => !skippable(it));
+  return last?.k === 'sign' && last !== s.item && s.w.used.has(last) ? last : null;
+};
+const stateBefore = (s: SignAt): boolean => s.c.items.slice(0, s.index).findLast((it) => !skippable(it))?.k === 'cond';
+const partBefore = (s: SignAt): string | undefined => {
+  const at = s.c.places.filter((i) => i < s.index).at(-1);
+  return at === undefined ? undefined : ((s.c.items[at] as PlaceItem).p.part ?? '');
+};
+const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sign';
+
+export const noSign: readonly Case[] = [
+  {
+    such: 'hear air hissing at the left: said twice, placed once',
+    fits: (s) => {
+      const twin = next(s);
+      return isSign(twin) && twin.v === s.item.v && !placedBefore(s);
+    },
+  },
+  {
+    such: 'holds fine, bound tight, worn bad: how much, not that it is well',
+    fits: (s) =>
+      !s.neg &&
+      ((coloured(s) !== null && (s.item.v === 'ok' || s.item.v === 'binding' || s.item.phrase === 'bad')) ||
+        (stateBefore(s) && s.item.v === 'ok')),
+  },
+  { such: 'burnt black', fits: (s) => !s.neg && s.item.phrase === 'black' && coloured(s) !== null },
+  {
+    such: 'loud bang, big leak, old worn bushing: the sign after it is meant',
+    fits: (s) => {
+      const other = ahead(s);
+      return (
+        !s.neg &&
+        isSign(other) &&
+        adjoins(s) &&
+        other.v !== s.item.v &&
+        ['noisy', 'dirty', 'aged', 'stuck'].includes(s.item.v) &&
+        /^(?:loud|big|bad|stuck|old|dirty|black)$/.test(s.item.phrase)
+      );
+    },
+  },
+  {
+    such: 'bad link bent: named so, and what is bad said after',
+    fits: (s) =>
+      !s.neg &&
+      s.item.phrase === 'bad' &&
+      ahead(s)?.k === 'place' &&
+      s.c.items.some((it) => it.k === 'sign' && it !== s.item),
+  },
+  {
+    such: 'quits after ten minutes, works again once it cools: part of what it does when hot',
+    fits: (s) => s.item.v === 'works' && s.w.lastSign === 'quits hot' && /^ again\b/i.test(after(s, 6)),
+  },
+  { such: 'bad leaking', fits: (s) => s.item.phrase === 'bad' && isSign(ahead(s)) && adjoins(s) },
+  {
+    such: 'down on the stops',
+    fits: (s) => {
+      const other = ahead(s);
+      return s.item.v === 'low' && isSign(other) && other.v === 'on stops';
+    },
+  },
+  {
+    such: 'to see if it leaks: not known yet',
+    fits: (s) =>
+      /\b(?:see|check|test|look|know|tell|find out|listen|wonder|wondering|feel|watch)(?:ing)? (?:if|whether|for|weather) (?:\S+ ){0,4}$/i.test(
+        before(s),
+      ),
+  },
+  {
+    such: 'blew crud all over',
+    fits: (s) =>
+      s.item.v === 'dirty' &&
+      /\b(?:blew|blown|blows|spat|spits) (?:some |a lot of |all the )?$/i.test(before(s).slice(-20)),
+  },
+  {
+    such: 'it jumps around, 18 to 20: the needle of the gauge asked about',
+    fits: (s) => s.item.v === 'bounces' && s.item.phrase.startsWith('jump') && s.w.context.open?.what !== undefined,
+  },
+  {
+    such: 'nothing has been capped or plugged',
+    fits: (s) =>
+      phraseOf(s.c.items.find((it) => !skippable(it))) === 'nothing' &&
+      ['plugged', 'kinked', 'loose', 'broken', 'missing', 'bent', 'worn'].includes(s.item.v),
+  },
+  {
+    such: 'steering wheel straight: of a thing nobody here knows',
+    unread: true,
+    fits: (s) => s.item.phrase === 'straight' && /\bsteering wheel (?:is |was |sits )?$/i.test(before(s).slice(-24)),
+  },
+  {
+    such: 'cleaned with an old toothbrush',
+    fits: (s) => {
+      const thing = next(s);
+      return (
+        /^(?:old|bad|dirty|big|worn|loose|new|rusty|hot|cold)$/.test(s.item.phrase) &&
+        thing?.k === 'unknown' &&
+        /^[a-z]{4,}$/.test(thing.low)
+      );
+    },
+  },
+  {
+    such: 'told the driver dont move it: an order',
+    fits: (s) => s.item.v === 'does not move' && /^(?:dont|do not) move$/.test(s.item.phrase),
+  },
+  {
+    such: 'so it would quit popping: what was wanted',
+    fits: (s) =>
+      /\b(?:so|so that) (?:it|they|she|he) (?:would|will|wont|wouldnt|wouldn['’]t|won['’]t|cant|can['’]t|doesnt|doesn['’]t|can|could) (?:\S+ ){0,2}$|\b(?:to stop|to keep) (?:it|them) (?:from )?$/i.test(
+        before(s),
+      ),
+  },
+  {
+    such: 'steady bubbles; hissing, steady: how, not that it holds',
+    fits: (s) => {
+      const other = ahead(s);
+      return (
+        s.item.phrase === 'steady' &&
+        ((isSign(other) && fleeting.includes(other.v)) ||
+          (s.w.lastSign !== null &&
+            fleeting.includes(s.w.lastSign) &&
+            s.c.items.every((it) => it === s.item || skippable(it) || s.w.used.has(it))))
+      );
+    },
+  },
+  {
+    such: 'slow leak; left valve is slow',
+    fits: (s) => {
+      const part = partBefore(s);
+      return (
+        s.item.phrase === 'slow' && (isSign(ahead(s)) || (part !== undefined && part !== 'pump' && part !== 'tank'))
+      );
+    },
+  },
+  {
+    such: 'drops 0.4 V: read with its number',
+    unread: true,
+    fits: (s) => {
+      const volts = ahead(s);
+      return s.item.v === 'drops' && volts?.k === 'num' && (volts.unit === 'V' || volts.unit === 'mV');
+    },
+  },
+  {
+    such: 'dropped from 120 to 85: the numbers say it',
+    fits: (s) => {
+      if (!changeOf(s.item)) return false;
+      const { items } = s.c;
+      const to = items.findIndex(
+        (it, j) => j > s.index && phraseOf(it) === 'to' && items[nextReal(s.c, j)]?.k === 'num',
+      );
+      return (
+        (to > 0 && (to <= s.index + 2 || items.slice(s.index, to).some((it) => it.k === 'num'))) ||
+        (items.slice(s.index, s.index + 3).some((it) => phraseOf(it) === 'from') && ahead(s)?.k === 'num')
+      );
+    },
+  },
+  {
+    such: 'half a cup of water: the volume was read',
+    fits: (s) => {
+      const prev = next(s, -1);
+      return (
+        ['water', 'wet', 'corroded'].includes(s.item.v) &&
+        s.w.facts.at(-1)?.is === 'reading' &&
+        s.w.lastMeasure === 'water drained' &&
+        prev !== undefined &&
+        !/^(?:was|is|looked|looks|came out)$/.test(phraseOf(prev)) &&
+        !s.neg
+      );
+    },
+  },
+  {
+    such: 'left shock cold, others warm: which others, nobody said',
+    unread: true,
+    fits: (s) =>
+      /\b(?:others|the rest|remaining|other (?:one|three|two)s?)\b/i.test(
+        s.w.text.slice(s.c.items[0]!.span[0], s.item.span[0]),
+      ) && !placedBefore(s),
+  },
+  {
+    such: 'hear air leaking: one sign',
+    fits: (s) => {
+      const second = next(s);
+      return s.item.v === 'hiss' && isSign(second) && ['leaks', 'exhausts'].includes(second.v);
+    },
+  },
+];
+
+/** The case in which the word at `s` is no sign; undefined when it is one. */
+export const noSignAt = (s: SignAt): Case | undefined => noSign.find((one) => one.fits(s));
+export const holdTest = (s: SignAt): boolean => {
+  const prev = next(s, -1);
+  return s.item.phrase === 'hold' && prev?.k === 'num' && prev.unit !== null && dimensionOf(prev.unit) === 'duration';
+};
