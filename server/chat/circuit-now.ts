@@ -17,9 +17,7 @@ export const joinedNow = (state: CoachState): readonly string[] => joinedIn[join
 const least = 0.05;
 
 export const circuitNow = (standing: Standing, sheet: Sheet): CircuitNow => ({
-  lit: [
-    ...new Set(standing.suspects.flatMap((s) => (s.where !== undefined && s.p >= least ? [s.where as string] : []))),
-  ],
+  lit: [...new Set<string>(standing.suspects.flatMap((s) => (s.where !== undefined && s.p >= least ? [s.where] : [])))],
   joined: joinedNow(standing.state),
   panel: sheet.panel !== undefined && sheet.panel !== null,
 });
