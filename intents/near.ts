@@ -7,7 +7,7 @@ import { sideable } from './sideable.ts';
 import { locOf } from './loc.ts';
 import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
-type Hit = { item: PlaceItem; index: number; after: boolean };
+export type Hit = { item: PlaceItem; index: number; after: boolean };
 /** Parts that a number alone can be a reading of. */
 const measurable: ReadonlySet<string> = new Set([
   ...pressureParts,
