@@ -1,0 +1,175 @@
+/** Phrases whose sense lies in what stands beside them: one case each, before and after the words that are idle. */
+import type { Amounting } from './amount-item.ts';
+import { only } from './choose-sense.ts';
+import { beyond, phraseAt } from './idle.ts';
+import type { Item } from './items.ts';
+import type { PlaceItem, Settled } from './settled.ts';
+import type { Span } from './shapes.ts';
+
+export type PhraseAt = {
+  readonly items: readonly Item[];
+  readonly i: number;
+  readonly item: Extract<Item, { k: 'senses' }>;
+  readonly text: string;
+  /** What was settled before it. */
+  readonly raw: readonly Settled[];
+  readonly base: { span: Span; phrase: string; near?: boolean };
+};
+
+/** What comes out of a part that was spoken of. */
+const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
+  'switch input': 'switch output',
+  'pressure switch': 'switch output',
+  relay: 'relay output',
+  'relay coil': 'relay output',
+};
+const lastPart = (raw: readonly Settled[]): string | undefined =>
+  raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
+
+const electric = (items: readonly Item[], i: number): boolean =>
+  phraseAt(items, i - 1) === 'at' ||
+  items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
+
+const unitNext = (item: Item | undefined): Amounting['unit'] => {
+  const sense = item?.k === 'senses' ? item.senses.find((s) => s.k === 'unit') : undefined;
+  return sense?.k === 'unit' ? sense.v : null;
+};
+
+/** What a phrase is that names a thing and its state at once, or opens what follows; null when it is its own sense. */
+export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[] | null => {
+  // "tank bled down to 40": how far, not that it is drained
+  if (
+    /^(?:the )?(?:air )?tank (?:is |was )?(?:bled|drained|down|bled off|drained down|bled down|down to)/.test(
+      item.phrase,
+    ) &&
+    /^ (?:to )?\d/.test(text.slice(item.span[1], item.span[1] + 5))
+  ) {
+    const at =
+      item.span[0] +
+      text
+        .slice(...item.span)
+        .toLowerCase()
+        .indexOf('tank');
+    return [
+      { k: 'place', p: { part: 'tank' }, spans: [[at, at + 4]], ...base, span: [at, at + 4], phrase: 'tank' },
+      { k: 'change', v: 'fall', ...base, span: [at + 5, item.span[1]], phrase: 'bled down' },
+    ];
+  }
+  // "tank at 0 psi": read off a gauge
+  if (/^tank (?:is |was )?at (?:0|zero)$/.test(item.phrase) && unitNext(items[i + 1])) {
+    const cut = item.span[1] - /(?:0|zero)$/i.exec(text.slice(...item.span))![0].length;
+    return [
+      {
+        k: 'place',
+        p: { part: 'tank' },
+        spans: [[item.span[0], item.span[0] + 4]],
+        ...base,
+        span: [item.span[0], item.span[0] + 4],
+        phrase: 'tank',
+      },
+      {
+        k: 'num',
+        value: 0,
+        step: 1,
+        whole: true,
+        unit: unitNext(items[i + 1]),
+        signed: false,
+        span: [cut, item.span[1]],
+        text: text.slice(cut, item.span[1]),
+      },
+    ];
+  }
+  // "put a new link on": the part that was put there, no state
+  const fitted = /^(link|fuse) (?:on|in)$/.exec(item.phrase)?.[1];
+  if ((fitted === 'link' || fitted === 'fuse') && /(?:^| )(?:new|another)$/.test(phraseAt(items, i - 1))) {
+    const thing: Span = [item.span[0], item.span[0] + fitted.length];
+    return [{ k: 'place', p: { part: fitted }, spans: [thing], ...base, span: thing, phrase: fitted }];
+  }
+  // "blew it out": with air, and clean
+  if (item.phrase === 'blew out' && /^blew (?:it|them) out/i.test(text.slice(...item.span)))
+    return [{ k: 'work', v: 'cleaned', ...base }];
+  // "now pump start at 90": at what pressure
+  if (/pump start(?: now)?$/.test(item.phrase) && phraseAt(items, i + 1) === 'at' && items[i + 2]?.k === 'num')
+    return [{ k: 'measure', v: 'cut-in', ...base }];
+  // "it pulls to the left"
+  if (
+    item.phrase === 'pull' &&
+    phraseAt(items, i + 1) === 'to' &&
+    /^(?:the |left|right)/.test(`${phraseAt(items, i + 2)} `)
+  )
+    return [{ k: 'sign', v: 'pulls', ...base }];
+  // "declined new shocks": nothing was fitted
+  if (item.phrase === 'new' && /(?:declined|thanks (?:on|to)|said no(?: to)?|refused)$/.test(phraseAt(items, i - 1)))
+    return [{ k: 'filler', ...base }];
+  // "leak-down: tank 114 to 108": what the numbers are of
+  const colon = items[i + 1];
+  if (
+    /^(?:leak ?down|bleed ?down)s?(?: test)?$/.test(item.phrase) &&
+    colon?.k === 'sep' &&
+    (colon.low === ':' || (colon.low === ',' && i === 0))
+  )
+    return [{ k: 'filler', ...base }];
+  // "from empty to ninety": from nothing
+  if (item.phrase === 'empty' && phraseAt(items, i - 1) === 'from' && phraseAt(items, i + 1) === 'to')
+    return [
+      {
+        k: 'num',
+        value: 0,
+        step: 1,
+        whole: true,
+        unit: null,
+        signed: false,
+        span: item.span,
+        text: '0',
+      },
+    ];
+  // "11.2 at motor running": the pump's motor where volts or amps are told
+  if (item.phrase === 'motor running' && electric(items, i)) {
+    const cut = item.span[0] + 'motor'.length;
+    const motor: Span = [item.span[0], cut];
+    const run: Span = [cut + 1, item.span[1]];
+    return [
+      { k: 'place', p: { part: 'motor' }, spans: [motor], ...base, span: motor, phrase: 'motor' },
+      { k: 'cond', v: 'pump running', holds: true, ...base, span: run, phrase: 'running' },
+    ];
+  }
+  return null;
+};
+
+/** What a phrase is for what follows it, once idle words are out of the way; null when it is its own sense. */
+export const followingCase = ({ items, i, item, raw, base }: PhraseAt): Settled[] | null => {
+  // "pump starts at 3:00": when, not at what pressure
+  const hour = items[i + 1];
+  if (
+    hour?.k === 'num' &&
+    hour.clock !== undefined &&
+    /\b(?:starts?|stops?)(?: at)?$/.test(item.phrase) &&
+    item.senses.some((s) => s.k === 'measure')
+  )
+    return [
+      {
+        k: 'sign',
+        v: /start/.test(item.phrase) ? 'starts' : 'stops',
+        ...base,
+        phrase: 'pump starts',
+      },
+    ];
+  // "both exhausts still bubbling": the ports
+  if (
+    item.phrase === 'exhausts' &&
+    only(beyond(items, i + 1, true), 'sign') &&
+    /^(?:both|left|right|the|n\/s|o\/s|lh|rh)$/.test(phraseAt(items, i - 1))
+  )
+    return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
+  // "settled 2 inches": sank
+  const by = items[i + 1];
+  if (/^settled(?: down)?$/.test(item.phrase) && by?.k === 'num' && ['in', 'mm', 'cm'].includes(by.unit ?? ''))
+    return [{ k: 'change', v: 'fall', ...base }];
+  // "12.5 V into the pressure switch, 0 V out of it": the other terminal of what was spoken of
+  const terminal = /^out of it$/.test(item.phrase) ? terminalOf[lastPart(raw) ?? ''] : undefined;
+  if (item.phrase === 'out of it') {
+    if (!terminal) return [{ k: 'filler', ...base }];
+    return [{ k: 'place', p: { part: terminal }, spans: [item.span], assumed: true, ...base }];
+  }
+  return null;
+};
