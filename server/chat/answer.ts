@@ -1,12 +1,12 @@
 /** Answers to questions and commands. Pure: the same for a logged note and for a question that is not kept. */
-import type { Ask, Fact } from '../../intents/shapes.ts';
+import type { Ask } from '../../intents/shapes.ts';
 import { whatKilledIt } from '../faults/after.ts';
-import { explainWhy, explainWhyNot, howSure, whatIf } from '../faults/explain.ts';
+import { explainWhy, whatIf } from '../faults/explain.ts';
+import { howSure, whatWouldChange } from '../faults/sure.ts';
+import { explainWhyNot } from '../faults/why-not.ts';
 import { nextBlock } from '../faults/next-block.ts';
-import { suspectsOf } from '../faults/suspects.ts';
-import { judge } from '../findings/judge.ts';
 import { workOut } from '../findings/workout.ts';
-import { glossaryFor, termsIn } from '../guides/glossary.ts';
+import { glossaryFor } from '../guides/glossary.ts';
 import { guideFor, stepBlock } from '../guides/steps.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -15,50 +15,10 @@ import { commandBlocks } from './commands.ts';
 import { circuitNow } from './circuit-now.ts';
 import type { Block } from './reply.ts';
 import { summaryBlocks } from './summary.ts';
+import { supposed } from './supposed.ts';
+import { teach } from './teach.ts';
 
-type Teach = Extract<Block, { is: 'teach' }>;
-export const teach = (words: string, lines: readonly string[] = [], why?: Teach['why']): Teach => ({
-  is: 'teach',
-  words,
-  lines: [...lines],
-  terms: termsIn([words, ...lines].join(' ')),
-  ...(why ? { why } : {}),
-});
-
-/** What the question supposes, laid over what stands: judged and weighed, kept nowhere. */
-const supposed = (ask: Ask, standing: Folded, sheet: Sheet, at: number): Block[] => {
-  const facts: Fact[] = ask.facts.filter((f) => !f.held).map((f) => ({ ...f, at }));
-  if (facts.length === 0) return [];
-  const then: Folded = {
-    ...standing,
-    facts: [
-      ...standing.facts,
-      ...facts.map((fact) => ({ fact, seq: standing.seq + 1, note: 'supposed', by: 'supposed' })),
-    ],
-    stateAt: new Map([...standing.stateAt, ...facts.map((f) => [f.id, standing.state] as const)]),
-  };
-  const found = judge(facts, then, sheet);
-  const weighed: Folded = {
-    ...then,
-    findings: new Map([...standing.findings, ...found.map((f) => [f.key, f] as const)]),
-  };
-  const suspects = suspectsOf(weighed, sheet);
-  const blocks: Block[] = [teach('Supposed only: nothing of this is kept.')];
-  if (found.length > 0) blocks.push({ is: 'findings', words: found.map((f) => f.words).join('; '), list: found });
-  const lead = suspects[0];
-  if (lead) {
-    const before = standing.suspects.find((s) => s.fault === lead.fault);
-    const same = before?.rank === lead.rank && standing.suspects[0]?.fault === lead.fault;
-    blocks.push(
-      teach(
-        same
-          ? `It would move nothing: ${lead.name} stays ${lead.rank}.`
-          : `${lead.name} would be ${lead.rank}${before ? `, now ${before.rank}` : ''}.`,
-      ),
-    );
-  }
-  return blocks;
-};
+export { teach } from './teach.ts';
 
 type Worked = NonNullable<ReturnType<typeof workOut>>;
 const workedBlocks = (worked: Worked): Block[] => [
@@ -93,7 +53,9 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     case 'why not':
       return explainWhyNot(ask.about, standing, sheet).map((e) => teach(e.words, e.lines, e.why));
     case 'how sure':
-      return howSure(standing, sheet).map((e) => teach(e.words, e.lines, e.why));
+      return (/\b(?:change|sway|prove|disprove)\b/i.test(ask.words) ? whatWouldChange : howSure)(standing, sheet).map(
+        (e) => teach(e.words, e.lines, e.why),
+      );
     case 'what if': {
       const blocks = supposed(ask, standing, sheet, at);
       if (blocks.length > 0) return blocks;

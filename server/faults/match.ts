@@ -17,7 +17,12 @@ const wider: Readonly<Record<string, readonly string[]>> = {
 /** Fault indices that `about` (a place, a part, a fault's key) or the words speak of, likeliest first. */
 export const faultsMeant = (about: string | undefined, words: string, w: Weighed): number[] => {
   const { faults } = w.model;
-  const byChance = (a: number, b: number): number => w.posterior.marginals[b]! - w.posterior.marginals[a]!;
+  // With no side said, the one that is spoken of: that of the leading suspect.
+  const top = w.posterior.marginals.slice(0, faults.length).reduce((b, p, i, all) => (p > all[b]! ? i : b), 0);
+  const near = faults[top]?.side ?? null;
+  const across = (i: number): number => (near !== null && faults[i]!.side !== null && faults[i]!.side !== near ? 1 : 0);
+  const byChance = (a: number, b: number): number =>
+    w.posterior.marginals[b]! * (1 - 0.9 * across(b)) - w.posterior.marginals[a]! * (1 - 0.9 * across(a));
   const text = plain(`${about ?? ''} ${words}`);
   const exact = faults.flatMap((f, i) =>
     f.key === about || plain(f.title).trim() === plain(about ?? '').trim() ? [i] : [],

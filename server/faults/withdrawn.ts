@@ -2,7 +2,7 @@
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { evidenceOf } from './evidence.ts';
-import { contradictionsOf } from './explain.ts';
+import { contradictionsOf } from './sure.ts';
 import { rankOf } from './rank.ts';
 import { bitsFor } from './suspects.ts';
 import { weigh } from './weigh.ts';

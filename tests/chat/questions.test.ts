@@ -28,7 +28,7 @@ test('"what would change your mind" is a question, not a replaced part', async (
   const typing = await typingOn();
   await typing.type('left rear low every morning');
   const answer = words(await typing.type('what would change your mind'));
-  expect(answer).toContain('What would change it most');
+  expect(answer).toContain('Another would lead after');
   expect((await typing.standing()).facts.every((f) => f.fact.is !== 'work')).toBe(true);
 });
 

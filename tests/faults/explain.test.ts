@@ -1,7 +1,9 @@
 /** Explanations say what speaks for and against, what it hangs on, and take back what falls. */
 import { expect, test } from 'vitest';
 import { afterRepair } from '../../server/faults/after.ts';
-import { bar, explainWhy, explainWhyNot, howSure, strength, whatIf } from '../../server/faults/explain.ts';
+import { bar, explainWhy, strength, whatIf } from '../../server/faults/explain.ts';
+import { explainWhyNot } from '../../server/faults/why-not.ts';
+import { howSure } from '../../server/faults/sure.ts';
 import { sensitivityOf } from '../../server/faults/sensitivity.ts';
 import { suspectsOf } from '../../server/faults/suspects.ts';
 import { weigh } from '../../server/faults/weigh.ts';
