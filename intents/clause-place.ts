@@ -1,0 +1,60 @@
+/** A clause that is a place and nothing else: a list goes on, what was said is placed, or what follows is of it. */
+import { locOf } from './loc.ts';
+import { tidy } from './merge-places.ts';
+import { isContent } from './near.ts';
+import { readShared } from './read-work.ts';
+import type { PlaceItem } from './settled.ts';
+import { sideable } from './sideable.ts';
+import { phraseOf, use, whereOf, type Clause, type Walk } from './walk.ts';
+
+/** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
+const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
+  const last = w.facts.at(-1);
+  if (before === undefined || before.hard) return false;
+  // a list ends in "and" or with its sentence; until there it is made of places alone
+  const end = after.findIndex((a) => a.items.some((it) => isContent(it) || it.k === 'neg'));
+  const tail = [c, ...after.slice(0, Math.max(end, 0))].at(-1);
+  if (!c.joined && !(tail?.joined || (tail?.hard && last?.is === 'work' && last.what.v === 'soaped'))) return false;
+  return (
+    (last?.is === 'work' && (before.items.some((it) => it.k === 'work') || last.what.from === 'carried')) ||
+    (last?.is === 'sign' && !last.there && before.items.some((it) => it.k === 'sign'))
+  );
+};
+
+/** True when the clause was such a one. */
+export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
+  const placeOnly =
+    c.places.length > 0 && !c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'hedge' || it.k === 'day');
+  if (!placeOnly) return false;
+  const item = c.items[c.places[0]!] as PlaceItem;
+  const same = c.items.some(
+    (it) => /^(?:same|ditto)$/.test(phraseOf(it)) || (it.k === 'unknown' && it.low === 'ditto'),
+  );
+  if (same) {
+    use(w, item);
+    return true;
+  }
+  if ((before?.joined || lists(w, c, before, after)) && readShared(w, c)) return true;
+  const said = locOf(w, item);
+  const kin = w.subject?.p.part;
+  // "not the right bag, only left": the same part
+  const loc =
+    kin && sideable.has(kin) && w.subject?.p.side && said.p.side && !said.p.part && !said.p.end && kin !== 'tyre'
+      ? { ...said, p: tidy({ ...said.p, part: kin }) }
+      : said;
+  // "found the leak, o/s supply fitting": where it was, said after it
+  const last = w.facts.at(-1);
+  if (
+    last?.is === 'sign' &&
+    (last.where.v === '' || (last.where.v === 'coach' && last.where.from === 'assumed' && loc.p.side && !loc.p.part)) &&
+    before &&
+    !before.hard &&
+    !c.joined
+  )
+    last.where = whereOf(loc);
+  if (c.joined) w.pending.push(loc);
+  if (loc.p.part && !c.hard) w.listed.push(loc);
+  w.subject = loc;
+  w.group = [];
+  return true;
+};

@@ -1,0 +1,67 @@
+/** Whose word a clause is, how regularly its things are so, and of what time. */
+import { dimension } from './amount-item.ts';
+import { isContent } from './near.ts';
+import { phraseOf, skippable, use, type Clause, type Walk } from './walk.ts';
+
+const ownWord = /^(?:i|ive|im|we|weve)$/;
+
+/** "driver says it leans, i got 27 amps": what the tech says himself ends what was told. */
+const speaksHimself = (c: Clause): boolean => {
+  const first = c.items[0];
+  if (!first || c.items.some((i) => i.k === 'told')) return false;
+  return (
+    ownWord.test(phraseOf(first)) ||
+    (first.k === 'unknown' && ownWord.test(first.low)) ||
+    c.items.some((i) => i.k === 'num' && i.unit !== null && dimension(i) !== 'duration')
+  );
+};
+
+/** Sets who speaks, what was thought and how often, before the clause is read. */
+export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void => {
+  // a time that leads a sentence is of all its readings, until another is said
+  const timed = c.items.some((i) => (i.k === 'num' && i.clock !== undefined) || i.k === 'day');
+  if (!before || before.hard || timed) w.lineWhen = null;
+  if (speaksHimself(c)) w.told = false;
+  if (c.items.some((i) => i.k === 'told')) w.told = true;
+  w.hunch = c.items.some(
+    (i, j) =>
+      i.k === 'hedge' &&
+      !(/^(?:looks|seems|appears)/.test(i.phrase) && c.items.slice(j + 1).find((it) => !skippable(it))?.k === 'num'),
+  );
+  for (const i of c.items) if (i.k === 'hedge' || i.k === 'told' || i.k === 'often') use(w, i);
+  if (
+    before &&
+    !before.hard &&
+    !c.often &&
+    before.often &&
+    ((before.joined && before.items[0] === before.often) ||
+      (before.often.v === 'driving' && before.items.every((it) => it === before.often || skippable(it))))
+  )
+    c.often = before.often;
+  const last = w.facts.at(-1);
+  if (
+    c.often &&
+    last &&
+    !last.often &&
+    c.places.length === 0 &&
+    !c.items.some((it) => isContent(it) || it.k === 'day' || it.k === 'told' || it.k === 'unknown') &&
+    (last.is === 'sign' || last.is === 'reading')
+  )
+    last.often = c.often.v;
+};
+
+/** "bounces and wanders on the highway": what the end of a clause says is of the sign joined before it, too. */
+export const shareOften = (w: Walk, c: Clause, before: Clause | undefined): void => {
+  const lastFact = w.facts.at(-1);
+  if (
+    before?.joined &&
+    c.often &&
+    !before.often &&
+    lastFact?.is === 'sign' &&
+    !lastFact.often &&
+    c.places.length === 0 &&
+    before.items.some((it) => it.k === 'sign') &&
+    c.items.indexOf(c.often) > c.items.findIndex((it) => it.k === 'sign')
+  )
+    lastFact.often = c.often.v;
+};
