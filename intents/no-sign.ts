@@ -1,6 +1,6 @@
 /**
  * Words of signs that report none where they stand: they colour another sign, say what was wanted or asked, repeat a
- * number, or belong to a thing nobody asked about. One row a case, the first that fits; data a second language replaces.
+ * number, or belong to a thing nobody asked about. One row a case under such a note; the first that fits counts.
  */
 import { dimensionOf } from '../server/core/units.ts';
 import { changeOf } from './changes.ts';
@@ -21,8 +21,6 @@ export type SignAt = {
 };
 
 type Case = {
-  /** Such a note, and why the word is no sign in it. */
-  readonly such: string;
   readonly fits: (s: SignAt) => boolean;
   /** The word stays unread: it says something, but not of anything known. */
   readonly unread?: true;
@@ -62,22 +60,25 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
-    such: 'hear air hissing at the left: said twice, placed once',
+    // hear air hissing at the left: said twice, placed once
     fits: (s) => {
       const twin = next(s);
       return isSign(twin) && twin.v === s.item.v && !placedBefore(s);
     },
   },
   {
-    such: 'holds fine, bound tight, worn bad: how much, not that it is well',
+    // holds fine, bound tight, worn bad: how much, not that it is well
     fits: (s) =>
       !s.neg &&
       ((coloured(s) !== null && (s.item.v === 'ok' || s.item.v === 'binding' || s.item.phrase === 'bad')) ||
         (stateBefore(s) && s.item.v === 'ok')),
   },
-  { such: 'burnt black', fits: (s) => !s.neg && s.item.phrase === 'black' && coloured(s) !== null },
   {
-    such: 'loud bang, big leak, old worn bushing: the sign after it is meant',
+    // burnt black
+    fits: (s) => !s.neg && s.item.phrase === 'black' && coloured(s) !== null,
+  },
+  {
+    // loud bang, big leak, old worn bushing: the sign after it is meant
     fits: (s) => {
       const other = ahead(s);
       return (
@@ -91,7 +92,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'bad link bent: named so, and what is bad said after',
+    // bad link bent: named so, and what is bad said after
     fits: (s) =>
       !s.neg &&
       s.item.phrase === 'bad' &&
@@ -99,47 +100,50 @@ export const noSign: readonly Case[] = [
       s.c.items.some((it) => it.k === 'sign' && it !== s.item),
   },
   {
-    such: 'quits after ten minutes, works again once it cools: part of what it does when hot',
+    // quits after ten minutes, works again once it cools: part of what it does when hot
     fits: (s) => s.item.v === 'works' && s.w.lastSign === 'quits hot' && /^ again\b/i.test(after(s, 6)),
   },
-  { such: 'bad leaking', fits: (s) => s.item.phrase === 'bad' && isSign(ahead(s)) && adjoins(s) },
   {
-    such: 'down on the stops',
+    // bad leaking
+    fits: (s) => s.item.phrase === 'bad' && isSign(ahead(s)) && adjoins(s),
+  },
+  {
+    // down on the stops
     fits: (s) => {
       const other = ahead(s);
       return s.item.v === 'low' && isSign(other) && other.v === 'on stops';
     },
   },
   {
-    such: 'to see if it leaks: not known yet',
+    // to see if it leaks: not known yet
     fits: (s) =>
       /\b(?:see|check|test|look|know|tell|find out|listen|wonder|wondering|feel|watch)(?:ing)? (?:if|whether|for|weather) (?:\S+ ){0,4}$/i.test(
         before(s),
       ),
   },
   {
-    such: 'blew crud all over',
+    // blew crud all over
     fits: (s) =>
       s.item.v === 'dirty' &&
       /\b(?:blew|blown|blows|spat|spits) (?:some |a lot of |all the )?$/i.test(before(s).slice(-20)),
   },
   {
-    such: 'it jumps around, 18 to 20: the needle of the gauge asked about',
+    // it jumps around, 18 to 20: the needle of the gauge asked about
     fits: (s) => s.item.v === 'bounces' && s.item.phrase.startsWith('jump') && s.w.context.open?.what !== undefined,
   },
   {
-    such: 'nothing has been capped or plugged',
+    // nothing has been capped or plugged
     fits: (s) =>
       phraseOf(s.c.items.find((it) => !skippable(it))) === 'nothing' &&
       ['plugged', 'kinked', 'loose', 'broken', 'missing', 'bent', 'worn'].includes(s.item.v),
   },
   {
-    such: 'steering wheel straight: of a thing nobody here knows',
+    // steering wheel straight: of a thing nobody here knows
     unread: true,
     fits: (s) => s.item.phrase === 'straight' && /\bsteering wheel (?:is |was |sits )?$/i.test(before(s).slice(-24)),
   },
   {
-    such: 'cleaned with an old toothbrush',
+    // cleaned with an old toothbrush
     fits: (s) => {
       const thing = next(s);
       return (
@@ -150,18 +154,18 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'told the driver dont move it: an order',
+    // told the driver dont move it: an order
     fits: (s) => s.item.v === 'does not move' && /^(?:dont|do not) move$/.test(s.item.phrase),
   },
   {
-    such: 'so it would quit popping: what was wanted',
+    // so it would quit popping: what was wanted
     fits: (s) =>
       /\b(?:so|so that) (?:it|they|she|he) (?:would|will|wont|wouldnt|wouldn['’]t|won['’]t|cant|can['’]t|doesnt|doesn['’]t|can|could) (?:\S+ ){0,2}$|\b(?:to stop|to keep) (?:it|them) (?:from )?$/i.test(
         before(s),
       ),
   },
   {
-    such: 'steady bubbles; hissing, steady: how, not that it holds',
+    // steady bubbles; hissing, steady: how, not that it holds
     fits: (s) => {
       const other = ahead(s);
       return (
@@ -174,7 +178,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'slow leak; left valve is slow',
+    // slow leak; left valve is slow
     fits: (s) => {
       const part = partBefore(s);
       return (
@@ -183,7 +187,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'drops 0.4 V: read with its number',
+    // drops 0.4 V: read with its number
     unread: true,
     fits: (s) => {
       const volts = ahead(s);
@@ -191,7 +195,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'dropped from 120 to 85: the numbers say it',
+    // dropped from 120 to 85: the numbers say it
     fits: (s) => {
       if (!changeOf(s.item)) return false;
       const { items } = s.c;
@@ -205,7 +209,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'half a cup of water: the volume was read',
+    // half a cup of water: the volume was read
     fits: (s) => {
       const prev = next(s, -1);
       return (
@@ -219,7 +223,7 @@ export const noSign: readonly Case[] = [
     },
   },
   {
-    such: 'left shock cold, others warm: which others, nobody said',
+    // left shock cold, others warm: which others, nobody said
     unread: true,
     fits: (s) =>
       /\b(?:others|the rest|remaining|other (?:one|three|two)s?)\b/i.test(
@@ -227,7 +231,7 @@ export const noSign: readonly Case[] = [
       ) && !placedBefore(s),
   },
   {
-    such: 'hear air leaking: one sign',
+    // hear air leaking: one sign
     fits: (s) => {
       const second = next(s);
       return s.item.v === 'hiss' && isSign(second) && ['leaks', 'exhausts'].includes(second.v);

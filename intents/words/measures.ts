@@ -4,9 +4,9 @@ import type { measures } from '../names.ts';
 export const measureWords: Readonly<Partial<Record<(typeof measures)[number], string>>> = {
   pressure: 'pressure|press|pres|presure|pressur|preasure|air pressure|reads|reading|p',
   'cut-in':
-    'starts by itself at|starts itself at|starts on its own at|cut in|back in at|back on at|comes back in at|comes back on at|and in at|back on again at|cutin|cut-in|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on|start at|pump start at',
+    'starts by itself at|starts itself at|starts on its own at|cut in|back in at|back on at|comes back in at|comes back on at|and in at|back on again at|cutin|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on|start at|pump start at',
   'cut-out':
-    'stops by itself at|stops itself at|stops on its own at|cut out|cutout|cut-out|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cut-off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at|stop at',
+    'stops by itself at|stops itself at|stops on its own at|cut out|cutout|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at|stop at',
   height:
     'height|ride height|ht|hgt|heights|ride ht|measures|measured|tape|tapes|taped|sits at|stands at|ride heights|hite',
   voltage: 'volts|voltage|volt',
@@ -15,7 +15,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   resistance: 'resistance|ohms|ohm reading',
   temperature: 'temperature|temp|temps',
   humidity: 'humidity|rh%|rel humidity',
-  toe: 'toe|tow in|tow out|tow in on|toe in|toe-in|toe out|toe-out|toed|toes',
+  toe: 'toe|tow in|tow out|tow in on|toe in|toe out|toed|toes',
   camber: 'camber|chamber angle|cambre',
   thrust: 'thrust|thrust angle',
   'tyre diameter': 'tyre diameter|tire diameter|wheel diameter',
@@ -27,7 +27,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'run time': 'ran|run time|running for|been running|has run',
   'wheelbase difference': 'wheelbase difference|wheelbase is|wheelbase|wheel base is|wheel base|wheelbase diff',
   'restart time':
-    'starts again after|starts up again after|comes back on after|comes back after|restarts after|back on after|runs again after|restarts after|restarted after|comes back after|back on after|returns after|resets after|comes back in',
+    'starts again after|starts up again after|comes back on after|comes back after|restarts after|back on after|runs again after|restarted after|returns after|resets after|comes back in',
   'standing time':
     'parked for|parked|standing for|stood for|sat for|sitting for|been sitting|stood|sat|been parked|been stood|standing',
   'settling time':

@@ -14,7 +14,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'engine ticking over|engine idling|engine at idle|engine is idling|motor ticking over|idling|engine running|engine on|eng running|eng on|motor running|idling|at idle|engine idling|engine run|engine started|running engine|with engine running|started the engine|eng idle|engine is running|engine at idle',
+    'engine ticking over|engine idling|engine at idle|engine is idling|motor ticking over|idling|engine running|engine on|eng running|eng on|motor running|at idle|engine run|engine started|running engine|with engine running|started the engine|eng idle|engine is running',
     'engine running',
     true,
   ],
@@ -111,7 +111,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'wheels have chock|wheels have chocks|wheels got chocks|wheels with chocks|wheels with the chocks|chocks are on|chocks on|wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels|chocks on',
+    'wheels have chock|wheels have chocks|wheels got chocks|wheels with chocks|wheels with the chocks|chocks are on|chocks on|wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels',
     'wheels chocked',
     true,
   ],
@@ -203,7 +203,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ],
   ['same time|same moment|at the same moment|at the same time|both read together', 'same moment', true],
   [
-    'tripped unloader|tripped unldr|tripped the unloader|tripped unloader by hand|unloader tripped|tripped the unloader|tripped unloader|unloader tripped by hand',
+    'tripped unloader|tripped unldr|tripped the unloader|tripped unloader by hand|unloader tripped|unloader tripped by hand',
     'unloader tripped',
     true,
   ],
@@ -231,13 +231,13 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'adjusted|tweaked|adjust|wound up|wound in|wound out|wound down|backed off the nut|turned the nut|readjusted|moved the arm|adj|turned in|backed out|adjusting|re-adjusted|lengthened|shortened|re-set',
   set: 'set|set the|reset the height|set height|set heights|set up',
   soaped:
-    'soaped|sprayed dish soap on|sprayed dish soap|sprayed soap on|sprayed soapy water on|brushed soap on|brushed soapy water on|put dish soap on|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soap tested|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
+    'soaped|sprayed dish soap on|sprayed dish soap|sprayed soap on|sprayed soapy water on|brushed soap on|brushed soapy water on|put dish soap on|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
   drained:
     'drained|bled the tank down|bled tank down|let the tank down|ran the tank down|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
   removed:
-    'screwed out|removed|screwed out|unscrewed|i take off|i take out|we take off|i took off|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
+    'screwed out|removed|unscrewed|i take off|i take out|we take off|i took off|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
   refitted:
     'refitted|reinstalled|put back|bolted back|refit|back on|put it back|back in|reassembled|re-fitted|reseated|remade|re-made',
   rerouted:
@@ -259,7 +259,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   tripped: 'tripped the|reset the breaker',
   tapped: 'tapped|a tap with|a tap|a whack|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
   'road tested':
-    'road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|road-tested|been for a drive|took it round the block',
+    'road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|been for a drive|took it round the block',
   'overnight tested':
     'overnight test|left overnight|overnight tested|left it overnight|stood overnight|parked overnight|overnight check|sat overnight|stood it overnight',
   declined:

@@ -228,7 +228,7 @@ describe('long and printed', () => {
 });
 
 describe('what is sent to the page', () => {
-  test('what opens a session is at most 42 kB gzipped, the reader that follows 110; what is fetched on asking is not among it', async () => {
+  test('what opens a session is at most 42 kB gzipped, the reader that follows 115; what is fetched on asking is not among it', async () => {
     const folder = join(bench.folder, 'assets');
     const size = async (name: string): Promise<number> =>
       gzipSync(await readFile(join(folder, name)), { level: 9 }).length;
@@ -260,7 +260,7 @@ describe('what is sent to the page', () => {
     for (const name of opening) sum += await size(name);
     expect(sum).toBeGreaterThan(10_000);
     expect(sum).toBeLessThan(42_000);
-    expect(await size(asked[upTo] ?? '')).toBeLessThan(110_000);
+    expect(await size(asked[upTo] ?? '')).toBeLessThan(115_000);
     await page.context().close();
   });
 
