@@ -31,7 +31,11 @@ export const suspectsInstead = (then: Standing, sheet: Sheet, ids: ReadonlySet<s
   const isSupposed = (e: Evidence): boolean => e.because.some((id) => ids.has(id));
   const supposed = all
     .filter(isSupposed)
-    .map(({ note: _, ...e }): Evidence => ({ ...e, weight: Math.max(e.weight, trust.own) }));
+    .map((e): Evidence => {
+      const alone = { ...e, weight: Math.max(e.weight, trust.own) };
+      delete alone.note;
+      return alone;
+    });
   const with_ = supposed.flatMap((e) => {
     const side = sideOfSee(e.see);
     return (goesWith[`${kindOfSee(e.see)}: ${e.outcome}`] ?? []).map(([see, outcome]) => ({
