@@ -29,13 +29,11 @@ const goesWith: Readonly<Record<string, readonly (readonly [see: string, outcome
 export const suspectsInstead = (then: Standing, sheet: Sheet, ids: ReadonlySet<string>): Suspect[] => {
   const all = evidenceOf(then, sheet);
   const isSupposed = (e: Evidence): boolean => e.because.some((id) => ids.has(id));
-  const supposed = all
-    .filter(isSupposed)
-    .map((e): Evidence => {
-      const alone = { ...e, weight: Math.max(e.weight, trust.own) };
-      delete alone.note;
-      return alone;
-    });
+  const supposed = all.filter(isSupposed).map((e): Evidence => {
+    const alone = { ...e, weight: Math.max(e.weight, trust.own) };
+    delete alone.note;
+    return alone;
+  });
   const with_ = supposed.flatMap((e) => {
     const side = sideOfSee(e.see);
     return (goesWith[`${kindOfSee(e.see)}: ${e.outcome}`] ?? []).map(([see, outcome]) => ({

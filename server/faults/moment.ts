@@ -50,6 +50,25 @@ export const askedBefore = (standing: Standing, seq: number): string | undefined
 type Told = Standing & { tape?: { notes: readonly { id: string; text: string }[] } };
 const downOnly =
   /\bonly (?:when|if|once|after|with)\b[^.;,]*\btank\b[^.;,]*\b(?:down|empty|drained|bled|zero|nothing|dumped|flat|at 0)\b/i;
+const once =
+  /\b(?:once|(?:then|and) (?:it )?(?:quits|quit|stops|stopped|goes quiet|is quiet|quiet)|for a (?:moment|second|few seconds))\b/i;
+/** Air was heard for a moment and no longer, as that note says. */
+const brieflySaid = (standing: Told, note: string): boolean =>
+  standing.tape?.notes.some((n) => n.id === note && once.test(n.text)) === true;
+
+/** The tank was said to fall while it was just pumped. */
+const fellHot = (standing: Standing, index: number): boolean =>
+  standing.facts
+    .slice(0, index)
+    .some(
+      ({ fact }) =>
+        fact.is === 'sign' &&
+        fact.there &&
+        (fact.what.v === 'drops' || fact.what.v === 'sags') &&
+        fact.where.v === 'tank' &&
+        said(standing.stateAt.get(fact.id), 'just pumped') === true,
+    );
+
 /** That it does so only with the tank down was said in that note. */
 const onlyTankDown = (standing: Told, note: string): boolean =>
   standing.tape?.notes.some((n) => n.id === note && downOnly.test(n.text)) === true;
@@ -71,20 +90,28 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
   const state = standing.stateAt.get(fact.id);
   const asked = askedBefore(standing, held.seq);
   const armsNeutral = state?.arm.left === 'neutral' && state.arm.right === 'neutral';
+  // An arm set in fill is no test behind a shut panel: whichever was said last is how it stands.
+  const panelAt = standing.facts.findIndex((h) => h.fact.id === state?.because['panel shut']?.fact.id);
+  const armAt = standing.facts.findIndex((h) => h.fact.id === state?.because['arm fill']?.fact.id);
+  const armAfterPanel = armAt > panelAt;
   const yes = (b: boolean | null | undefined): true | undefined => (b ? true : undefined);
   const linkOff = said(state, 'link connected') === false || asked?.endsWith('link off') === true;
   const parked = said(state, 'parked') === true && state?.engine !== true && state?.pump !== true;
   return {
-    shut: yes(state?.panel === 'shut' || (!sheet.panel && armsNeutral)),
+    shut: yes((state?.panel === 'shut' && !armAfterPanel) || (!sheet.panel && armsNeutral)),
     outletClosed: yes(state?.outletClosed),
     auto: yes(state?.panel === 'auto' || (state?.panel === null && !sheet.panel)),
     onlyTankDown: yes(onlyTankDown(standing, held.note)),
+    briefly: yes(brieflySaid(standing, held.note)),
+    fellHot: yes(said(state, 'settled') === true && fellHot(standing, index)),
     panelFill: yes(state?.panel === 'fill'),
     keyOff: yes(state?.key === false),
     pumpRuns: state?.pump ?? undefined,
     justPumped: yes(said(state, 'just pumped') === true && said(state, 'settled') !== true && asked !== 'settle again'),
     tankEmpty: yes(said(state, 'tank drained') || tankRead(standing.facts, index) === 0),
-    armFill: yes(state?.arm.left === 'fill' || state?.arm.right === 'fill'),
+    armFill: yes(
+      (state?.arm.left === 'fill' || state?.arm.right === 'fill') && (state.panel !== 'shut' || armAfterPanel),
+    ),
     armDump: yes(state?.arm.left === 'exhaust' || state?.arm.right === 'exhaust'),
     linkOff: yes(linkOff),
     standing: yes(fact.often === 'standing' || parked || asked === 'as found' || asked === 'overnight'),

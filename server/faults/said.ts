@@ -5,15 +5,27 @@ import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { sides } from './fault.ts';
 import { askedBefore, fits, momentOf } from './moment.ts';
-import { observableOf } from './observables.ts';
+import { kindOfSee, observableOf } from './observables.ts';
 import { air } from './signs/air.ts';
 import { looks } from './signs/looks.ts';
 import { pump_ } from './signs/pump.ts';
 import type { SignRule } from './signs/rule.ts';
 import { stance } from './signs/stance.ts';
-import { type Evidence, trust } from './told.ts';
+import { type Evidence, trust, trustSeen } from './told.ts';
 
 const rules: readonly SignRule[] = [...air, ...looks, ...stance, ...pump_];
+
+/** Looked at, not inferred. */
+const looked: ReadonlySet<string> = new Set([
+  'bellows look',
+  'bump stop look',
+  'shock length',
+  'link look',
+  'line look',
+  'supply look',
+  'fuse look',
+  'discharge look',
+]);
 
 const wordsOfSign = (fact: SignFact): string =>
   `${fact.there ? '' : 'no '}${fact.what.v}${fact.where.v ? ` at ${fact.where.v}` : ''}${fact.often ? `, ${fact.often}` : ''}`;
@@ -41,7 +53,7 @@ export const signEvidence = (standing: Standing, sheet: Sheet, index: number, fa
   const one = (see: string, outcome: string): Evidence => ({
     see,
     outcome,
-    weight: trust[fact.word],
+    weight: fact.word === 'own' && fact.there && looked.has(kindOfSee(see)) ? trustSeen : trust[fact.word],
     because: [fact.id],
     seq: held.seq,
     words: wordsOfSign(fact),

@@ -21,10 +21,15 @@ export type Typing = {
 };
 
 /** Begins at 9:45 on the coach's wall clock. */
-export const typingOn = async (coach = 'juniper-38'): Promise<Typing> => {
+export const typingOn = async (coach = 'juniper-38', own?: ReturnType<typeof loadSheet>): Promise<Typing> => {
   let clock = coach === 'juniper-38' ? Date.UTC(2026, 9, 6, 15, 45) : Date.UTC(2026, 9, 6, 8, 45);
   let n = 0;
-  const desk = makeDesk({ log: memoryLog(), sheets, engine: 'test', now: () => clock });
+  const desk = makeDesk({
+    log: memoryLog(),
+    sheets: own ? new Map([[coach, own]]) : sheets,
+    engine: 'test',
+    now: () => clock,
+  });
   await desk.open({ session: 'typing', coach, by: 'KD' });
   return {
     type: async (text, after = 1) => {

@@ -35,18 +35,18 @@ const full: Sheet = ((): Sheet => {
 const model: Model = modelOf(full);
 
 /** Chance row of the leading explanation: a fault's, or a sound coach's. */
-const rowOf = (see: string, fault: number | null): Float64Array | null => {
-  const view = model.view(see);
+const rowOf = (on: Model, see: string, fault: number | null): Float64Array | null => {
+  const view = on.view(see);
   if (!view) return null;
   return fault === null ? view.healthy : view.rows.subarray(fault * view.width, (fault + 1) * view.width);
 };
 
 /** A short list of observations that puts the fault first: each time what it makes likely and the leader does not. */
-const shortest = (index: number): [string, string][] | null => {
+const shortest = (index: number, on: Model = model): [string, string][] | null => {
   const list: [string, string][] = [];
   for (let step = 0; step < 10; step++) {
     const w = weighEvidence(
-      model,
+      on,
       list.map(([s, o], i) => seen(s, o, i)),
       [],
       false,
@@ -60,8 +60,8 @@ const shortest = (index: number): [string, string][] | null => {
     let pick: { see: string; outcome: string; gain: number } | null = null;
     for (const { see, outcomes } of observables) {
       if (list.some(([s]) => s === see)) continue;
-      const mine = rowOf(see, index)!;
-      const theirs = rowOf(see, leader)!;
+      const mine = rowOf(on, see, index)!;
+      const theirs = rowOf(on, see, leader)!;
       for (const [k, outcome] of outcomes.entries()) {
         if (mine[k]! < 0.25) continue;
         const gain = Math.log(mine[k]! / theirs[k]!);
@@ -104,6 +104,68 @@ describe('catalogue', () => {
     });
     // A side that is not loaded or shaken by the fault itself is settled by what it does to the other.
     expect(lifts || model.faults[i]!.innocent === true).toBe(true);
+  });
+});
+
+describe('the catalogue is whole', () => {
+  test.each(faultRows.map((f) => [f.id, f] as const))(
+    '%s says how it is mended, what brings it on, and what it costs',
+    (_, f) => {
+      expect(f.repair.length).toBeGreaterThan(8);
+      expect(f.usually.length).toBeGreaterThan(2);
+      expect(f.symptoms.length).toBeGreaterThan(0);
+      expect(f.hands).toBeGreaterThanOrEqual(0);
+      // what is no fault needs neither hands, parts nor cautions
+      expect(f.innocent === true || f.hands > 0).toBe(true);
+      expect(f.innocent === true || f.cautions.length > 0).toBe(true);
+      for (const d of f.damages) {
+        expect(d.times).toBeGreaterThan(1);
+        expect(d.words.length).toBeGreaterThan(5);
+      }
+    },
+  );
+  test('parts are named wherever something is renewed', () => {
+    const bare = faultRows.filter((f) => /\b(?:replace|renew)\b/i.test(f.repair) && f.parts.length === 0);
+    expect(bare.map((f) => f.id)).toEqual([]);
+  });
+  test('some faults bring others on, and something brings each of those on', () => {
+    expect(faultRows.filter((f) => f.damages.length > 0).length).toBeGreaterThan(20);
+  });
+});
+
+describe('these tests can fail', () => {
+  /** The model with one fault's rows made those of a sound coach. */
+  const mute = (index: number): Model => ({
+    ...model,
+    view: (see) => {
+      const view = model.view(see);
+      if (!view) return null;
+      const rows = view.rows.slice();
+      rows.set(view.healthy, index * view.width);
+      const strays = view.strays.slice();
+      strays[index] = 0;
+      return { ...view, rows, strays };
+    },
+  });
+  test('a fault that shows nothing is not found by any observations', () => {
+    for (const key of ['left bellows leak', 'drain leak', 'relay dead', 'right shock dead']) {
+      const i = model.index.get(key)!;
+      expect(shortest(i)).not.toBeNull();
+      expect(shortest(i, mute(i))).toBeNull();
+    }
+  });
+  test('a check of what nothing shows tells nothing', () => {
+    const w = weighEvidence(model, [], []);
+    const hs = [{ of: [], p: 0.5 }, ...model.faults.slice(0, 5).map((_, i) => ({ of: [i], p: 0.1 }))];
+    const told = (see: string): number =>
+      expectedInformation(
+        hs.map((h) => h.p),
+        outlook(w, see, hs)!,
+      );
+    const still = observables.find((o) =>
+      model.faults.slice(0, 5).every((_, i) => model.view(o.see)!.strays[i]! < 1e-9),
+    )!;
+    expect(told(still.see)).toBeLessThan(1e-9);
   });
 });
 

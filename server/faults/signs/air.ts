@@ -40,10 +40,17 @@ export const air: readonly SignRule[] = [
   rule(true, ['leaks', 'hiss'], ['valve cover'], 'side', [['soap valve', 'bubbles']]),
   rule(false, ['bubbles', 'leaks'], ['height valve', 'valve cover'], 'side', [['soap valve', 'none']]),
   rule(false, ['bubbles', 'leaks'], ['height valve', 'valve cover'], 'each', [['soap valve', 'none']]),
+  rule(
+    true,
+    ['hiss', 'exhausts', 'leaks', 'puffs'],
+    ['height valve', 'exhaust port'],
+    'side',
+    [['valve heard', 'once']],
+    {
+      briefly: true,
+    },
+  ),
   rule(true, ['puffs'], ['height valve'], 'side', [['valve heard', 'puffs']]),
-  rule(true, ['hiss', 'exhausts', 'leaks'], ['height valve', 'exhaust port'], 'side', [['valve heard', 'once']], {
-    asked: 'exhaust once',
-  }),
   rule(true, ['hiss', 'exhausts', 'leaks'], ['height valve', 'exhaust port'], 'side', [['valve heard', 'steady']]),
   rule(false, ['hiss', 'exhausts', 'puffs'], ['height valve'], 'side', [['valve heard', 'not remarked']]),
   ...soaped(['valve to panel line'], 'side', 'soap valve to panel'),
@@ -91,6 +98,7 @@ export const air: readonly SignRule[] = [
   rule(true, ['holds'], ['tank'], 'none', [['tank fall outlet closed', 'none']], { outletClosed: true }),
   rule(true, ['drops', 'leaks'], ['tank'], 'none', [['tank fall outlet closed', 'slow|fast']], { outletClosed: true }),
   rule(true, ['holds'], ['tank'], 'none', [['settle again', 'stands']], { asked: 'settle again' }),
+  rule(true, ['holds'], ['tank'], 'none', [['settle again', 'stands']], { fellHot: true }),
   rule(true, ['drops'], ['tank'], 'none', [['settle again', 'still falls']], { asked: 'settle again' }),
   rule(true, ['holds'], ['tank'], 'none', [['tank fall shut', 'none']], { shut: true }),
   rule(true, ['drops'], ['tank'], 'none', [['tank fall shut', 'slow|fast']], { shut: true }),

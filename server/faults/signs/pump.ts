@@ -67,6 +67,10 @@ export const pump_: readonly SignRule[] = [
   rule(false, ['quits hot'], pump, 'none', [['quits hot', 'no']]),
   rule(true, ['hot'], pump, 'none', [['pump hot', 'yes']]),
   rule(false, ['hot'], pump, 'none', [['pump hot', 'no']]),
+  // The answer to the check is no complaint.
+  rule(true, ['puffs'], ['unloader', 'pump', 'pump head'], 'none', [['hiss after stop', 'once']], {
+    asked: 'hiss after stop',
+  }),
   rule(true, ['puffs'], ['unloader', 'pump', 'pump head'], 'none', [
     ['hiss after stop', 'once'],
     ['shut-off puff', 'remarked'],

@@ -7,6 +7,10 @@ export type When = {
   readonly outletClosed?: true;
   readonly auto?: true;
   readonly panelFill?: true;
+  /** For a moment, then quiet: said with it. */
+  readonly briefly?: true;
+  /** Settled now, and watched falling straight after pumping before. */
+  readonly fellHot?: true;
   /** "Goes down only when the tank is let down." */
   readonly onlyTankDown?: true;
   readonly keyOff?: true;

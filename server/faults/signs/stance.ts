@@ -28,8 +28,9 @@ export const stance: readonly SignRule[] = [
     ],
     { onlyTankDown: true },
   ),
-  ...held('inlet check', 'sinks', { tankEmpty: true, armFill: true }),
+  // Behind a shut panel the bellows cannot run back, wherever the arm stands.
   ...held('height shut', 'drops', { shut: true }),
+  ...held('inlet check', 'sinks', { tankEmpty: true, armFill: true }),
   rule(true, ['rises', 'high'], body, 'side', [['height shut', 'rises']], { shut: true }),
   rule(true, [...down], body, 'none', [['coach shut', 'moves']], { shut: true }),
   rule(true, ['comes up driving'], body, 'side', [
