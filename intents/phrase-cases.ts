@@ -157,7 +157,9 @@ export const followingCase = ({ items, i, item, raw, base }: PhraseAt): Settled[
   // "both exhausts still bubbling": the ports
   if (
     item.phrase === 'exhausts' &&
-    only(beyond(items, i + 1, true), 'sign') &&
+    (only(beyond(items, i + 1, true), 'sign') ||
+      // "hose in water both exhausts, right steady bubbles"
+      items.slice(0, i).some((it) => 'phrase' in it && /^hoses?$/.test(it.phrase))) &&
     /^(?:both|left|right|the|n\/s|o\/s|lh|rh)$/.test(phraseAt(items, i - 1))
   )
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];

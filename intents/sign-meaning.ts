@@ -22,6 +22,7 @@ const playless: ReadonlySet<string> = new Set([
   'pin',
   'bolt',
   'control arm',
+  'link',
 ]);
 const straightParts: ReadonlySet<string> = new Set(['link', 'arm', 'bracket', 'frame', 'axle', 'control arm', 'shock']);
 

@@ -34,7 +34,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'cut comp power|cut compressor power|cut power to comp|killed comp power|comp power off|comp power isolated|power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|killed the pump power|killed pump power|killed power to the pump|killed the compressor power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump',
+    'cut the breaker|cut breaker|breaker cut|killed the breaker|threw the breaker|flipped the breaker off|cut comp power|cut compressor power|cut power to comp|killed comp power|comp power off|comp power isolated|power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|killed the pump power|killed pump power|killed power to the pump|killed the compressor power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump',
     'pump power cut',
     true,
   ],

@@ -104,6 +104,7 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     onlyTankDown: yes(onlyTankDown(standing, held.note)),
     briefly: yes(brieflySaid(standing, held.note)),
     fellHot: yes(said(state, 'settled') === true && fellHot(standing, index)),
+    handsOff: yes(!linkOff && state?.arm.left == null && state?.arm.right == null),
     panelFill: yes(state?.panel === 'fill'),
     keyOff: yes(state?.key === false),
     pumpRuns: state?.pump ?? undefined,

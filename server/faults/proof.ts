@@ -5,7 +5,7 @@
 import type { Part } from '../../intents/shapes.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Check } from './check.ts';
-import { checkOf } from './checks.ts';
+import { checkOf, confirmOf } from './checks.ts';
 import type { Evidence } from './evidence.ts';
 import type { Fault } from './fault.ts';
 import { kindOfSee } from './observables.ts';
@@ -71,22 +71,29 @@ const alsoBy: Readonly<Record<string, readonly string[]>> = {
   overnight: ['coach overnight', 'left as found', 'right as found'],
   drive: ['coach driving', 'left rear height', 'right rear height', 'left stance', 'right stance'],
   'pump cycles': ['pump duty'],
-  'pump call': ['pump restart', 'cut-in', 'tank below cut-in'],
+  'pump call': ['pump restart', 'cut-in', 'cut-out', 'tank below cut-in'],
   'pump-up': ['pump-up shut'],
   'runs on': ['cut-out', 'key off'],
   'hold auto': ['tank fall shut', 'tank fall outlet closed'],
   'road test': ['coach driving', 'left rear height', 'right rear height', 'left stance', 'right stance'],
 };
 
-const complaintCheck = (evidence: readonly Evidence[], complaint: Standing['complaint']): Check => {
+const complaintCheck = (evidence: readonly Evidence[], complaint: Standing['complaint'], mended: Fault): Check => {
   if (complaint?.standing === true) return checkOf('overnight')!;
   const about = evidence.filter((e) => complaint === null || e.seq === complaint.seq);
   const kinds = new Set((about.length > 0 ? about : evidence).map((e) => kindOfSee(e.see)));
-  return checkOf(byComplaint.find(([, list]) => list.some((k) => kinds.has(k)))?.[0] ?? 'drive')!;
+  const told =
+    about.length > 0 || evidence.length > 0
+      ? byComplaint.find(([, list]) => list.some((k) => kinds.has(k)))
+      : undefined;
+  if (told) return checkOf(told[0])!;
+  // The complaint was not understood: what found the fault shows it gone, as long as nothing must be opened for it.
+  const own = about.length === 0 ? confirmOf(mended) : undefined;
+  return own && own.gate !== 'dead' ? own : checkOf('drive')!;
 };
 
 export const proofsFor = (evidence: readonly Evidence[], complaint: Standing['complaint'], mended: Fault): Check[] => {
-  const first = complaintCheck(evidence, complaint);
+  const first = complaintCheck(evidence, complaint, mended);
   const ride = checkOf('road test')!;
   if (!riding.has(mended.part) || first.id === ride.id) return [first];
   return first.id === 'drive' ? [ride] : [first, ride];

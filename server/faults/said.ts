@@ -11,7 +11,7 @@ import { looks } from './signs/looks.ts';
 import { pump_ } from './signs/pump.ts';
 import type { SignRule } from './signs/rule.ts';
 import { stance } from './signs/stance.ts';
-import { type Evidence, trust, trustSeen } from './told.ts';
+import { type Evidence, trust, trustComplaint, trustSeen } from './told.ts';
 
 const rules: readonly SignRule[] = [...air, ...looks, ...stance, ...pump_];
 
@@ -26,6 +26,13 @@ const looked: ReadonlySet<string> = new Set([
   'fuse look',
   'discharge look',
 ]);
+
+const weightOf = (standing: Standing, fact: SignFact, seq: number, see: string): number =>
+  fact.word === 'own' && fact.there && looked.has(kindOfSee(see))
+    ? trustSeen
+    : fact.word === 'told' && standing.complaint?.seq === seq
+      ? trustComplaint
+      : trust[fact.word];
 
 const wordsOfSign = (fact: SignFact): string =>
   `${fact.there ? '' : 'no '}${fact.what.v}${fact.where.v ? ` at ${fact.where.v}` : ''}${fact.often ? `, ${fact.often}` : ''}`;
@@ -53,7 +60,7 @@ export const signEvidence = (standing: Standing, sheet: Sheet, index: number, fa
   const one = (see: string, outcome: string): Evidence => ({
     see,
     outcome,
-    weight: fact.word === 'own' && fact.there && looked.has(kindOfSee(see)) ? trustSeen : trust[fact.word],
+    weight: weightOf(standing, fact, held.seq, see),
     because: [fact.id],
     seq: held.seq,
     words: wordsOfSign(fact),
@@ -104,7 +111,11 @@ export const conditionEvidence = (standing: Standing, index: number, fact: Condi
   const asked = askedBefore(standing, held.seq);
   // A note that measures tells where it was put for that, not where it was found.
   const looked = standing.facts.every((h) => h.note !== held.note || h.fact.is === 'condition');
-  if (panel && fact.holds && asked === 'panel look' && looked)
+  // Nobody empties a coach to look at it: the first that is said of the panel is how it was found.
+  const first = !standing.facts
+    .slice(0, index)
+    .some((h) => h.fact.is === 'condition' && h.fact.what.v.startsWith('panel '));
+  if (panel && fact.holds && looked && (asked === 'panel look' || (panel === 'empty' && first)))
     return one('panel look', panel, `panel found in ${panel.toUpperCase()}`);
   // Off by itself, not taken off for a test.
   const side = takePlace(fact.where.v)?.side;
@@ -120,7 +131,13 @@ export const conditionEvidence = (standing: Standing, index: number, fact: Condi
   // Said not to run, and now it does, by its own switch.
   const quiet = standing.facts
     .slice(0, index)
-    .some(({ fact: f }) => f.is === 'sign' && f.there && f.what.v === 'wont run' && /^(?:pump|motor)$/.test(f.where.v));
+    .some(
+      ({ fact: f }) =>
+        f.is === 'sign' &&
+        f.there &&
+        (f.what.v === 'wont run' || f.what.v === 'not working') &&
+        /^(?:pump|motor)$/.test(f.where.v),
+    );
   if (fact.what.v === 'pump running' && fact.holds && quiet && standing.stateAt.get(fact.id)?.key !== false)
     return one('pump called', 'runs', 'pump runs');
   // A welded relay ignores the key.

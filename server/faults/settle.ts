@@ -73,7 +73,8 @@ export const settle = (same: readonly Evidence[]): Evidence[] => {
     if (severalThings.has(kind)) return out;
   }
   // dry at the tank and bubbles at its drain: both are so
-  if (out.length > 1 && kind === 'tank bubbles at') return out.filter((e) => e.outcome !== sound);
+  if (out.length > 1 && (kind === 'tank bubbles at' || kind === 'pry bushings'))
+    return out.filter((e) => e.outcome !== sound);
   // toe and camber of two wheels are several measurements under one name: one that is out says so for all
   if (out.length > 1 && out[0]!.see.endsWith(' toe camber')) return out.filter((e) => e.outcome !== 'within');
   if (out.length > 1)

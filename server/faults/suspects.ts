@@ -4,6 +4,7 @@ import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { leastLift } from './infer.ts';
 import { innocence, liftOf } from './hypotheses.ts';
+import { observableOf } from './observables.ts';
 import { rankOf } from './rank.ts';
 import { preparedOf } from './seen.ts';
 import { type Weighed, weigh } from './weigh.ts';
@@ -43,6 +44,10 @@ const explains = (w: Weighed, cause: number): boolean => {
 /** Same shape for what is not in the catalogue. */
 const plain = (fault: string, name: string, p: number): Suspect => ({ fault, name, p, rank: rankOf(p), speaks: [] });
 
+/** Something was heard that is not simply as it should be: an outcome other than the first of its observable. */
+const heardOdd = (w: Weighed): boolean =>
+  w.evidence.some((e) => !e.outcome.split('|').includes(observableOf(e.see)?.outcomes[0] ?? ''));
+
 export const suspectsFrom = (w: Weighed): Suspect[] => {
   const { posterior, model } = w;
   if (w.seen.length === 0) return [];
@@ -51,7 +56,8 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
     return { fault: fault.key, where: fault.where, name: fault.title, p, rank: rankOf(p), speaks: [] };
   });
   const sound = innocence(w);
-  if (sound > least) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', sound));
+  // Where nothing out of the ordinary was heard there is no complaint that nothing would explain.
+  if (sound > least && heardOdd(w)) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', sound));
   if (posterior.unknown > 0.1) out.push(plain(somethingElse, 'something that is not on my list', posterior.unknown));
   const shown = out
     .toSorted((a, b) => b.p - a.p || a.fault.localeCompare(b.fault))

@@ -17,6 +17,8 @@ export type Evidence = {
 
 /** How far a report is trusted: seen by the tech, second-hand, a hunch. Estimates. */
 export const trust = { own: 0.97, told: 0.7, hunch: 0.3 } as const;
+/** The complaint itself, in the customer's words: he has lived with it. */
+export const trustComplaint = 0.88;
 /** A defect seen on the very part with one's own eyes and named: hardly ever a slip. */
 export const trustSeen = 0.995;
 /** What was read off an instrument and typed as a number: fewer slips than a remark. */

@@ -83,6 +83,8 @@ export const air: readonly SignRule[] = [
     rule(true, ['does not fill'], ['', 'coach', 'bellows'], side, [['panel fills', 'no']], { panelFill: true }),
   ]),
   rule(true, ['fills', 'works'], ['', 'height valve', 'bellows'], 'side', [['valve fills', 'yes']]),
+  // "Won't come up" with link and arm where they belong is how it rides, not what the valve does by hand.
+  rule(true, ['does not fill'], ['', 'bellows'], 'side', [['driving', 'low|far low']], { handsOff: true }),
   rule(true, ['does not fill'], ['', 'height valve', 'bellows'], 'side', [['valve fills', 'no']]),
   // Neither side.
   rule(true, ['does not fill'], ['', 'coach', 'height valve', 'bellows'], 'each', [['valve fills', 'no']]),

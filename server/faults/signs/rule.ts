@@ -7,6 +7,8 @@ export type When = {
   readonly outletClosed?: true;
   readonly auto?: true;
   readonly panelFill?: true;
+  /** Neither link nor arm was touched: it is told of the coach as it stands. */
+  readonly handsOff?: true;
   /** For a moment, then quiet: said with it. */
   readonly briefly?: true;
   /** Settled now, and watched falling straight after pumping before. */

@@ -22,6 +22,9 @@ import { shown, typed } from '../show.ts';
 import { isAsFound, tankDown } from '../as-found.ts';
 import { remedy, size } from '../height-remedy.ts';
 
+/** How far stops and tyres give under a side that has come down on them. Half an inch, an estimate of ours. m */
+const stopsGive = 0.012;
+
 const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const unit = unitOf(fact);
   const half = tapeHalf(c, fact);
@@ -41,6 +44,8 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
   const truly = nominal === null ? null : atSheet - nominal;
   const stops = c.sheet.heights?.toStops;
   const down = off !== null && stops && which.endsWith('Rear') && -off >= stops.si - 2 * half;
+  // Rubber gives: a side this near its stops rests on them, as the simulated coach counts it.
+  const rests = off !== null && stops && which.endsWith('Rear') && -off >= stops.si - stopsGive;
   const said = typed(fact.amount.v);
   const against = (by: number): string =>
     Math.abs(by) < half * 0.999 ? "on the sheet's height" : `${size(by, unit, half)} ${by < 0 ? 'low' : 'high'}`;
@@ -58,7 +63,7 @@ const corner = (c: Case, fact: ReadingFact, which: Corner): Finding => {
       : rise === null
         ? `${plainWords}; not with the tyres right: set ${tyres.set.join(', ')} first`
         : `${plainWords.replace(/, within tolerance$/, '')}; with the tyres right ${against(truly)}${verdict === 'within' ? ', within tolerance' : ''}`;
-  const level = verdict === 'within' ? 'level' : verdict === 'low' ? (down ? 'on stops' : 'low') : null;
+  const level = verdict === 'within' ? 'level' : verdict === 'low' ? (rests ? 'on stops' : 'low') : null;
   const side = which.startsWith('left') ? 'left' : 'right';
   const rear = which.endsWith('Rear');
   // A height that has stood, or behind a shut panel, is not what the valve levels to.
