@@ -126,7 +126,8 @@ export const numberItem = (
   /** What is typed behind the token before `at`. */
   const behind = (at: number): string => text.slice(tokens[at - 1]!.to);
   // "half the morning", "quarter of the shims": no number
-  if (n.kind === 'fraction' && tokens[start]!.kind === 'word' && /^ (?:of )?the /i.test(behind(n.next))) return null;
+  if (n.kind === 'fraction' && n.value < 1 && tokens[start]!.kind === 'word' && /^ (?:of )?the /i.test(behind(n.next)))
+    return null;
   // "two by sixes", "2 by 4": timber
   if (n.value <= 4 && /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(behind(n.next))) return null;
   let next = n.next;
@@ -271,6 +272,14 @@ export const numberItem = (
       item.value += part[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
       next = past(tokens, next, /^(?:half|quarter)$/);
     }
+  }
+  // "point eight of a volt"
+  const of = u ? null : /^ of an? (volt|inch|bar|amp|turn|degree)\b/i.exec(behind(next));
+  if (of) {
+    item.unit = ({ volt: 'V', inch: 'in', bar: 'bar', amp: 'A', turn: 'turn', degree: 'deg' } as const)[
+      of[1]!.toLowerCase() as 'volt'
+    ];
+    next = past(tokens, next, /^(?:volt|inch|bar|amp|turn|degree)$/);
   }
   // or so
   if (/^ or so\b/i.test(behind(next))) {

@@ -38,7 +38,11 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
     // "0.3 bar in 10 mins too much?"
-    if (/^\S*\d.* too (?:much|many|long|slow|fast|high|low|hot)$/.test(low))
+    if (
+      /^\S*\d.* (?:too (?:much|many|long|slow|fast|high|low|hot)|(?:ok|okay|normal|fine|alright|good|bad)(?: or (?:no|not|bad))?)$/.test(
+        low,
+      )
+    )
       return { kind: 'limit', topic: low, span, words: sentence.text };
     const why = /\bwhy\b(?<topic>.*)/.exec(low);
     if (why) return { kind: 'why', topic: why.groups!['topic']!.trim(), span, words: sentence.text };

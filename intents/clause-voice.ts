@@ -38,10 +38,21 @@ export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void 
       (before.often.v === 'driving' && before.items.every((it) => it === before.often || skippable(it))))
   )
     c.often = before.often;
+  // "sat overnight, LR down 1 1/2": what sank, sank overnight
+  if (
+    before &&
+    !before.hard &&
+    !c.often &&
+    before.often?.v === 'standing' &&
+    before.items.every((it) => it === before.often || skippable(it)) &&
+    c.items.some((it) => it.k === 'change')
+  )
+    c.often = before.often;
   const last = w.facts.at(-1);
   if (
     c.often &&
     last &&
+    !(last.is === 'reading' && ['temperature', 'odometer', 'humidity', 'voltage', 'current'].includes(last.what.v)) &&
     !last.often &&
     c.places.length === 0 &&
     !c.items.some((it) => isContent(it) || it.k === 'day' || it.k === 'told' || it.k === 'unknown') &&

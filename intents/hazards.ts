@@ -30,6 +30,8 @@ const verbMood = (words: string): Hazard['mode'] | null => {
       return 'doing';
     if (/^(?:hes|shes|ive|weve|theyve|has|have)$/.test(word) && doneVerbs.test(list[i + 1] ?? '')) return 'done';
     if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
+    // "tape is on the relief"
+    if (commands.test(word) && list[i + 1] === 'is') return 'done';
     if (commands.test(word)) return 'intended';
   }
   return null;
@@ -92,6 +94,14 @@ export const findHazards = (text: string): Hazard[] => {
     if (
       (hazard === 'under unsupported' || hazard === 'link pulled under') &&
       /\b(?:nobody|no one|noone|no body) (?:is )?(?:under|underneath|beneath)\b/.test(before + named)
+    )
+      return;
+    // "didnt go under til it was on stands"
+    if (
+      hazard === 'under unsupported' &&
+      /\b(?:didnt|did not|havent|hasnt) (?:go|get|gone|got|been|crawl|climb)\b[^.;]{0,14}\b(?:under|in)\b/.test(
+        before + named,
+      )
     )
       return;
     if (hazard === 'under unsupported' && nobodyUnder(before, named, low.slice(to, end))) return;

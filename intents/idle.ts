@@ -58,6 +58,19 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'driving' && /^(?:me|my|us|him|her|them|everybody|everyone)$/.test(next)) return true;
   if (it.phrase === 'shot' && /^(?:across|out|off|past|over|into|up)$/.test(next)) return true;
   if (/^(?:old|the old)$/.test(it.phrase) && /^(?:as|than|the)$/.test(prev) && !placed) return true;
+  if (
+    i === 0 &&
+    /^(?:ok|okay|alright|all right)$/.test(it.phrase) &&
+    items.length > 3 &&
+    after?.k !== 'sep' &&
+    after?.k !== 'join'
+  )
+    return true;
+  if (/^(?:sliding|slid|slide|slip|slipping)$/.test(it.phrase) && /^(?:under|underneath|in|beside|beneath)$/.test(next))
+    return true;
+  if (it.phrase === 'gone' && /^(?:from|down|to|up)$/.test(next)) return true;
+  if (it.phrase === 'bang' && next === 'on' && items[i + 2]?.k === 'num') return true;
+  if (it.phrase === 'down' && prev === 'it' && phraseAt(items, i - 2) === 'set') return true;
   if (it.phrase === 'test' && prev === 'for') return true;
   switch (it.phrase) {
     case 'left':

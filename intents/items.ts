@@ -67,7 +67,12 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
           continue;
         }
         if (n && n.item.clock === undefined) {
-          out.push({ ...n.item, about: hit[1], span: [t.from, n.item.span[1]] });
+          // "never gets over 80"
+          const never = /\b(?:never|wont|won['’]t|cant|can['’]t|doesnt|doesn['’]t)(?: \S+){0,2} $/i.test(
+            text.slice(Math.max(0, t.from - 30), t.from),
+          );
+          const about = never && (hit[1] === 'at least' || hit[1] === 'just over') ? 'at most' : hit[1];
+          out.push({ ...n.item, about, span: [t.from, n.item.span[1]] });
           i = n.next;
           continue;
         }
@@ -83,6 +88,25 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     if (t.low === 'half' && wordsFrom(tokens, i, 2)[1]?.low === 'past') {
       out.push({ k: 'unknown', low: 'half past', span: [t.from, tokens[wordsFrom(tokens, i, 2)[1]!.end - 1]!.to] });
       i = wordsFrom(tokens, i, 2)[1]!.end;
+      continue;
+    }
+    // "8 bar down to 7.1 in the hour"
+    const last = out.at(-1);
+    const hour =
+      t.low === 'the' && last?.k === 'senses' && last.phrase === 'in' ? wordsFrom(tokens, i, 2)[1] : undefined;
+    if (hour?.low === 'hour') {
+      const to = tokens[hour.end - 1]!.to;
+      out.push({
+        k: 'num',
+        value: 1,
+        step: 1,
+        whole: true,
+        unit: 'h',
+        signed: false,
+        span: [t.from, to],
+        text: text.slice(t.from, to),
+      });
+      i = hour.end;
       continue;
     }
     // "cupful of water": one

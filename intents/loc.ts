@@ -77,7 +77,12 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     p = { ...p, part: 'bellows line' };
   // "tyre there is cupped": at the place spoken of
   const spot = w.subject?.p.side ? w.subject.p : placeBefore(w, item);
-  if (spot?.side && p.part && !p.side && /^ there\b/i.test(w.text.slice(item.span[1], item.span[1] + 6)))
+  if (
+    spot?.side &&
+    p.part &&
+    !p.side &&
+    /^ (?:there|on that side|that side)\b/i.test(w.text.slice(item.span[1], item.span[1] + 14))
+  )
     p = tidy({
       ...(spot.wheel ? { wheel: spot.wheel } : {}),
       ...(spot.end ? { end: spot.end } : {}),

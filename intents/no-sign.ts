@@ -60,6 +60,10 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // nobody is touching it
+    fits: (s) => /\b(?:nobody|no one|noone|nobodys)(?:['’]s)? (?:is |was )?$/i.test(before(s).slice(-16)),
+  },
+  {
     // hear air hissing at the left: said twice, placed once
     fits: (s) => {
       const twin = next(s);

@@ -19,6 +19,23 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(named.low)
   )
     return index + 1;
+  // "two wedges": so many of something nobody knows; "unit 214"
+  const things = items[index + 1];
+  if (phraseOf(items[index - 1]) === 'unit' && n.whole && n.value >= 100) return index + 1;
+  if (
+    unit === null &&
+    n.whole &&
+    ((things?.k === 'unknown' && /^[a-z]{3,}s$/.test(things.low)) || phraseOf(items[index - 1]) === 'unit')
+  )
+    return index + 1;
+  // "fuse 30A": its size
+  const again =
+    w.subject?.p.part === 'fuse' &&
+    /\b(?:also|another|same|new one|one)(?: also)? $/i.test(w.text.slice(0, n.span[0]).slice(-14));
+  if (unit === 'A' && n.whole && (hit?.item.p.part === 'fuse' || again)) {
+    use(w, n, hit?.item);
+    return index + 1;
+  }
   // "soaped it two times"
   if (n.unit === null && /^times?$/.test(phraseOf(items[index + 1]))) {
     use(w, n);

@@ -2,7 +2,7 @@
 import type { Fact, Reading, Span } from './shapes.ts';
 
 export const yes =
-  /^(?:(?:yes|yeah|yep|yup|aye)[ ,]+(?:i |we |they |its |it |already |put |done |did |have |has |just |now |sir |mate |boss |all |are |is |been |that |sorted |in |on )*(?:already|put|done|did|have|now|sir|mate|boss|are|is|sorted|sure|it is|all good|all ok|good)?|yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir)[.! ]*$/;
+  /^(?:(?:yes|yeah|yep|yup|aye)[ ,]+(?:i |we |they |its |it |already |put |done |did |have |has |just |now |sir |mate |boss |all |are |is |been |that |sorted |in |on )*(?:already|put|done|did|have|now|sir|mate|boss|are|is|sorted|sure|it is|all good|all ok|good)?|yes|yeah|yep|yup|y|aye|affirmative|correct|right|sure|they are|it is|done|ok|okay|sure is|yes it is|yes they are|yes sir|they are,? (?:yeah|yes|aye)|it is,? (?:yeah|yes|aye))[.! ]*$/;
 
 export const no =
   /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;

@@ -58,6 +58,7 @@ export const placeless = (w: Walk, dim: Dimension, measure: Measure, inside: boo
   switch (dim) {
     case 'pressure':
       // "still 50 psi inside": in the bellows of the side spoken of
+      if (inside && part === 'tyre') return carried(w.subject);
       if (inside && (w.subject?.p.side === 'left' || w.subject?.p.side === 'right'))
         return { p: { side: w.subject.p.side, part: 'bellows' }, from: 'carried', spans: [] };
       if (part === 'height valve' && /\bbench/i.test(w.text)) return carried(w.subject);

@@ -116,7 +116,14 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     measure === 'barometer'
   )
     loc = null;
-  else if (!loc) loc = placeless(w, dim!, measure, /^(?:inside|still inside)$/.test(phraseOf(items[index + 1])));
+  else if (!loc)
+    loc = placeless(
+      w,
+      dim!,
+      measure,
+      /^(?:inside|still inside)$/.test(phraseOf(items[index + 1])) ||
+        (phraseOf(items[index + 1]) === 'in' && phraseOf(items[index + 2]) === 'it'),
+    );
   else if (dim === 'pressure' && measure === 'pressure') loc = pressurePlace(w, loc);
   else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };

@@ -183,6 +183,13 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     ['link', 'arm', 'height valve', 'bellows line'].includes(loc?.p.part ?? '')
   )
     loc = assumed({ part: 'coach' });
+  // "rr 13 1/4 now, sits level": the coach does
+  if (name === 'level' && loc?.from === 'carried' && !loc.p.part && loc.p.end && w.facts.at(-1)?.is !== 'sign')
+    loc = assumed({ part: 'coach' });
+  // a pull is the coach's, wherever it goes
+  if ((name === 'pulls' || name === 'wanders') && loc && !loc.p.part) loc = assumed({ part: 'coach' });
+  // what leaks oil at a corner is its shock
+  if (name === 'leaks oil' && loc && !loc.p.part && loc.p.side) loc = { ...loc, p: { ...loc.p, part: 'shock' } };
   if (['level', 'sags', 'bounces'].includes(name) && loc && !loc.p.part && !loc.p.side && !loc.p.end)
     loc = assumed({ part: 'coach' });
   if (name === 'drops' && c.often?.v === 'standing' && loc && (loc.p.part === 'coach' || !loc.p.part)) name = 'sags';

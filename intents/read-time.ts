@@ -28,7 +28,9 @@ const ofValve = (loc: Loc | null): Loc | null =>
 
 const pumpPlace: Loc = assumed({ part: 'pump' });
 
-const pushTime = (w: Walk, c: Clause, what: Measure, by: Settled, n: Amounting, loc: Loc | null): void => {
+const pushTime = (w: Walk, c: Clause, named: Measure, by: Settled, n: Amounting, loc: Loc | null): void => {
+  // "comes on every five minutes, runs 40 s": each time
+  const what = named === 'run time' && w.lastSign === 'short cycles' ? 'on time' : named;
   // on so long, then off so long: the run was a cycle's
   const prev = w.facts.at(-1);
   if (what === 'off time' && prev?.is === 'reading' && prev.what.v === 'run time')
@@ -114,6 +116,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       wakes,
     );
     use(w, n, items[index - 1]);
+    w.lastSign = 'short cycles';
     return index + 1;
   }
   const m = c.measure ?? items.findLast((it, j): it is Measured => it.k === 'measure' && j < index && !w.used.has(it));

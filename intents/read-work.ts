@@ -165,8 +165,14 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   const toBe = /\b(?:to be|must be|should be|has to be|have to be|needs|need|wants|awaiting|due for)\s*$/i.test(
     w.text.slice(Math.max(0, item.span[0] - 12), item.span[0]),
   );
+  const later =
+    item.phrase === 'new' &&
+    /^[^,.;]{0,24}\b(?:to be (?:fitted|put|installed)|to fit|needed|required)\b/i.test(
+      w.text.slice(item.span[1], item.span[1] + 50),
+    );
   const plan =
     toBe ||
+    later ||
     items
       .slice(0, index)
       .some(

@@ -166,7 +166,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     if (
       hazards.some(
         (h) =>
-          (h.mode === 'warned' || (h.mode === 'asked' && sentence.text.endsWith('?'))) &&
+          (h.mode === 'warned' ||
+            (h.mode === 'asked' && (sentence.text.endsWith('?') || /^(?:so |and |ok )?if\b/.test(sentence.low)))) &&
           h.spans.some((s) => s[0] < sentence.to && s[1] > sentence.from),
       )
     ) {

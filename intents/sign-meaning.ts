@@ -58,6 +58,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (part === 'pump' && name === 'does not move') return 'wont run';
   if ((part === 'gauge' || part === 'tank') && phrase === 'stuck') return part === 'gauge' ? 'does not move' : name;
   if ((part === 'bellows' || part === undefined) && name === 'fills' && phrase === 'comes up') return name;
+  if (part === 'bellows' && /\bsplit\b/.test(phrase)) return 'torn';
   if (part === 'tyre' && name === 'flat') return name;
   if (part === 'pump' && name === 'slow build') return name;
   return name;

@@ -11,6 +11,16 @@ export const spoken = (tokens: readonly Token[], start: number): Num | null => {
   const alone = spokenFraction(tokens, start);
   if (alone) return { ...alone, kind: 'fraction', signed: false };
   if (tokens[start]!.low === 'oh' || tokens[start]!.low === 'o') return null;
+  // "point eight"
+  const tenths = tokens[start]!.low === 'point' ? wordValue(tokens[skip(tokens, start + 1)]) : undefined;
+  if (tenths !== undefined && tenths > 0 && tenths < 100)
+    return {
+      value: Number(`0.${tenths}`),
+      step: 10 ** -String(tenths).length,
+      next: skip(tokens, start + 1) + 1,
+      kind: 'decimal',
+      signed: false,
+    };
   // "an hour", "a cup"
   const one = tokens[start]!.low === 'a' || tokens[start]!.low === 'an';
   if (one && space(tokens[start + 1]) && articleUnits.has(tokens[start + 2]?.low ?? ''))

@@ -30,7 +30,7 @@ export const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | nul
   }
   for (let j = index - 1; j >= Math.max(0, index - 4); j -= 1) {
     if (c.items[j]!.k === 'num') break;
-    const dir = at(j);
+    const dir = w.used.has(c.items[j]!) ? null : at(j);
     if (c.items[j]!.k === 'measure' && !dir) break;
     if (dir) {
       use(w, c.items[j]);

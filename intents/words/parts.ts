@@ -36,7 +36,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   line: 'line|hose|tube|tubing|nylon|nylon line|air line|airline|pipe|air pipe|air hose|nylon tube|nylon tubing|poly line|plastic line',
   'gauge line': 'gauge line|gage line|dash line|cab line|line to the gauge|gauge pipe|line to gauge|gauge tube',
   bellows:
-    'bellow|air pillow|pillow|rubber bag|rubber pillow|rubber air pillow|bag|air bag|airbag|air spring|airspring|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|baloon|air balloon|spring',
+    'air cushion|air cushions|bellow|air pillow|pillow|rubber bag|rubber pillow|rubber air pillow|bag|air bag|airbag|air spring|airspring|air chamber|spring bag|donut|ballon|balloon|air spring bag|rear bag|baloon|air balloon|spring',
   'bellows crimp':
     'bellows crimp|bag crimp|crimp|crimp ring|airbag crimp|air bag crimp|bellow crimp|air spring crimp|bead|lower crimp|the crimp|upper crimp|top crimp|bottom crimp',
   'bellows fold':

@@ -34,7 +34,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'runs constantly':
     'runs constantly|runs all night|on all night|runs day and night|runs all morning|always working|working always|working all the time|work all time|always work|always pumping|pumps all the time|runs all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|runs a lot|constant running|runs forever|keeps running|always run|always runs|runs the whole time|goes all the time|running flat out|continuous running|is running all day|works all the time|run all time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
-    'comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
+    'coming on every|keeps coming on every|keep coming on every|kicks on every|comes on every few minutes|comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
   clicks: 'clicks|clicking|click|just clicks|clunks once|clicks only|clicked',
   hums: 'hums|humming|hum|buzzes|buzzing|groans',
   stalls: 'stalls|stalling|stalls against head|grunts|stalled|struggles|stall',
@@ -95,7 +95,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   worn: 'worn|worn out|wear|wore out|knackered worn|sloppy|play in it|has play|well worn|shagged|worn badly|badly worn|free play in it|got play|shot with wear|wore',
   aged: 'aged|dry rot|dry rotted|perished|perishing|weather checked|old|dried out|dryrot|dry rotting|weathered|weather cracked|hardened',
   noisy:
-    'noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
+    'make much noise|makes much noise|make noise|makes a lot of noise|lot of noise|noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
   bangs: 'clunk|clunks|clunking|clunked|bang|bangs|banging|thump|thumps|bang from the rear|thumping|big bang|bang bang',
   cold: 'cold|stone cold|cold to touch|dead cold',
   warm: 'warm|warm to touch|luke warm|lukewarm',

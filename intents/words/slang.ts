@@ -18,6 +18,8 @@ export const slang: Readonly<Record<string, string>> = {
   btw: 'between',
   btwn: 'between',
   czech: 'check',
+  gimme: 'give me',
+  meself: 'myself',
   bub: 'bubbles',
   bubs: 'bubbles',
   qtr: 'quarter',

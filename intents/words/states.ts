@@ -34,7 +34,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'cut the breaker|cut breaker|breaker cut|killed the breaker|threw the breaker|flipped the breaker off|cut comp power|cut compressor power|cut power to comp|killed comp power|comp power off|comp power isolated|power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|killed the pump power|killed pump power|killed power to the pump|killed the compressor power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump',
+    'cut the breaker|cut breaker|breaker cut|killed the breaker|threw the breaker|flipped the breaker off|cut comp power|cut compressor power|cut power to comp|killed comp power|comp power off|comp power isolated|power cut|pump power cut|breaker off|power off|power is off|breaker pulled|breaker is off|power to the pump is off|power is cut|isolated|power isolated|cut the power|cut power|pump isolated|compressor isolated|pulled the breaker|breaker open|cut the pump power|power killed|killed the power|killed power|killed the pump power|killed pump power|killed power to the pump|killed the compressor power|switched the breaker off|breaker out|isolator off|pump power off|compressor power off|tripped the breaker off|breaker turned off|turned the breaker off|opened the breaker|power to pump cut|cut power to the pump|power to the pump pulled|pump power pulled|power pulled|power to pump pulled',
     'pump power cut',
     true,
   ],
@@ -175,7 +175,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ],
   ['head vented|head is at zero|head pressure off|discharge line vented|head bled', 'head vented', true],
   [
-    'standing clear|everybody clear|all clear|stood clear|nobody under|nobody underneath|no one under|clear of it|people clear|everyone clear|nobody near|keeping clear|stand clear|everyone is clear|everybody is clear|no one underneath|all stood clear|im clear|nobody under it',
+    'nobody is anywhere near it|nobody anywhere near it|nobody near it|standing clear|everybody clear|all clear|stood clear|nobody under|nobody underneath|no one under|clear of it|people clear|everyone clear|nobody near|keeping clear|stand clear|everyone is clear|everybody is clear|no one underneath|all stood clear|im clear|nobody under it',
     'people clear',
     true,
   ],
@@ -233,11 +233,11 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   soaped:
     'soaped|sprayed dish soap on|sprayed dish soap|sprayed soap on|sprayed soapy water on|brushed soap on|brushed soapy water on|put dish soap on|with soap|with the soap|with soapy water|soap test|soap tested|did a soap test on|bubble test|soap test on|soap|sprayed|soapy watered|sprayed soap|soaped up|leak checked|bubble tested|soapd|sprayed soapy water|soaping|soapy water on|soap water on|put soap on|put soapy water on|sudsed|soapy water',
   drained:
-    'drained|bled the tank down|bled tank down|let the tank down|ran the tank down|bled the water|drain off|bled off|drained off|drained out|opened the drain',
+    'drain tank|drain the tank|drained|bled the tank down|bled tank down|let the tank down|ran the tank down|bled the water|drain off|bled off|drained off|drained out|opened the drain',
   checked:
     'checked|chk|chkd|inspected|looked at|inv|investigated|looked over|had a look at|check|tested|examined|went over|gone over|test|traced|inspect|verified|checkd|chked',
   removed:
-    'screwed out|removed|unscrewed|i take off|i take out|we take off|i took off|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
+    'yanked|yanked out|screwed out|removed|unscrewed|i take off|i take out|we take off|i took off|pull|took off|pulled|took out|taken off|pulled off|stripped|removing|dropped out|taken out|took the',
   refitted:
     'refitted|reinstalled|put back|bolted back|refit|back on|put it back|back in|reassembled|re-fitted|reseated|remade|re-made',
   rerouted:
