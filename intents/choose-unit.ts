@@ -11,6 +11,7 @@ import {
   voltParts,
 } from './dims.ts';
 import type { Amounting } from './amount-item.ts';
+import { heightRange } from './limits.ts';
 import { takePlace, type PlaceParts } from './place.ts';
 import type { Context, Measure, ReadingFact } from './shapes.ts';
 import { phraseOf, type Clause, type Loc, type Walk } from './walk.ts';
@@ -124,6 +125,15 @@ export const chooseUnit = (
       if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };
     }
     if (heightLike(n, ctx)) return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
+    // "LR 13 1/4 RR 14" on a coach in millimetres: the same tape
+    if (
+      inNote &&
+      w.lastMeasure === 'height' &&
+      w.lastUnit === 'in' &&
+      n.value >= heightRange.in[0] &&
+      n.value <= heightRange.in[1]
+    )
+      return { measure: 'height', unit: 'in', from: 'carried' };
     if (
       !place.end &&
       (place.side === 'left' || place.side === 'right') &&

@@ -59,10 +59,13 @@ const eighth = 0.0254 / 8;
  */
 export const tapeHalf = (c: Case, fact: ReadingFact): number => {
   const { amount } = fact;
-  const step = c.sheet.heights?.tapeStep?.si;
+  const tape = c.sheet.heights?.tapeStep;
+  const step = tape?.si;
+  // a tape in millimetres says nothing of the inch tape that a height in inches was read from
+  const inchStep = tape?.unit === 'in' || tape?.unit === 'ft' ? step : undefined;
   const wide = amount.v.to === undefined && !amount.v.about ? 0 : spread(amount.v);
   if (amount.v.unit === 'in' || amount.v.unit === 'ft')
-    return Math.max(Math.min(amount.v.pm, (step ?? eighth) / 2), wide);
+    return Math.max(Math.min(amount.v.pm, (inchStep ?? eighth) / 2), wide);
   return Math.max(spread(amount.v), (step ?? 0) / 2);
 };
 

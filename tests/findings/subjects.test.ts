@@ -291,6 +291,8 @@ describe('electrics', () => {
     ]);
     expect(key(points, 'legs@circuit').words).toMatch(/^relay to motor loses 2\.0 V/);
     expect(key(points, 'legs@circuit').drawing).toMatchObject({ is: 'legs' });
+    expect(key(points, 'legs@circuit').evidence).toEqual([{ see: 'motor legs', outcome: 'feed' }]);
+    expect(key(drops, 'legs@circuit').evidence).toEqual([{ see: 'motor legs', outcome: 'ground' }]);
   });
   it('a rested battery is a band, one under load is held against what the motor needs', () => {
     expect(key(bench(juniper, [[0, 'reading voltage @ battery = 12.1 V']]), 'charge@battery').words).toBe(

@@ -18,7 +18,7 @@ const wheels: readonly (readonly [number, number])[] = [
 ];
 
 export const coachPlan = (d: Plan, says: string): SVGTemplateResult =>
-  svg`<svg class="drawing coach-plan" viewBox="0 0 300 ${262 + d.notes.length * 18}" role="img" aria-label=${says}>
+  svg`<svg class="drawing coach-plan" viewBox="-28 0 356 ${262 + d.notes.length * 18}" role="img" aria-label=${says}>
     <path class="body" d=${outline} />
     <path class="grid" d="M100 30h100" />
     <text class="small" x="150" y="24" text-anchor="middle">front</text>

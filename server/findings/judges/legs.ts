@@ -85,6 +85,17 @@ const due = (c: Case, name: string, current: number): { v: number; input: Input 
   };
 };
 
+/**
+ * What a guilty leg is to the diagnosis. A leg between two points is the cable that leads there, its joints and what it
+ * ends in: past a relay read at one point only, mostly cable and joints.
+ */
+const guiltyAs: readonly (readonly [leg: RegExp, outcome: string])[] = [
+  [/^ground/, 'ground'],
+  [/^(?:relay|relay to relay output)$/, 'relay'],
+  [/^(?:pressure switch|key switch)$|^(?:switch input|pressure switch) to /, 'switch'],
+  [/^(?:feed cable|fuse|breaker|battery)\b| to /, 'feed'],
+];
+
 const judgeLegs = (c: Case, fresh: ReadingFact): Finding | null => {
   const amps = latest(c, 'current', (p) => /^(?:motor|pump|)$/.test(p));
   const near = amps && Math.abs(amps.at - fresh.at) <= moment ? amps : null;
@@ -148,6 +159,15 @@ const judgeLegs = (c: Case, fresh: ReadingFact): Finding | null => {
           : []),
       ],
     },
+    ...(guilt
+      ? {
+          evidence: guiltyAs
+            .filter(
+              ([leg], i) => leg.test(guilt.leg.name) && !guiltyAs.slice(0, i).some(([l]) => l.test(guilt.leg.name)),
+            )
+            .map(([, outcome]) => ({ see: 'motor legs', outcome })),
+        }
+      : {}),
     drawing: {
       is: 'legs',
       legs: legs.map((l) => ({ name: l.name, text: `${text(l.drop)} (${text(l.due)})`, guilty: l === guilt?.leg })),

@@ -26,7 +26,11 @@ const across = (c: Case, set: Partial<Record<Corner, ReadingFact>>, end: 'front'
   const half = Math.max(tapeHalf(c, left), tapeHalf(c, right));
   const apart = heightValue(right) - heightValue(left);
   const limit = c.sheet.heights?.sideToSide;
-  const verdict: Finding['verdict'] = limit ? (Math.abs(apart) > limit.si * 1.0001 ? 'high' : 'within') : 'no limit';
+  const verdict: Finding['verdict'] = limit
+    ? Math.abs(apart) > limit.si + half * 1.0001
+      ? 'high'
+      : 'within'
+    : 'no limit';
   const track = c.sheet.alignment?.track;
   const lower = apart > 0 ? 'left' : 'right';
   const lean = track ? leanOf(si(heightValue(left)), si(heightValue(right)), si(track.si)) : null;
@@ -109,7 +113,10 @@ const attitude = (c: Case, set: Partial<Record<Corner, ReadingFact>>): Finding |
   return {
     key: 'attitude@coach',
     verdict: worst > tolerance ? 'high' : 'within',
-    words: parts.length === 0 ? 'coach stands level and at height' : `coach as a whole: ${parts.join(', ')}`,
+    words:
+      parts.length === 0
+        ? 'coach stands level and at height'
+        : `coach as a whole: ${parts.join(', ')}; the most of these moves a corner by ${size(worst, unit, half / 2)}`,
     amount: shown(worst, unit, half / 2, { difference: true }),
     limit: {
       high: shown(tolerance, unit, half, { difference: true }),
