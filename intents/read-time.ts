@@ -103,7 +103,27 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     return index + 1;
   }
   // "comes on every five minutes"
-  const wakes = items.slice(0, index).find((it) => it.k === 'measure' && it.v === 'cut-in');
+  // "has not come on for an hour": it rests, it does not refuse
+  const rested = w.facts.at(-1);
+  if (
+    rested?.is === 'sign' &&
+    rested.what.v === 'wont run' &&
+    seconds >= 1200 &&
+    /\b(?:has ?n[o']?t|have ?n[o']?t|did ?n[o']?t|has not|did not|not)\b[^.;,]{0,30}\b(?:for|in|all)\b[^.;,]{0,12}$/i.test(
+      w.text.slice(0, n.span[0]),
+    )
+  ) {
+    rested.what = { ...rested.what, v: 'short cycles' };
+    rested.there = false;
+    use(w, n);
+    return index + 1;
+  }
+  const wakes = items.slice(0, index).find(
+    (it) =>
+      (it.k === 'measure' && it.v === 'cut-in') ||
+      // "pump runs every 5 minutes"
+      (it.k === 'cond' && it.v === 'pump running' && /runs?$/.test(it.phrase) && w.lastReading?.what.v !== 'run time'),
+  );
   if (before === 'every' && wakes && pumpNear(w, c) && seconds <= 1800) {
     push(
       w,
