@@ -18,6 +18,9 @@ const leastCause = 0.3;
 /** Worked out of the corners again: says nothing to an owner that they do not. */
 const aside = new Set(['attitude']);
 
+/** Seen, and nothing wrong with it: proof of the work, not what was found. */
+const inOrder: ReadonlySet<string> = new Set(['ok', 'holds', 'level']);
+
 const cut = (items: readonly Item[], limit: number): Item[] =>
   items.length <= limit
     ? [...items]
@@ -66,7 +69,12 @@ export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: 
       });
     }
   const signs = standing.facts.flatMap(({ fact, seq, by }): Item[] =>
-    fact.is === 'sign' && fact.there && fact.word === 'own' && fact.where.v !== '' && seq !== standing.complaint?.seq
+    fact.is === 'sign' &&
+    fact.there &&
+    !inOrder.has(fact.what.v) &&
+    fact.word === 'own' &&
+    fact.where.v !== '' &&
+    seq !== standing.complaint?.seq
       ? [{ words: upper(`${plainPlace(fact.where.v)}: ${fact.what.v}`), more: 'seen', at: fact.at, seq, by }]
       : [],
   );

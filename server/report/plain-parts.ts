@@ -67,7 +67,7 @@ const toDo: Readonly<Record<string, string>> = {
   removed: 'Remove',
   inflated: 'Inflate',
   tightened: 'Tighten',
-  declined: 'Work proposed:',
+  declined: 'Work on',
 };
 
 const sided = new Set(['left', 'right', 'both', 'front', 'rear']);

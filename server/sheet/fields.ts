@@ -149,7 +149,7 @@ export const sheetGroups: readonly Group[] = [
     ],
   },
   {
-    name: 'Compressor',
+    name: 'Pump',
     fields: [
       {
         is: 'rows',

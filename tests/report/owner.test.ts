@@ -48,6 +48,12 @@ describe("the owner's report", () => {
     });
   });
 
+  it('does not name what was in order among what was found, and says what work was declined', async () => {
+    const report = await after(...leakStory, 'road test ok', 'declined right bag');
+    expect(said(report.found).join('; ')).not.toMatch(/: ok\b/);
+    expect(report.declined.at(-1)).toMatchObject({ words: 'Work on the right bellows', more: 'declined' });
+  });
+
   it('never shows a figure that was taken back', async () => {
     const report = await after('leans left', 'LR 11 1/2', 'undo', 'LR 12');
     expect(JSON.stringify(report)).not.toContain('11 1/2');

@@ -420,6 +420,27 @@ describe('drawings', () => {
     expect(p.time).toBe('min');
   });
 
+  test('the names of two limits of a chart stand outside the pair and off the readings', () => {
+    const inch = (n: number): number => toSi(n, 'in');
+    const chartOf = (...readings: number[]) =>
+      planChart({
+        is: 'chart',
+        unit: 'in',
+        points: readings.map((n, i) => ({ t: i * 600, si: inch(n), pm: inch(1 / 8) })),
+        fit: [],
+        limits: [
+          { si: inch(13.25), label: 'low limit' },
+          { si: inch(13.75), label: 'high limit' },
+        ],
+      }).limits;
+    expect(chartOf(11.5, 11.5, 14.5)).toMatchObject([
+      { label: 'low limit', above: false },
+      { label: 'high limit', above: true },
+    ]);
+    // a reading on the line at the right: the name goes to the left of it
+    expect(chartOf(11.5, 12, 12.5, 13.75)[1]).toMatchObject({ above: true, side: 'left' });
+  });
+
   test('a suspect lights the part of the circuit it belongs to', () => {
     const { boxes, pipes } = circuitParts(true);
     const places = [...boxes, ...pipes].map((b) => b.place);

@@ -34,6 +34,27 @@ export type ChartPlan = {
   time: string;
 };
 
+type Spot = { x: number; y: number };
+/** The name of each limit beside its line: outside a pair of them, so that it is clear whose it is, and off the readings. */
+const named = (limits: readonly { y: number; label: string }[], points: readonly Spot[]): ChartPlan['limits'] => {
+  const middle = limits.reduce((sum, l) => sum + l.y, 0) / limits.length;
+  return limits.map((l) => {
+    const fits = (above: boolean): boolean => (above ? l.y > top + 8 : l.y < height - foot - 16);
+    const outside = limits.length < 2 || l.y <= middle;
+    const spots = [outside, !outside]
+      .filter(fits)
+      .flatMap((above) => (['right', 'left'] as const).map((side) => ({ above, side })));
+    const crossed = ({ above, side }: (typeof spots)[number]): number =>
+      points.filter(
+        (p) =>
+          (side === 'right' ? p.x > width - right - 96 : p.x < left + 96) &&
+          Math.abs(p.y - (above ? l.y - 9 : l.y + 10)) < 16,
+      ).length;
+    const best = spots.toSorted((a, b) => crossed(a) - crossed(b))[0] ?? { above: true, side: 'right' as const };
+    return { ...l, ...best };
+  });
+};
+
 export const planChart = (d: Chart): ChartPlan => {
   const value = (si: number): number => fromSi(si, d.unit);
   const values = [
@@ -71,16 +92,10 @@ export const planChart = (d: Chart): ChartPlan => {
     fit: d.fit
       .map((p, i) => `${i === 0 ? 'M' : 'L'}${x.at(p.t / unit.per).toFixed(1)} ${y.at(value(p.si)).toFixed(1)}`)
       .join(''),
-    limits: d.limits.map((l) => {
-      const at = y.at(value(l.si));
-      const above = at > top + 18;
-      // the name of a limit keeps off the readings
-      const busy = d.points.some(
-        (p) =>
-          x.at(p.t / unit.per) > width - right - 96 && Math.abs(y.at(value(p.si)) - (above ? at - 9 : at + 10)) < 16,
-      );
-      return { y: at, label: l.label, above, side: busy ? ('left' as const) : ('right' as const) };
-    }),
+    limits: named(
+      d.limits.map((l) => ({ y: y.at(value(l.si)), label: l.label })),
+      d.points.map((p) => ({ x: x.at(p.t / unit.per), y: y.at(value(p.si)) })),
+    ),
     unit: d.unit,
     time: unit.name,
   };

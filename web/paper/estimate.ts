@@ -303,6 +303,13 @@ export class SoapEstimate extends LitElement {
             </section>`
       }
       <section aria-label="lines">
+        ${
+          fresh.length === 0 && draft.length === 0
+            ? html`<p>
+                No suspect stands to propose a line from. Write the work in words for the owner, line by line.
+              </p>`
+            : nothing
+        }
         ${draft.map((l, i) => this.#draftLine(l, i))}
         <div class="go">
           <button

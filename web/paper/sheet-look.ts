@@ -94,4 +94,9 @@ export const sheetLook = css`
     gap: 8px;
     align-items: center;
   }
+  @media (max-width: 599px) {
+    .spec {
+      grid-template-columns: minmax(0, 1fr);
+    }
+  }
 `;

@@ -75,7 +75,6 @@ export class SoapShop extends LitElement {
         <p>Stands on reports and estimates. What is left empty is asked for when it is needed.</p>
       </header>
       ${this.wrong === '' ? nothing : html`<p class="wrong" role="alert">${this.wrong}</p>`}
-      ${this.kept ? html`<p class="told" role="status">Kept. Estimates written before keep their rate.</p>` : nothing}
       ${
         shop === null
           ? html`<p role="status">${this.wrong === '' ? 'fetching…' : ''}</p>`
@@ -107,6 +106,7 @@ export class SoapShop extends LitElement {
               /></label>
               <div class="go">
                 ${may ? html`<button class="key main">keep</button>` : html`<p class="told">This device may look, not change: that takes a device that works.</p>`}
+                ${this.kept ? html`<p class="told" role="status">Kept. Estimates written before keep their rate.</p>` : nothing}
               </div>
             </form>`
       }
