@@ -3,6 +3,7 @@ import { takePlace } from '../../intents/place.ts';
 import type { Place, ReadingFact } from '../../intents/shapes.ts';
 import type { Corner } from '../core/heights.ts';
 import type { Amount } from '../core/amount.ts';
+import { convertedText } from '../core/limit-text.ts';
 import { type Case, type Range, middle, rangeOf, readings, spread, stateAt } from './case.ts';
 import { shown } from './show.ts';
 
@@ -44,6 +45,21 @@ export const heightRange = (c: Case, corner: Corner): Range | null => {
   );
   if (!range?.low || !range.high || range.nominal) return range;
   const mid = (range.low.si + range.high.si) / 2;
+  // "book says rear 345": one figure is the height wanted, and the sheet's tolerance stands on it
+  if (row && range.low.si === range.high.si) {
+    const given = range.low;
+    const limit = (v: number): Amount => ({ ...given, si: v, text: convertedText(v, given.unit, given.pm) });
+    return {
+      low: limit(mid - row.tolerance.si),
+      high: limit(mid + row.tolerance.si),
+      nominal: given,
+      source: {
+        ...range.source,
+        words: `${range.source.words}, tolerance ${row.tolerance.text} of sheet: heights.${corner}`,
+      },
+      because: range.because,
+    };
+  }
   return { ...range, nominal: { ...range.low, si: mid } };
 };
 

@@ -292,6 +292,14 @@ const subjects: readonly Subject[] = [
         picture: 'strip',
       },
       {
+        notes: ['book says rear 345', 'LR 13 1/4'],
+        says: /^3\/8 in low left rear \(13 1\/4 in\)/,
+        low: '13 5/16 in',
+        high: '13 13/16 in',
+        from: /given in this session, tolerance 1\/4 in of sheet: heights\.leftRear/,
+        picture: 'strip',
+      },
+      {
         notes: ['LR 13 1/4', 'how far do i move the arm'],
         says: /^5\/16 in at the arm's end for the 1\/2 in that left rear is low/,
         from: /sheet: valves\.heightPerArm/,
