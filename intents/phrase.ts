@@ -80,7 +80,12 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
       )
         continue;
       // "sags on the left overnight": the side, not that it was left
-      if (n > 1 && part[0] === 'left' && /^(?:the|on the)$/.test(before) && senses.every((s) => s.k === 'work'))
+      if (
+        n > 1 &&
+        part[0] === 'left' &&
+        /^(?:the|on the|leans?|leaning|lists?|sags?|low)$/.test(before) &&
+        senses.every((s) => s.k === 'work')
+      )
         continue;
       // "is right rear": a side and its end, not that it is right
       if (

@@ -13,7 +13,7 @@ export const tellers =
   );
 /** Who tells, and how: each with each. */
 export const tellingPeople =
-  'drvr|drv|senior|lead hand|old hand|fitter|inspector|driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
+  'drvr|drv|dealer|the dealer|senior|lead hand|old hand|fitter|inspector|driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
     '|',
   );
 export const tellingVerbs =
