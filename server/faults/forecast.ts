@@ -1,6 +1,6 @@
 /**
- * What a check made now would show under each set of causes still in play, and how many bits that tells. Pure; the rows of a
- * view under one set are kept, since the same sets come back with every note.
+ * What each check made now would show under each set of causes still in play, and how many bits that tells. Pure; what all
+ * observables show under one set is kept as one row, since the same sets come back with every note.
  *
  * I = H(Y) - E[H(Y | h)]. Observations are independent given h, so H(Y | h) of several is the sum of each one's: no
  * logarithm a set, one an outcome.
@@ -8,55 +8,61 @@
 import { type Hypothesis, rowUnder } from './hypotheses.ts';
 import { entropy, entropyOfMixed, outcomeEntropy, type Table } from './information.ts';
 import type { Model, View } from './model.ts';
+import { observables } from './observables.ts';
 import type { Weighed } from './weigh.ts';
 
-/** Rows of one view by the slot of a set: `chances[slot * width + outcome]`, `noise[slot]` is H(Y | set), NaN until made. */
-type Rows = { chances: Float64Array; noise: Float64Array };
-/** Sets of causes met so far, each with its slot; the rows of the views they were asked of. */
-type Sets = { readonly slots: Map<string, number>; readonly of: (readonly number[])[]; readonly rows: Map<View, Rows> };
 /** Sets kept a model, all let go when there are more: some 100 single causes and the pairs of many sessions. */
 const most = 800;
+
+/** Where the outcomes of an observable stand in a row, and where its H(Y | set) does. */
+type Place = { readonly view: View; readonly from: number; readonly noise: number };
+/** Sets of causes met so far, a row each: the chances of all outcomes of all observables, then the noise of each. */
+type Sets = {
+  readonly places: ReadonlyMap<string, Place>;
+  readonly width: number;
+  readonly slots: Map<string, number>;
+  rows: Float64Array;
+};
 const kept = new WeakMap<Model, Sets>();
 
-const noSets = (): Sets => ({ slots: new Map(), of: [], rows: new Map() });
+const noSets = (model: Model): Sets => {
+  const views = observables.flatMap(({ see }) => model.view(see) ?? []);
+  const outcomes = views.reduce((sum, v) => sum + v.width, 0);
+  const places = new Map<string, Place>();
+  let from = 0;
+  for (const [i, view] of views.entries()) {
+    places.set(view.observable.see, { view, from, noise: outcomes + i });
+    from += view.width;
+  }
+  return { places, width: outcomes + views.length, slots: new Map(), rows: new Float64Array(0) };
+};
+
 const setsFor = (model: Model, coming: number): Sets => {
   const had = kept.get(model);
-  if (had && had.of.length + coming <= most) return had;
-  const made = noSets();
+  if (had && had.slots.size + coming <= most) return had;
+  const made = noSets(model);
   kept.set(model, made);
   return made;
 };
 
-/** The sets of a list of hypotheses as slots, for many forecasts over the same list. */
-export type Slots = { readonly sets: Sets; readonly at: Int32Array };
-export const slotsOf = (w: Weighed, hypotheses: readonly Hypothesis[]): Slots => {
-  const sets = setsFor(w.model, hypotheses.length);
-  const sound = w.model.faults.length;
-  const at = Int32Array.from(hypotheses, ({ of }) => {
-    // What was mended shows a sound part from now on: causes past the faults fall away.
-    const still = of.some((c) => c >= sound) ? of.filter((c) => c < sound) : of;
-    const key = still.join(' ');
-    const had = sets.slots.get(key);
-    if (had !== undefined) return had;
-    sets.slots.set(key, sets.of.length);
-    return sets.of.push(still) - 1;
-  });
-  return { sets, at };
-};
-
-const roomFor = (sets: Sets, view: View): Rows => {
-  const had = sets.rows.get(view);
-  if (had && had.noise.length >= sets.of.length) return had;
-  const size = Math.min(most, Math.max(64, 2 * sets.of.length));
-  const chances = new Float64Array(size * view.width);
-  const noise = new Float64Array(size).fill(Number.NaN);
-  if (had) {
-    chances.set(had.chances);
-    noise.set(had.noise);
+/** The slot of a set; its row is made when it is new. */
+const slotOf = (sets: Sets, of: readonly number[]): number => {
+  const key = of.join(' ');
+  const had = sets.slots.get(key);
+  if (had !== undefined) return had;
+  const slot = sets.slots.size;
+  sets.slots.set(key, slot);
+  if (sets.rows.length < (slot + 1) * sets.width) {
+    const roomier = new Float64Array(Math.min(most, Math.max(64, 2 * slot)) * sets.width);
+    roomier.set(sets.rows);
+    sets.rows = roomier;
   }
-  const made = { chances, noise };
-  sets.rows.set(view, made);
-  return made;
+  for (const { view, from, noise } of sets.places.values()) {
+    const row = rowUnder(view, of);
+    sets.rows.set(row, slot * sets.width + from);
+    sets.rows[slot * sets.width + noise] = entropy(row);
+  }
+  return slot;
 };
 
 export type Forecast = {
@@ -64,44 +70,46 @@ export type Forecast = {
   /** Number of outcomes. */
   readonly width: number;
   readonly bits: number;
-  readonly slots: Slots;
-  readonly rows: Rows;
+  /** P(outcome | h). */
+  readonly table: () => Table;
+  /** H(Y | h), bits. */
+  readonly noise: () => Float64Array;
 };
 
-/** null where this coach has no such observable. `slots`: those of the hypotheses that `prior` is over. */
-export const forecastOf = (w: Weighed, see: string, slots: Slots, prior: ArrayLike<number>): Forecast | null => {
-  const view = w.model.view(see);
-  if (!view) return null;
-  const { width } = view;
-  const { sets, at } = slots;
-  const rows = roomFor(sets, view);
-  const { chances, noise } = rows;
-  const mixed = new Float64Array(width);
-  let given = 0;
-  for (let h = 0; h < at.length; h++) {
-    const slot = at[h]!;
-    if (Number.isNaN(noise[slot]!)) {
-      const row = rowUnder(view, sets.of[slot]!);
-      chances.set(row, slot * width);
-      noise[slot] = entropy(row);
-    }
-    const p = prior[h]!;
-    given += p * noise[slot]!;
-    for (let k = 0, from = slot * width; k < width; k++) mixed[k] = mixed[k]! + p * chances[from + k]!;
+/** Forecasts over the hypotheses of `w`; null for what this coach has no such observable of. */
+export const forecastsOf = (w: Weighed, hypotheses: readonly Hypothesis[]): ((see: string) => Forecast | null) => {
+  const sets = setsFor(w.model, hypotheses.length);
+  const sound = w.model.faults.length;
+  const slots = Int32Array.from(hypotheses, ({ of }) =>
+    // What was mended shows a sound part from now on: causes past the faults fall away.
+    slotOf(sets, of.some((c) => c >= sound) ? of.filter((c) => c < sound) : of),
+  );
+  const { places, width: all, rows } = sets;
+  // the mixture over the hypotheses of every outcome, and the mean of every noise
+  const mixed = new Float64Array(all);
+  for (let h = 0; h < slots.length; h++) {
+    const { p } = hypotheses[h]!;
+    for (let k = 0, at = slots[h]! * all; k < all; k++, at++) mixed[k] = mixed[k]! + p * rows[at]!;
   }
-  return { see, width, slots, rows, bits: Math.max(0, entropyOfMixed(mixed) - given) };
+  return (see) => {
+    const place = places.get(see);
+    if (!place) return null;
+    const { from, noise } = place;
+    const { width } = place.view;
+    return {
+      see,
+      width,
+      bits: Math.max(0, entropyOfMixed(mixed, from, from + width) - mixed[noise]!),
+      table: () => {
+        const cells = new Float64Array(slots.length * width);
+        for (let h = 0, to = 0; h < slots.length; h++)
+          for (let k = 0, at = slots[h]! * all + from; k < width; k++) cells[to++] = rows[at++]!;
+        return { width, cells };
+      },
+      noise: () => Float64Array.from(slots, (slot) => rows[slot * all + noise]!),
+    };
+  };
 };
-
-/** P(outcome | h), a row a hypothesis. */
-export const tableOf = ({ width, slots: { at }, rows: { chances } }: Forecast): Table => {
-  const cells = new Float64Array(at.length * width);
-  for (let h = 0, to = 0; h < at.length; h++)
-    for (let k = 0, from = at[h]! * width; k < width; k++) cells[to++] = chances[from + k]!;
-  return { width, cells };
-};
-/** H(Y | h), bits. */
-export const noiseOf = ({ slots: { at }, rows: { noise } }: Forecast): Float64Array =>
-  Float64Array.from(at, (slot) => noise[slot]!);
 
 /** Expected information, bits, where H(Y | h) is known. */
 export const bitsOf = (prior: ArrayLike<number>, table: Table, noise: ArrayLike<number>): number => {

@@ -47,10 +47,10 @@ export const expectedInformation = (prior: ArrayLike<number>, table: readonly Ar
   return Math.max(0, bits);
 };
 
-/** H(Y), bits, of outcome chances. */
-export const entropyOfMixed = (mixed: Float64Array): number => {
+/** H(Y), bits, of the outcome chances from `from` to before `to`. */
+export const entropyOfMixed = (mixed: Float64Array, from = 0, to = mixed.length): number => {
   let bits = 0;
-  for (let k = 0; k < mixed.length; k++) bits -= log(mixed[k]!);
+  for (let k = from; k < to; k++) bits -= log(mixed[k]!);
   return bits;
 };
 

@@ -8,15 +8,27 @@ export type Minutes = { readonly hands: number; readonly wait: number };
 const settleMinutes = 15;
 const said = (state: CoachState, name: string): boolean => state.because[name]?.fact.holds === true;
 
+/** Worked out once for a standing: every check asks, and a long session has many facts. */
+const once = <T>(work: (standing: Standing) => T): ((standing: Standing) => T) => {
+  const kept = new WeakMap<Standing, { value: T }>();
+  return (standing) => {
+    const had = kept.get(standing) ?? { value: work(standing) };
+    kept.set(standing, had);
+    return had.value;
+  };
+};
+
 /** Nothing has been touched since it stood: no key, pump, engine, panel move or arm. */
-export const untouched = ({ state, facts }: Standing): boolean =>
-  state.key !== true &&
-  state.engine !== true &&
-  state.pump !== true &&
-  state.pumpedAt === null &&
-  state.arm.left === null &&
-  state.arm.right === null &&
-  !facts.some(({ fact }) => touches(fact));
+export const untouched = once(
+  ({ state, facts }: Standing): boolean =>
+    state.key !== true &&
+    state.engine !== true &&
+    state.pump !== true &&
+    state.pumpedAt === null &&
+    state.arm.left === null &&
+    state.arm.right === null &&
+    !facts.some(({ fact }) => touches(fact)),
+);
 
 /**
  * How it was found tells of the night it stood: it is worth the tape where standing is what was complained of, or nothing
@@ -32,12 +44,12 @@ const stood = ({ complaint, state, facts }: Standing): boolean =>
   );
 
 /** Minutes still to wait until pumped air has cooled, by the newest fact's time. */
-const settling = ({ state, facts }: Standing): number => {
+const settling = once(({ state, facts }: Standing): number => {
   if (state.pump === true || state.engine === true) return settleMinutes;
   if (state.pumpedAt === null) return 0;
   const now = facts.reduce((t, h) => Math.max(t, h.fact.at), state.pumpedAt);
   return Math.max(0, settleMinutes - (now - state.pumpedAt) / 60_000);
-};
+});
 
 const none: Minutes = { hands: 0, wait: 0 };
 

@@ -10,12 +10,12 @@ import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
 import type { Fault, Feature } from './fault.ts';
-import { bitsOf, type Forecast, forecastOf, noiseOf, slotsOf, tableOf } from './forecast.ts';
+import { bitsOf, type Forecast, forecastsOf } from './forecast.ts';
 import { type Hypothesis, hypothesesOf } from './hypotheses.ts';
 import { jointTable, type Table } from './information.ts';
 import { burden, type Minutes, minutesOf, untouched } from './minutes.ts';
 import { featuresOf } from './model.ts';
-import { kindOfSee, sideOfSee } from './observables.ts';
+import { kindOfSee, observables, sideOfSee } from './observables.ts';
 import { openProof, provedOf } from './proof.ts';
 import { rankOf } from './rank.ts';
 import { mendsOf } from './situation.ts';
@@ -67,11 +67,15 @@ export const answeredSees = (standing: Standing, evidence: readonly Evidence[]):
   );
 };
 
-const isAnswered = (see: string, answered: ReadonlySet<string>): boolean => {
-  if (answered.has(see)) return true;
-  const side = sideOfSee(see);
-  return (covers[kindOfSee(see)] ?? []).some((c) => answered.has(side ? c.replace(/^S /, `${side} `) : c));
-};
+/** Observable -> itself and those that cover it, side and all. */
+const answers: ReadonlyMap<string, readonly string[]> = new Map(
+  observables.map(({ see, side }) => [
+    see,
+    [see, ...(covers[kindOfSee(see)] ?? []).map((c) => (side ? c.replace(/^S /, `${side} `) : c))],
+  ]),
+);
+const isAnswered = (see: string, answered: ReadonlySet<string>): boolean =>
+  (answers.get(see) ?? [see]).some((by) => answered.has(by));
 
 const possible = (check: Check, standing: Standing, has: ReadonlySet<Feature>): boolean => {
   if (check.needs && !has.has(check.needs)) return false;
@@ -90,17 +94,17 @@ const together = (tolds: readonly Forecast[], prior: readonly number[]): { table
     used.push(f);
   }
   const [only] = used;
-  if (only && used.length === 1) return { table: tableOf(only), bits: only.bits };
-  const table = jointTable(used.map(tableOf), prior.length);
-  const noises = used.map(noiseOf);
-  return {
-    table,
-    bits: bitsOf(
-      prior,
-      table,
-      prior.map((_, h) => noises.reduce((sum, noise) => sum + noise[h]!, 0)),
-    ),
-  };
+  if (only && used.length === 1) return { table: only.table(), bits: only.bits };
+  const table = jointTable(
+    used.map((f) => f.table()),
+    prior.length,
+  );
+  const noise = new Float64Array(prior.length);
+  for (const f of used) {
+    const one = f.noise();
+    for (let h = 0; h < noise.length; h++) noise[h] = noise[h]! + one[h]!;
+  }
+  return { table, bits: bitsOf(prior, table, noise) };
 };
 
 /** Said so, and nothing was mended since: nobody listens for the end of a run at a pump that does not run, or not stop. */
@@ -122,12 +126,12 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   const prior = hs.map((h) => h.p);
   const asked = new Map<string, number>();
   for (const c of standing.checks) asked.set(c.id, (asked.get(c.id) ?? 0) + 1);
-  const slots = slotsOf(w, hs);
+  const forecast = forecastsOf(w, hs);
   const told = new Map<string, Forecast | null>();
   const tell = (see: string): Forecast | null => {
     const had = told.get(see);
     if (had !== undefined) return had;
-    const made = forecastOf(w, see, slots, prior);
+    const made = forecast(see);
     told.set(see, made);
     return made;
   };

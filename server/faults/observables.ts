@@ -129,6 +129,8 @@ export const observables: readonly Observable[] = [
 const bySee = new Map(observables.map((o) => [o.see, o]));
 export const observableOf = (see: string): Observable | undefined => bySee.get(see);
 
+const kindIn = (see: string): string => see.replace(/^(?:left|right) /, '');
+const kinds = new Map(observables.map(({ see }) => [see, kindIn(see)]));
 /** Without the side: "left height shut" is "height shut". */
-export const kindOfSee = (see: string): string => see.replace(/^(?:left|right) /, '');
+export const kindOfSee = (see: string): string => kinds.get(see) ?? kindIn(see);
 export const sideOfSee = (see: string): 'left' | 'right' | null => bySee.get(see)?.side ?? null;

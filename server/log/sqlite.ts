@@ -124,6 +124,8 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
   );
 
   const readChecked = (session: string, after: number, most: number): Entry[] => {
+    // asked at every note, when there is mostly nothing new: the mark of an entry stands behind its long text
+    if ((lastOf.get(session)?.seq ?? 0) <= after) return [];
     let mark = after === 0 ? noMark : (markAt.get(session, after) as string | undefined);
     if (mark === undefined) return [];
     const entries: Entry[] = [];

@@ -1,6 +1,6 @@
 /** The quick way to expected information and repair cost says what the plain formulas say. */
 import { describe, expect, test } from 'vitest';
-import { forecastOf, slotsOf } from '../../server/faults/forecast.ts';
+import { forecastsOf } from '../../server/faults/forecast.ts';
 import { type Hypothesis, hypothesesOf, outlook } from '../../server/faults/hypotheses.ts';
 import { expectedInformation, rowsOf } from '../../server/faults/information.ts';
 import { modelOf } from '../../server/faults/model.ts';
@@ -44,10 +44,10 @@ describe('forecast', () => {
     '%s: each observable tells what the plain sum says',
     (_, s) => {
       const prior = s.hs.map((h) => h.p);
-      const slots = slotsOf(s.w, s.hs);
+      const forecast = forecastsOf(s.w, s.hs);
       const apart = observables.map(({ see }) => {
         const table = outlook(s.w, see, s.hs);
-        const quick = forecastOf(s.w, see, slots, prior);
+        const quick = forecast(see);
         if (!table || !quick) return table === quick ? 0 : 1;
         return Math.abs(quick.bits - expectedInformation(prior, table));
       });

@@ -1,6 +1,6 @@
 /** What is kept from one weighing to the next (evidence made ready, situations, sets of causes) changes no figure. */
 import { describe, expect, test } from 'vitest';
-import { forecastOf, noiseOf, slotsOf, tableOf } from '../../server/faults/forecast.ts';
+import { forecastsOf } from '../../server/faults/forecast.ts';
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
 import { type Model, modelOf } from '../../server/faults/model.ts';
 import { observables } from '../../server/faults/observables.ts';
@@ -53,14 +53,14 @@ describe('what is kept from one weighing to the next', () => {
       const kept = weighEvidence(model, evidence, mends);
       const fresh = weighEvidence(unseen(model), evidence, mends);
       const hs = hypothesesOf(kept);
-      const prior = hs.map((h) => h.p);
-      const [keptSlots, freshSlots] = [slotsOf(kept, hs), slotsOf(fresh, hs)];
-      const told = (w: typeof kept, slots: typeof keptSlots) =>
-        observables.map(({ see }) => {
-          const f = forecastOf(w, see, slots, prior);
-          return f && { see, bits: f.bits, table: tableOf(f), noise: noiseOf(f) };
+      const told = (w: typeof kept) => {
+        const forecast = forecastsOf(w, hs);
+        return observables.map(({ see }) => {
+          const f = forecast(see);
+          return f && { see, bits: f.bits, table: f.table(), noise: f.noise() };
         });
-      expect(told(kept, keptSlots)).toEqual(told(fresh, freshSlots));
+      };
+      expect(told(kept)).toEqual(told(fresh));
     }
   });
   test('the same standing is weighed once; another sheet, other findings or other facts are weighed anew', () => {
