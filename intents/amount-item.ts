@@ -76,6 +76,18 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
   return null;
 };
 
+/** An amount that words say without a figure: "the hour", "a cupful", "from empty". */
+export const wordAmount = (value: number, unit: Unit | null, span: Span, text: string): Amounting => ({
+  k: 'num',
+  value,
+  step: 1,
+  whole: true,
+  unit,
+  signed: false,
+  span,
+  text: text.slice(...span),
+});
+
 export const spaceAt = (tokens: readonly Token[], i: number): number => (tokens[i]?.kind === 'space' ? i + 1 : i);
 
 const clockAfter = (tokens: readonly Token[], i: number): { half: 'am' | 'pm'; next: number } | null => {

@@ -1,5 +1,5 @@
 /** Amounts that words say: about, between, a cup. */
-import { type Loose, type Amounting, unitTable, spaceAt, numberItem } from './amount-item.ts';
+import { type Loose, type Amounting, unitTable, spaceAt, numberItem, wordAmount } from './amount-item.ts';
 import type { Token } from './scan.ts';
 import type { Span } from './shapes.ts';
 
@@ -30,10 +30,8 @@ const looseWords: readonly (readonly [string, Loose])[] = [
   ['roughly', 'about'],
   ['a little under', 'just under'],
   ['a bit under', 'just under'],
-  ['a hair under', 'just under'],
   ['a little over', 'just over'],
   ['a bit over', 'just over'],
-  ['a hair over', 'just over'],
   ['approx', 'about'],
   ['approximately', 'about'],
   ['circa', 'about'],
@@ -88,25 +86,8 @@ export const oneOf = (tokens: readonly Token[], i: number, text: string): { item
   const two = /^ or (?:two|so)\b/i.exec(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
   if (two) next += 4;
   const span: Span = [t.from, tokens[next - 1]!.to];
-  if (two)
-    return {
-      item: {
-        k: 'num',
-        value,
-        step: 1,
-        whole: true,
-        unit,
-        about: 'about',
-        signed: false,
-        span,
-        text: text.slice(...span),
-      },
-      next,
-    };
-  return {
-    item: { k: 'num', value, step: more ? 0.25 : 1, whole: true, unit, signed: false, span, text: text.slice(...span) },
-    next,
-  };
+  const item = wordAmount(value, unit, span, text);
+  return { item: two ? { ...item, about: 'about' } : more ? { ...item, step: 0.25 } : item, next };
 };
 
 /** "between 90 and 95 psi" at `i`. */

@@ -1,6 +1,6 @@
 /** Turns tokens into items: phrases with their senses, amounts with their units, separators, words nobody knows. */
 import { dimensionOf } from '../server/core/units.ts';
-import { type Amounting, unitAt, spaceAt, numberItem } from './amount-item.ts';
+import { type Amounting, unitAt, spaceAt, numberItem, wordAmount } from './amount-item.ts';
 import { firstOf, climbs, oneOf, rangeBetween } from './amount-words.ts';
 import type { Sense } from './lexicon.ts';
 import { phraseAt, wordsFrom } from './phrase.ts';
@@ -85,9 +85,10 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       continue;
     }
     // "at half past": of an hour nobody said
-    if (t.low === 'half' && wordsFrom(tokens, i, 2)[1]?.low === 'past') {
-      out.push({ k: 'unknown', low: 'half past', span: [t.from, tokens[wordsFrom(tokens, i, 2)[1]!.end - 1]!.to] });
-      i = wordsFrom(tokens, i, 2)[1]!.end;
+    const past = t.low === 'half' ? wordsFrom(tokens, i, 2)[1] : undefined;
+    if (past?.low === 'past') {
+      out.push({ k: 'unknown', low: 'half past', span: [t.from, tokens[past.end - 1]!.to] });
+      i = past.end;
       continue;
     }
     // "8 bar down to 7.1 in the hour"
@@ -96,31 +97,13 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       t.low === 'the' && last?.k === 'senses' && last.phrase === 'in' ? wordsFrom(tokens, i, 2)[1] : undefined;
     if (hour?.low === 'hour') {
       const to = tokens[hour.end - 1]!.to;
-      out.push({
-        k: 'num',
-        value: 1,
-        step: 1,
-        whole: true,
-        unit: 'h',
-        signed: false,
-        span: [t.from, to],
-        text: text.slice(t.from, to),
-      });
+      out.push(wordAmount(1, 'h', [t.from, to], text));
       i = hour.end;
       continue;
     }
     // "cupful of water": one
     if (t.low === 'cupful' && out.at(-1)?.k !== 'num') {
-      out.push({
-        k: 'num',
-        value: 1,
-        step: 1,
-        whole: true,
-        unit: 'cup',
-        signed: false,
-        span,
-        text: text.slice(...span),
-      });
+      out.push(wordAmount(1, 'cup', span, text));
       i += 1;
       continue;
     }
@@ -163,17 +146,7 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
       const at = rest[0]?.low === 'of' ? rest[0].end : i + 1;
       const u = unitAt(tokens, spaceAt(tokens, at), false);
       if (u) {
-        out.push({
-          k: 'num',
-          value: 2,
-          step: 1,
-          whole: true,
-          unit: u.unit,
-          about: 'about',
-          signed: false,
-          span: [t.from, tokens[u.next - 1]!.to],
-          text: text.slice(t.from, tokens[u.next - 1]!.to),
-        });
+        out.push({ ...wordAmount(2, u.unit, [t.from, tokens[u.next - 1]!.to], text), about: 'about' });
         i = u.next;
         continue;
       }

@@ -58,23 +58,6 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     p = { ...p, side: s.side };
     if (from === 'said') from = 'carried';
   }
-  // "nothing on the line": the one that was named
-  if (
-    p.part === 'line' &&
-    w.all
-      .slice(0, w.all.indexOf(item))
-      .some((i) => i.k === 'place' && i.p.part === 'bellows line' && (i.p.side === p.side || !p.side))
-  )
-    p = { ...p, part: 'bellows line' };
-  // "bubbles at the crimp, none at the fitting": a bag's fitting is that of its line
-  if (
-    p.part === 'fitting' &&
-    p.side &&
-    /^bellows(?: crimp| fold)?$/.test(s?.part ?? w.subject?.p.part ?? '') &&
-    !item.p.side &&
-    item.phrase === 'fitting'
-  )
-    p = { ...p, part: 'bellows line' };
   // "tyre there is cupped": at the place spoken of
   const spot = w.subject?.p.side ? w.subject.p : placeBefore(w, item);
   if (

@@ -4,11 +4,15 @@ import type { PlaceItem, Settled } from './settled.ts';
 /** "the corner of my coach", "the rod between the arm and the axle", "the crimp and its line". */
 export const located = (items: readonly Settled[], text: string): Settled[] => {
   const idleAt = new Set<number>();
+  let before: { place: PlaceItem; at: number } | undefined;
   items.forEach((item, i) => {
     // "coffee machine": not this one
     if (item.k === 'place' && item.phrase === 'machine' && items[i - 1]?.k === 'unknown') idleAt.add(i);
-    const prev = items.slice(0, i).findLast((o): o is PlaceItem => o.k === 'place');
-    if (item.k !== 'place' || !prev) return;
+    if (item.k !== 'place') return;
+    const led = before;
+    before = { place: item, at: i };
+    if (!led) return;
+    const prev = led.place;
     const gap = text.slice(prev.span[1], item.span[0]).toLowerCase();
     // "weeping at the tank end": which end of it
     if (
@@ -35,7 +39,7 @@ export const located = (items: readonly Settled[], text: string): Settled[] => {
         (prev.p.part === 'fitting' && /^ (?:at|on|of|for) (?:the |his |my )?$/.test(gap))) &&
       !prev.p.side
     ) {
-      idleAt.add(items.indexOf(prev));
+      idleAt.add(led.at);
       item.p = { ...item.p, part: 'bellows line' };
       item.phrase = prev.phrase;
     }

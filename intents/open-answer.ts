@@ -7,6 +7,13 @@ export const yes =
 export const no =
   /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;
 
+/** An answer, and more after it. */
+export const yesLead = /^(?:yes|yeah|yep|yup|aye|affirmative|y)\b[, ]*/;
+export const noLead = /^(?:no|nope|nah|not yet|negative)\b[, ]+(?=\S)/;
+/** A "no" that corrects what was said before, or declines. */
+export const noCorrection =
+  /^(?:no|nope|nah)[, ]+(?:thanks|wait|sorry|i (?:mean|meant)|make|its \d|\d|right side|left side|\S+ (?:side|one)$)/;
+
 export const shift = (reading: Reading, from: 'carried', span: Span): Reading => ({
   ...reading,
   facts: reading.facts.map(

@@ -1,5 +1,5 @@
 /** Phrases whose sense lies in what stands beside them: one case each, before and after the words that are idle. */
-import type { Amounting } from './amount-item.ts';
+import { wordAmount, type Amounting } from './amount-item.ts';
 import { only } from './choose-sense.ts';
 import { beyond, phraseAt } from './idle.ts';
 import type { Item } from './items.ts';
@@ -67,16 +67,7 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
         span: [item.span[0], item.span[0] + 4],
         phrase: 'tank',
       },
-      {
-        k: 'num',
-        value: 0,
-        step: 1,
-        whole: true,
-        unit: unitNext(items[i + 1]),
-        signed: false,
-        span: [cut, item.span[1]],
-        text: text.slice(cut, item.span[1]),
-      },
+      wordAmount(0, unitNext(items[i + 1]), [cut, item.span[1]], text),
     ];
   }
   // "put a new link on": the part that was put there, no state
@@ -111,18 +102,7 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
     return [{ k: 'filler', ...base }];
   // "from empty to ninety": from nothing
   if (item.phrase === 'empty' && phraseAt(items, i - 1) === 'from' && phraseAt(items, i + 1) === 'to')
-    return [
-      {
-        k: 'num',
-        value: 0,
-        step: 1,
-        whole: true,
-        unit: null,
-        signed: false,
-        span: item.span,
-        text: '0',
-      },
-    ];
+    return [{ ...wordAmount(0, null, item.span, text), text: '0' }];
   // "11.2 at motor running": the pump's motor where volts or amps are told
   if (item.phrase === 'motor running' && electric(items, i)) {
     const cut = item.span[0] + 'motor'.length;

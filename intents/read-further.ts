@@ -1,12 +1,14 @@
 /** Amounts that carry on from what was just said: how low it is, how far it sank there too, so much in so long. */
-import type { Dimension, Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { durationAfter, tankOrCarried, withEnd } from './changes.ts';
 import { heightUnit, lengthy, tapeLike } from './dims.ts';
+import type { Beside } from './measure-beside.ts';
 import { findForNumber, type Hit } from './near.ts';
 import { push } from './push.ts';
-import type { Measure } from './shapes.ts';
 import { amountOf, phraseOf, said, use, type Clause, type Walk } from './walk.ts';
+
+/** What is known of the number by what stands beside it. */
+type Known = Pick<Beside, 'measure' | 'unit' | 'dim'>;
 
 /** "right side low, maybe 2 cm", "down 3 mm n/s, o/s 2 mm": the index after what was taken, or null. */
 export const readFurther = (
@@ -15,7 +17,7 @@ export const readFurther = (
   n: Amounting,
   index: number,
   hit: Hit | null,
-  { measure, unit, dim }: { measure: Measure | null; unit: Unit | null; dim: Dimension | null },
+  { measure, unit, dim }: Known,
 ): number | null => {
   // "right side low, maybe 2 cm": how low
   const standing = w.facts.at(-1);
@@ -83,7 +85,7 @@ export const readSpell = (
   n: Amounting,
   index: number,
   hit: Hit | null,
-  { measure, unit, dim }: { measure: Measure | null; unit: Unit | null; dim: Dimension | null },
+  { measure, unit, dim }: Known,
 ): number | null => {
   const items = c.items;
   const spell =

@@ -13,7 +13,7 @@ import { midway } from './midway.ts';
 import { clauseAround, reported } from './deed.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
-import { yes, no, shift, sameThing, contrary } from './open-answer.ts';
+import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { overPressure } from './over-pressure.ts';
 import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
@@ -67,6 +67,35 @@ const warnedIn = (text: string, sentence: { from: number; to: number }, span: Sp
   return [Math.max(from, sentence.from), why ? sentence.to : Math.min(to, sentence.to)];
 };
 
+/** A question that stands open is answered with `said`, which takes the note up to `upTo`; the rest tells what else it says. */
+const answerAndRest = (text: string, said: string, upTo: string, context: Context): Reading | null => {
+  const closed = { ...context, open: null };
+  const answer = shift(readSafely(said, closed), 'carried', [0, upTo.trimEnd().length]);
+  const rest = readSafely(upTo.replace(/[^\n]/g, ' ') + text.slice(upTo.length), closed, false);
+  if (answer.facts.some((a) => rest.facts.some((f) => contrary(a, f)))) return null;
+  const known = rest.facts.filter((f) => !answer.facts.some((a) => sameThing(a, f)));
+  return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
+};
+
+/** "yes", "no", "yes is on stands, tank 0", "no, key is with the driver": the question that stands open, answered. */
+const answerTo = (text: string, low: string, bare: string, context: Context): Reading | null => {
+  if (!context.open) return null;
+  const alone = (said: string): Reading =>
+    shift(readSafely(said, { ...context, open: null }), 'carried', [0, text.length]);
+  const { yes: affirms, no: denies } = context.open;
+  if (affirms !== undefined) {
+    if (yes.test(bare)) return alone(affirms);
+    const lead = yesLead.exec(low);
+    const both = lead && answerAndRest(text, affirms, lead[0], context);
+    if (both) return both;
+  }
+  if (denies === undefined) return null;
+  const lead = noCorrection.test(bare) ? null : noLead.exec(low);
+  const both = lead && answerAndRest(text, denies, lead[0], context);
+  if (both && both.ambiguous.length === 0) return both;
+  return no.test(bare) ? alone(denies) : null;
+};
+
 const readSafely = (text: string, context: Context, corrects = true): Reading => {
   const out = empty();
   if (text.trim() === '') return out;
@@ -74,48 +103,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const bare = low.trim().replace(/[.!, ]+$/, '');
   const whole: Span = [0, text.length];
 
-  if (context.open?.yes !== undefined && yes.test(bare))
-    return shift(readSafely(context.open.yes, { ...context, open: null }), 'carried', whole);
-  // "yes is on stand, tank 0": the answer, and what else it says
-  const affirmed = context.open?.yes !== undefined ? /^(?:yes|yeah|yep|yup|aye|affirmative|y)\b[, ]*/.exec(low) : null;
-  if (affirmed && context.open?.yes !== undefined) {
-    const answer = shift(readSafely(context.open.yes, { ...context, open: null }), 'carried', [
-      0,
-      affirmed[0].trimEnd().length,
-    ]);
-    const rest = readSafely(
-      affirmed[0].replace(/[^\n]/g, ' ') + text.slice(affirmed[0].length),
-      { ...context, open: null },
-      false,
-    );
-    const known = rest.facts.filter((f) => !answer.facts.some((a) => sameThing(a, f)));
-    if (answer.facts.every((a) => !rest.facts.some((f) => contrary(a, f))))
-      return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
-  }
-  // "no, key is with the driver": the answer, and what else it says
-  const negated = context.open?.no !== undefined ? /^(?:no|nope|nah|not yet|negative)\b[, ]+(?=\S)/.exec(low) : null;
-  if (
-    negated &&
-    context.open?.no !== undefined &&
-    !/^(?:no|nope|nah)[, ]+(?:thanks|wait|sorry|i (?:mean|meant)|make|its \d|\d|right side|left side|\S+ (?:side|one)$)/.test(
-      bare,
-    )
-  ) {
-    const answer = shift(readSafely(context.open.no, { ...context, open: null }), 'carried', [
-      0,
-      negated[0].trimEnd().length,
-    ]);
-    const rest = readSafely(
-      negated[0].replace(/[^\n]/g, ' ') + text.slice(negated[0].length),
-      { ...context, open: null },
-      false,
-    );
-    const known = rest.facts.filter((f) => !answer.facts.some((a) => sameThing(a, f)));
-    if (answer.facts.every((a) => !rest.facts.some((f) => contrary(a, f))) && rest.ambiguous.length === 0)
-      return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
-  }
-  if (context.open?.no !== undefined && no.test(bare))
-    return shift(readSafely(context.open.no, { ...context, open: null }), 'carried', whole);
+  const answered = answerTo(text, low, bare, context);
+  if (answered) return answered;
 
   const table = tableOf(text);
   if (table && table.seconds === null) return { ...out, ambiguous: [askTime(table, text)] };

@@ -79,11 +79,11 @@ const contracted = (t: Token, after: Token | undefined): string | null => {
 };
 
 /** "12m20s", "on 35s off 7m": minutes where seconds or hours are written the same way. */
-const besideSeconds = (tokens: readonly Token[], i: number): boolean =>
-  tokens.some(
-    (o, j) =>
-      j !== i && /^(?:s|sec|secs|h|hr|hrs)$/.test(o.low) && j - i < 9 && i - j < 9 && tokens[j - 1]?.kind === 'digits',
-  );
+const besideSeconds = (tokens: readonly Token[], i: number): boolean => {
+  for (let j = Math.max(1, i - 8); j < Math.min(tokens.length, i + 9); j += 1)
+    if (j !== i && /^(?:s|sec|secs|h|hr|hrs)$/.test(tokens[j]!.low) && tokens[j - 1]!.kind === 'digits') return true;
+  return false;
+};
 
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {

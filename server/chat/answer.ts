@@ -18,8 +18,6 @@ import { summaryBlocks } from './summary.ts';
 import { supposed } from './supposed.ts';
 import { teach } from './teach.ts';
 
-export { teach } from './teach.ts';
-
 type Worked = NonNullable<ReturnType<typeof workOut>>;
 const workedBlocks = (worked: Worked): Block[] => [
   teach(worked.words, worked.lines, worked.why),

@@ -17,7 +17,7 @@ import type { Sheet } from '../sheet/schema.ts';
 import { benchBlock } from '../guides/bench-block.ts';
 import { guideById, stepBlock } from '../guides/steps.ts';
 import { aim } from './amends.ts';
-import { answerAsk, answersAlone, teach } from './answer.ts';
+import { answerAsk, answersAlone } from './answer.ts';
 import { cautionBlocks, goesOn } from './cautions.ts';
 import { circuitNow } from './circuit-now.ts';
 import { contextOf } from './context.ts';
@@ -25,6 +25,7 @@ import { withCorners } from './corners.ts';
 import { owner, practiceBlocks, practiceOpening } from './practice.ts';
 import { questionBlocks } from './questions.ts';
 import type { Block, Suspect } from './reply.ts';
+import { teach } from './teach.ts';
 
 export type NoteIn = { id: NoteId; text: string; at: number; seen: number; by: string; photos?: Photo[] };
 

@@ -8,8 +8,8 @@ import { faultsMeant } from './match.ts';
 import { candidates } from './next.ts';
 import { rankOf } from './rank.ts';
 import { bitsFor, suspectsFrom } from './suspects.ts';
-import { mendsOf } from './situation.ts';
-import { weigh, weighEvidence, type Weighed } from './weigh.ts';
+import { supposing } from './supposing.ts';
+import { weigh, type Weighed } from './weigh.ts';
 
 export type Explained = { words: string; lines: string[]; why?: Why };
 
@@ -144,25 +144,8 @@ export const whatIf = (_words: string, standing: Standing, sheet: Sheet): Explai
     (standing.next?.is === 'check' ? checkOf(standing.next.id) : undefined) ??
     candidates(standing, sheet, w, hypothesesOf(w))[0]?.check;
   if (!check) return [{ words: 'There is no open check to suppose an outcome of.', lines: [] }];
-  const mends = mendsOf(standing);
   const lines = check.keys.flatMap(({ label, gives }) => {
-    const then = weighEvidence(
-      w.model,
-      [
-        ...w.evidence,
-        ...gives.map(([see, outcome]) => ({
-          see,
-          outcome,
-          weight: 0.97,
-          because: [],
-          seq: standing.seq + 1,
-          words: label,
-          clock: standing.facts.length,
-        })),
-      ],
-      mends,
-      false,
-    );
+    const then = supposing(w, standing, gives, label);
     const lead = suspectsFrom(then)[0];
     return lead ? [`If ${label}: ${lead.name}, ${lead.rank}.`] : [];
   });

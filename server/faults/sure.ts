@@ -7,9 +7,9 @@ import { candidates } from './next.ts';
 import { mendedOf, openProof } from './proof.ts';
 import { rankOf } from './rank.ts';
 import { sensitivityOf } from './sensitivity.ts';
-import { mendsOf } from './situation.ts';
 import { somethingElse, suspectsFrom } from './suspects.ts';
-import { weigh, weighEvidence, type Weighed } from './weigh.ts';
+import { supposing } from './supposing.ts';
+import { weigh, type Weighed } from './weigh.ts';
 
 /** Reports that disagree, or that the leading explanation does not expect. */
 export const contradictionsOf = (w: Pick<Weighed, 'evidence'>): string[] => {
@@ -87,28 +87,11 @@ export const whatWouldChange = (standing: Standing, sheet: Sheet): Explained[] =
   if (mended.length > 0) return mended;
   const [lead] = suspectsFrom(w);
   if (!lead) return nothing;
-  const mends = mendsOf(standing);
   const changes = candidates(standing, sheet, w, hypothesesOf(w))
     .slice(0, looked)
     .flatMap(({ check }) =>
       check.keys.flatMap(({ text, gives }) => {
-        const then = weighEvidence(
-          w.model,
-          [
-            ...w.evidence,
-            ...gives.map(([see, outcome]) => ({
-              see,
-              outcome,
-              weight: 0.97,
-              because: [],
-              seq: standing.seq + 1,
-              words: text,
-              clock: standing.facts.length,
-            })),
-          ],
-          mends,
-          false,
-        );
+        const then = supposing(w, standing, gives, text);
         const [first] = suspectsFrom(then);
         return first && first.fault !== lead.fault ? [{ text, first }] : [];
       }),

@@ -11,9 +11,9 @@ import { candidates } from './next.ts';
 import { kindOfSee, observableOf } from './observables.ts';
 import { rankOf } from './rank.ts';
 import { preparedOf } from './seen.ts';
-import { mendsOf } from './situation.ts';
 import { suspectsFrom } from './suspects.ts';
-import { weigh, weighEvidence, type Weighed } from './weigh.ts';
+import { supposing } from './supposing.ts';
+import { weigh, type Weighed } from './weigh.ts';
 
 /** An outcome as a tech would type it: the key of the check that gives it; without one, what the check would show. */
 const asTyped = (check: Check, see: string, outcome: string): string => {
@@ -23,7 +23,6 @@ const asTyped = (check: Check, see: string, outcome: string): string => {
 
 /** Outcome of an open check that would lift `cause` most, and to where. */
 const wouldLift = (w: Weighed, cause: number, standing: Standing, sheet: Sheet): string | null => {
-  const mends = mendsOf(standing);
   let best: { words: string; p: number } | null = null;
   // Its own check first: what settles it, said plainly, beats what only helps.
   const own = confirmOf(w.model.faults[w.faultOfCause[cause]!]!)?.key;
@@ -37,15 +36,7 @@ const wouldLift = (w: Weighed, cause: number, standing: Standing, sheet: Sheet):
         const k = view?.observable.outcomes.indexOf(outcome) ?? -1;
         // Only what is likely under it and not under a sound coach is worth the sum.
         if (!view || view.rows[fault * view.width + k]! < 2 * view.healthy[k]!) continue;
-        const then = weighEvidence(
-          w.model,
-          [
-            ...w.evidence,
-            { see, outcome, weight: 0.97, because: [], seq: standing.seq + 1, words: '', clock: standing.facts.length },
-          ],
-          mends,
-          false,
-        );
+        const then = supposing(w, standing, [[see, outcome]]);
         const p = then.posterior.marginals[cause]!;
         if (!best || p > best.p) best = { words: asTyped(c.check, see, outcome), p };
       }

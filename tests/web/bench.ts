@@ -28,6 +28,12 @@ export type Bench = {
 export const phone: BrowserContextOptions = { viewport: { width: 360, height: 740 }, hasTouch: true, isMobile: true };
 export const desk: BrowserContextOptions = { viewport: { width: 1400, height: 860 } };
 
+export const launch = (): Promise<Browser> =>
+  chromium.launch({
+    ...(chromiumPath === undefined ? {} : { executablePath: chromiumPath }),
+    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
+  });
+
 export const startBench = async (): Promise<Bench> => {
   const folder = await mkdtemp(join(tmpdir(), 'page-'));
   await build({
@@ -36,10 +42,7 @@ export const startBench = async (): Promise<Bench> => {
     build: { outDir: folder, emptyOutDir: true },
   });
   const fake = await startFake(folder);
-  const browser: Browser = await chromium.launch({
-    ...(chromiumPath === undefined ? {} : { executablePath: chromiumPath }),
-    args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--no-first-run'],
-  });
+  const browser = await launch();
   const faults: string[] = [];
   const watch = (page: Page): void => {
     page.on('pageerror', (e) => faults.push(String(e)));

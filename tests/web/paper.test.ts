@@ -4,11 +4,11 @@ import { mkdtempSync, writeFileSync, mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type Browser, type Page as BrowserPage } from 'playwright-core';
+import type { Browser, Page as BrowserPage } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { cleanUp, Page, startServer, type Running } from '../start/server.ts';
-import { leakStory } from '../report/told.ts';
-import { chromiumPath, desk, phone } from './bench.ts';
+import { cleanUp, startServer, type Running } from '../start/server.ts';
+import { desk, phone, launch } from './bench.ts';
+import { tellLeak } from './tell-leak.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -26,16 +26,8 @@ beforeAll(async () => {
     ),
   );
   running = await startServer(data);
-  const told = await new Page(running.url).opened();
-  told.send({ is: 'open', session, coach: 'juniper-38', by: 'MK' });
-  await told.until((f) => f.is === 'entries');
-  for (const [i, text] of [...leakStory, 'spec rear 13 1/2 +- 1/4'].entries())
-    await told.note(session, `paper-note-${i}`, text, 1000);
-  told.close();
-  browser = await chromium.launch({
-    ...(chromiumPath === undefined ? {} : { executablePath: chromiumPath }),
-    args: ['--no-sandbox', '--disable-gpu', '--no-first-run'],
-  });
+  await tellLeak(running.url, session);
+  browser = await launch();
 }, 120_000);
 afterAll(async () => {
   await browser?.close();

@@ -2,35 +2,23 @@
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { chromium, type Browser, type Page as BrowserPage } from 'playwright-core';
+import type { Browser, Page as BrowserPage } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { leakStory } from '../report/told.ts';
-import { cleanUp, Page, startServer, type Running } from '../start/server.ts';
-import { chromiumPath } from './bench.ts';
+import { cleanUp, startServer, type Running } from '../start/server.ts';
+import { launch } from './bench.ts';
+import { tellLeak } from './tell-leak.ts';
 
 let running: Running;
 let browser: Browser;
 beforeAll(async () => {
   running = await startServer(mkdtempSync(join(tmpdir(), 'soapwater-keys-')));
-  browser = await chromium.launch({
-    ...(chromiumPath === undefined ? {} : { executablePath: chromiumPath }),
-    args: ['--no-sandbox', '--disable-gpu', '--no-first-run'],
-  });
+  browser = await launch();
 }, 120_000);
 afterAll(async () => {
   await browser?.close();
   await running?.stop();
   if (running) cleanUp(running.data);
 });
-
-const told = async (session: string): Promise<void> => {
-  const page = await new Page(running.url).opened();
-  page.send({ is: 'open', session, coach: 'juniper-38', by: 'MK' });
-  await page.until((f) => f.is === 'entries');
-  for (const [i, text] of [...leakStory, 'spec rear 13 1/2 +- 1/4'].entries())
-    await page.note(session, `${session}-note-${i}`, text, 1000);
-  page.close();
-};
 
 /** What has the focus, by the name a screen reader gives it, and whether it can be seen. */
 const focused = (page: BrowserPage): Promise<{ name: string; seen: boolean }> =>
@@ -80,7 +68,7 @@ test.each([
   { timeout: 120_000 },
   async (width, height) => {
     const session = `keys-session-${width}`;
-    await told(session);
+    await tellLeak(running.url, session);
     const page = await (await browser.newContext({ viewport: { width, height } })).newPage();
     page.setDefaultTimeout(20_000);
     await page.addInitScript(() => localStorage.setItem('soapwater.by', 'MK'));
