@@ -155,6 +155,8 @@ export const chooseUnit = (
   if (place) return null;
   if (ctx.open?.unit ?? ctx.open?.what) {
     const unit = ctx.open?.unit ?? measureUnit(ctx.open?.what ?? null, ctx, n, null);
+    // a gauge is not read in eighths: what a tape says answers no question of a pressure
+    if (unit && dimensionOf(unit) === 'pressure' && tapeLike(n) && n.step <= 1 / 8) return null;
     return unit ? { measure: ctx.open?.what ?? null, unit, from: 'carried', loc: openPlace(w) } : null;
   }
   // "41 F now, 66 last night"

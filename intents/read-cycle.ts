@@ -20,10 +20,21 @@ const wholeAfter = (c: Clause, index: number): { whole: Amounting; at: number } 
   return whole?.k === 'num' && whole.clock === undefined && whole.about === undefined ? { whole, at } : null;
 };
 
+/** Where the pump is last spoken of before the run: what stands before that is another matter ("lr 13 pump runs 3 min"). */
+const pumpAt = (c: Clause, index: number): number =>
+  Math.max(
+    0,
+    c.items
+      .slice(0, index)
+      .findLastIndex(
+        (it) => (it.k === 'place' && it.p.part === 'pump') || (it.k === 'cond' && it.v === 'pump running'),
+      ),
+  );
+
 /** Something else than the pump goes by the clock here: "puffs 2 s every 5 min". */
-const ofThePump = (c: Clause, index: number): boolean =>
+const ofThePump = (c: Clause, from: number, index: number): boolean =>
   c.items
-    .slice(0, index)
+    .slice(from, index)
     .every(
       (it) =>
         skippable(it) ||
@@ -37,13 +48,14 @@ const ofThePump = (c: Clause, index: number): boolean =>
 /** Reads a run and the whole cycle it is part of; the index after both, or null. A bare whole is in the run's unit. */
 export const readCycle = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
   const found = wholeAfter(c, index);
-  if (!found || !ofThePump(c, index)) return null;
+  const from = pumpAt(c, index);
+  if (!found || !ofThePump(c, from, index)) return null;
   const { whole, at } = found;
   const unit = whole.unit ?? n.unit!;
   if (whole.unit !== null && dimension(whole) !== 'duration') return null;
   const [run, cycle] = [amountOf(n, n.unit!), amountOf(whole, unit)];
   if (!(cycle.si > run.si)) return null;
-  const lead = c.items.slice(0, index).find((it) => !skippable(it));
+  const lead = c.items.slice(from, index).find((it) => !skippable(it));
   const runs = lead && /run/.test(phraseOf(lead));
   const what = runs ? 'run time' : 'on time';
   push(
@@ -52,6 +64,6 @@ export const readCycle = (w: Walk, c: Clause, n: Amounting, index: number): numb
     assumed({ part: 'pump' }),
     n,
   );
-  use(w, n, whole, ...c.items.slice(0, index));
+  use(w, n, whole, ...c.items.slice(from, index));
   return at + 1;
 };
