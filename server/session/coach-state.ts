@@ -107,6 +107,16 @@ const afterCondition = (state: CoachState, held: Held & { fact: ConditionFact })
   return { ...next, mode: modeOf(next) };
 };
 
+/** What was said to be vented and is not: a gauge shows air there again. A tyre's air is another. */
+const notVented = (where: string): readonly string[] => {
+  const part = takePlace(where)?.part;
+  if (part === 'tyre' || part === 'wheel') return [];
+  if (part?.startsWith('bellows')) return ['air vented', 'bellows vented'];
+  return part === undefined || part === 'tank' || part === 'gauge' || part === 'test port'
+    ? ['air vented', 'tank drained']
+    : ['air vented'];
+};
+
 /** `state` after any fact: conditions, and the works and readings that imply one. */
 export const stateAfter = (state: CoachState, held: Held): CoachState => {
   const { fact } = held;
@@ -132,6 +142,13 @@ export const stateAfter = (state: CoachState, held: Held): CoachState => {
           holds: implied[1],
         },
       });
+  }
+  if (fact.is === 'reading' && fact.what.v === 'pressure' && !fact.held && fact.amount.v.si > 0) {
+    const stale = notVented(fact.where.v).filter((name) => holds(state, name));
+    if (stale.length > 0) {
+      const next = { ...state, because: without(state.because, stale) };
+      return { ...next, mode: modeOf(next) };
+    }
   }
   if (fact.is === 'reading' && fact.what.v === 'settling time')
     return { ...state, pumpedAt: fact.at - fact.amount.v.si * 1000 };

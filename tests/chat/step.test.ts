@@ -92,6 +92,13 @@ describe('dangers', () => {
     expect(again.find((b) => b.is === 'caution' && b.gate)).toBeUndefined();
   });
 
+  it('ask again for venting when a gauge has shown air since', async () => {
+    const t = await typingOn();
+    await t.type('air vented');
+    const stop = block(await t.type('gonna crack the left bag fitting, 60 in it'), 'caution');
+    expect(stop?.gate?.keys.length).toBeGreaterThan(0);
+  });
+
   it('warned against need no stop', async () => {
     const blocks = await (await typingOn()).type('told the lad to stay out from under it');
     expect(blocks.find((b) => b.is === 'caution')).toBeUndefined();

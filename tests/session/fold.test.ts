@@ -71,6 +71,15 @@ describe('fold', () => {
     expect(fold(s.entries).gates.has('tank drained')).toBe(false);
   });
 
+  it('is no longer vented once a gauge shows air, though a tyre may hold its own', () => {
+    const s = new SessionMaker();
+    s.note('air vented', [condition('air vented', true)]);
+    s.note('tank 0, tyre 95', [psi(0), psi(95, 'left rear tyre')]);
+    expect(fold(s.entries).gates.get('air vented')).toBe(true);
+    s.note('tank 12', [psi(12)]);
+    expect(fold(s.entries).gates.has('air vented')).toBe(false);
+  });
+
   it('opens a new situation for a part that was worked on', () => {
     const s = new SessionMaker();
     s.note('swapped the left valve', [
