@@ -55,7 +55,13 @@ const spanOf = (seconds: number): string =>
 /** " at 9:05", " 20 min ago", " yesterday"; empty where no time was said. */
 export const whenSaid = (when: When | undefined): string => {
   if (!when) return '';
-  const day = when.day === undefined ? '' : when.day === 1 ? ' yesterday' : ` ${when.day} days ago`;
+  const day = when.today
+    ? ' today'
+    : when.day === undefined
+      ? ''
+      : when.day === 1
+        ? ' yesterday'
+        : ` ${when.day} days ago`;
   if (when.clock !== undefined) {
     const minutes = String(when.clock % 60).padStart(2, '0');
     return ` at ${Math.floor(when.clock / 60)}:${minutes}${day}`;

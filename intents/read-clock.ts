@@ -25,6 +25,8 @@ export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void 
       return;
     }
   }
+  if (!day && (/^\s*today\b/i.test(w.text.slice(n.span[1])) || /\btoday,? (?:at )?$/i.test(w.text.slice(0, n.span[0]))))
+    when.today = true;
   use(w, n);
   const prev = w.lastReading;
   const numberBefore = c.items.slice(0, at).some((it) => it.k === 'num' && it.clock === undefined && w.used.has(it));

@@ -60,7 +60,9 @@ export type HazardName = z.infer<typeof HazardName>;
 
 /**
  * When, as said. `clock`: minutes since midnight on the coach's wall clock; `ago`: seconds before the note was typed;
- * `after`: seconds after the reading before it; `day`: whole days back ("last night", "yesterday" are 1).
+ * `after`: seconds after the reading before it; `day`: whole days back ("last night", "yesterday" are 1); `today` where that was said.
+ * Where the day was not said: `guess` that it was taken as yesterday's, `fast` the minutes that the clock it was read on
+ * was taken to be ahead.
  */
 export const When = z.object({
   text: z.string(),
@@ -68,6 +70,9 @@ export const When = z.object({
   ago: z.optional(z.number()),
   after: z.optional(z.number()),
   day: z.optional(z.int()),
+  today: z.optional(z.literal(true)),
+  guess: z.optional(z.literal('yesterday')),
+  fast: z.optional(z.number()),
   spans: z.array(Span),
 });
 export type When = z.infer<typeof When>;

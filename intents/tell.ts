@@ -3,6 +3,7 @@ import { amountSaid, oftenSaid, whenSaid } from './plain.ts';
 import { makePlace, takePlace } from './place.ts';
 import type { Amend, Ask, Context, Fact, Measure, Part, Reading, ReadingFact } from './shapes.ts';
 import type { Key, Taken } from './taken.ts';
+import { dayMends, dayTaken, whenTaken } from './tell-day.ts';
 
 export { plain } from './plain.ts';
 
@@ -53,7 +54,7 @@ const factWords = (fact: Fact): string => {
   const where = fact.where.v;
   const often = fact.often ? `, ${fact.often === 'standing' ? 'after standing' : oftenSaid[fact.often]}` : '';
   const whose = fact.word === 'hunch' ? ' (a hunch, no evidence)' : fact.word === 'told' ? ' (second-hand)' : '';
-  const tail = `${whenSaid(fact.when)}${often}${whose}`;
+  const tail = `${whenSaid(fact.when)}${whenTaken(fact)}${often}${whose}`;
   switch (fact.is) {
     case 'reading':
       return `${readingWords(fact)}${tail}`;
@@ -77,7 +78,7 @@ const certainty = (fact: Fact): Taken['from'] => {
     ...(fact.is === 'spec' ? [] : [fact.what.from]),
     ...(fact.is === 'reading' ? [fact.amount.from] : []),
   ];
-  return froms.includes('assumed') ? 'assumed' : froms.includes('carried') ? 'carried' : 'said';
+  return froms.includes('assumed') || dayTaken(fact) ? 'assumed' : froms.includes('carried') ? 'carried' : 'said';
 };
 
 /** Where an amount may have been meant, by what it is. */
@@ -155,12 +156,12 @@ const askWords = (ask: Ask): string => {
 };
 
 /** One line for each thing the note was taken for; what must be asked and what was not read come last. */
-export const tell = (reading: Reading, _context: Context, text: string): Taken[] => [
+export const tell = (reading: Reading, context: Context, text: string): Taken[] => [
   ...reading.facts.map((fact): Taken => ({
     words: fact.held ? `${factWords(fact)}: held back, not believed` : factWords(fact),
     from: certainty(fact),
     kind: fact.held ? 'held' : fact.word === 'hunch' ? 'hunch' : fact.is,
-    mends: mendsOf(fact),
+    mends: [...mendsOf(fact), ...dayMends(fact, reading.facts, text, context.at)],
   })),
   ...reading.amends.map((amend): Taken => ({ words: amendWords(amend), from: 'said', kind: 'amend', mends: [] })),
   ...reading.asks

@@ -1,6 +1,7 @@
 /** What a note will be taken for, before it is sent: the reader runs here with what the server would hand it. Pure. */
 import { read } from '../intents/read.ts';
 import type { Context, Reading } from '../intents/shapes.ts';
+import { instead } from '../intents/tell-day.ts';
 import { tell } from '../intents/tell.ts';
 import type { Board } from '../server/chat/protocol.ts';
 import type { Key, Taken } from '../server/chat/reply.ts';
@@ -45,6 +46,7 @@ export const readBack = (text: string, context: Context): ReadBack => {
 export const mended = (text: string, back: ReadBack, index: number, key: Key): string => {
   const { facts, amends, ambiguous } = back.reading;
   const fact = facts[index];
+  if (fact && key.text.startsWith(instead)) return key.text.slice(instead.length);
   if (fact) {
     const spans = fact.is === 'reading' ? fact.amount.spans : fact.where.spans;
     const at = spans[0]?.[0] ?? 0;

@@ -2,7 +2,8 @@ import { unit as mathUnit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import { fromSi } from '../../server/core/units.ts';
 import { blankContext, read } from '../../intents/read.ts';
-import type { ReadingFact } from '../../intents/shapes.ts';
+import type { Context, Fact, ReadingFact } from '../../intents/shapes.ts';
+import { tell } from '../../intents/tell.ts';
 
 const at = Date.UTC(2026, 9, 6, 23, 30);
 const readings = (note: string, more = {}): ReadingFact[] =>
@@ -195,20 +196,71 @@ describe('how sure a number is', () => {
   });
 });
 
-/** A clock time in the note counts in the coach's zone; more than 10 minutes ahead of the note it is the day before. */
+/** A clock time in the note counts in the coach's zone; one that lies ahead is of a fast clock, or of the day before. */
 describe('times of day', () => {
   const denver = { at: Date.parse('2026-10-06T16:00:00Z'), zone: 'America/Denver' }; // 10:00 there
   test.each([
     ['tank 95 at 9:05', '2026-10-06T15:05:00Z'],
     ['tank 95 at 0905', '2026-10-06T15:05:00Z'],
     ['tank 95 at 10:08', '2026-10-06T16:08:00Z'],
-    ['tank 95 at 10:30', '2026-10-05T16:30:00Z'],
+    ['tank 95 at 10:15', '2026-10-06T16:00:00Z'],
+    ['tank 95 at 11:15', '2026-10-06T16:00:00Z'],
+    ['tank 95 at 11:16', '2026-10-05T17:16:00Z'],
+    ['tank 95 at 10:30 yesterday', '2026-10-05T16:30:00Z'],
+    ['tank 95 at 10:30 today', '2026-10-06T16:00:00Z'],
+    ['tank 95 at 22:00', '2026-10-06T04:00:00Z'],
     ['tank 95 at 11pm', '2026-10-06T05:00:00Z'],
     ['tank 95 at 9am', '2026-10-06T15:00:00Z'],
     ['tank 95 at 9:05 yesterday', '2026-10-05T15:05:00Z'],
     ['tank 95, 20 min ago', '2026-10-06T15:40:00Z'],
   ])('%s', (note, iso) => {
     expect(new Date(only(note, denver).at).toISOString()).toBe(new Date(iso).toISOString());
+  });
+  const at = (facts: readonly Fact[]): number[] => facts.map((f) => (f.at - denver.at) / 60_000);
+  test('readings off a clock a quarter of an hour fast keep what lies between them, in this note and the next', () => {
+    const first = read('tank 112 at 10:05, tank 104 at 10:15', blankContext('note-id', denver));
+    expect(at(first.facts)).toEqual([-10, 0]);
+    const later = { ...denver, at: denver.at + 12 * 60_000, recent: [{ id: 'first-1', facts: first.facts }] };
+    expect(at(read('tank 96 at 10:25', blankContext('note-id', later)).facts)).toEqual([10]);
+    expect(at(read('tank 96 at 10:10 today', blankContext('note-id', later)).facts)).toEqual([10]);
+  });
+  test('what was taken of a time ahead is shown as assumed, and a tap says the other', () => {
+    const told = (note: string, more: Partial<Context> = {}): unknown => {
+      const c = blankContext('note-id', { ...denver, ...more });
+      return tell(read(note, c), c, note).map((t) => [t.words, t.from, t.mends]);
+    };
+    expect(told('tank 110 at 22:00')).toEqual([
+      [
+        "tank 110 psi at 22:00, taken as yesterday's",
+        'assumed',
+        [{ label: 'now', text: 'scratch that, tank 110 now' }],
+      ],
+    ]);
+    expect(told('left rear 13 at 11:30')).toEqual([
+      [
+        "left rear 13 in at 11:30, taken as yesterday's",
+        'assumed',
+        [
+          { label: '23:30 yesterday', text: 'scratch that, left rear 13 at 23:30 yesterday' },
+          { label: 'now', text: 'scratch that, left rear 13 now' },
+        ],
+      ],
+    ]);
+    expect(told('left rear 13 at 10:15')).toEqual([
+      [
+        'left rear 13 in at 10:15, that clock taken as 15 min fast',
+        'assumed',
+        [{ label: 'yesterday', text: 'scratch that, left rear 13 at 10:15 yesterday' }],
+      ],
+    ]);
+    const before = read('tank 95 at 10:15', blankContext('note-id', denver)).facts;
+    expect(told('left rear 13 at 9:50', { recent: [{ id: 'before-1', facts: before }] })).toEqual([
+      [
+        'left rear 13 in at 9:50, that clock taken as 15 min fast',
+        'assumed',
+        [{ label: 'clock is right', text: 'scratch that, left rear 13 at 9:50 today' }],
+      ],
+    ]);
   });
   test('the night the clocks change back is an hour longer', () => {
     // London leaves summer time on 2026-10-25 at 01:00 UTC: 22:00 the evening before is 21:00 UTC
