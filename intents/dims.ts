@@ -46,6 +46,7 @@ export const measureDims: Readonly<Partial<Record<Measure, readonly Dimension[]>
   altitude: ['length'],
   barometer: ['pressure'],
   'specific gravity': ['density'],
+  'load test': ['voltage'],
   'free play': ['length'],
   'shim thickness': ['length'],
   'bubble size': ['length'],

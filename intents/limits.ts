@@ -19,6 +19,7 @@ const plausible: Readonly<Partial<Record<Measure, readonly [low: number, high: n
   'height fall': [-12 * inch, 12 * inch],
   voltage: [0, 32],
   'voltage drop': [0, 16],
+  'load test': [0, 16],
   current: [0, 120],
   temperature: [215, 480],
   humidity: [0, 1],

@@ -125,6 +125,7 @@ export const measures = [
   'altitude',
   'barometer',
   'specific gravity',
+  'load test', // volts of the battery at the end of one
   'bubble size',
   'free play',
   'count',

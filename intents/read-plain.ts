@@ -94,6 +94,8 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       from: own?.p.part === 'pressure switch' ? 'said' : 'assumed',
       spans: own?.spans ?? [],
     };
+  else if (measure === 'load test')
+    loc = { p: { part: 'battery' }, from: own?.p.part === 'battery' ? 'said' : 'assumed', spans: own?.spans ?? [] };
   else if (measure === 'toe' || measure === 'camber') {
     const s = w.subject?.p;
     let p: PlaceParts | null =

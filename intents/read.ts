@@ -14,6 +14,7 @@ import { clauseAround, reported } from './deed.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
+import { loadTest } from './load-test.ts';
 import { overPressure } from './over-pressure.ts';
 import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
@@ -206,6 +207,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   setMoments(out.facts, context);
   repeats(low, at, items, out.facts, context, text);
   overPressure(out, context);
+  loadTest(out, text);
   // frame on stands or over a pit, and said so: not unsupported
   const held = out.facts.some(
     (f) => f.is === 'condition' && f.holds && ['on stands', 'cribbed', 'over pit'].includes(f.what.v),

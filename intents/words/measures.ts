@@ -44,6 +44,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   altitude: 'altitude|elevation|elev|above sea level',
   barometer: 'barometer|baro|barometric',
   'specific gravity': 'specific gravity|sg|hydrometer|gravity',
+  'load test': 'load test|load tested|loadtest|carbon pile',
   'free play': 'free play|play|slop|freeplay|endplay|end play',
   'shim thickness': 'shim thickness|shim of|shims of',
 };

@@ -10,6 +10,7 @@ import { conversions } from './workouts/conversions.ts';
 import { due } from './workouts/due.ts';
 import { howLong, leakSize } from './workouts/leak-size.ts';
 import { limits } from './workouts/limits.ts';
+import { loadTests } from './workouts/load-test.ts';
 import { loads } from './workouts/loads.ts';
 import { absolutes } from './workouts/absolutes.ts';
 import { pumping } from './workouts/pumping.ts';
@@ -24,6 +25,7 @@ import { wires } from './workouts/wires.ts';
 /** Asked in this order; the first that knows the question answers it. A new subject is one file and one line here. */
 const workouts: readonly Workout[] = [
   due,
+  loadTests,
   wires,
   leakSize,
   absolutes,

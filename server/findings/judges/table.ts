@@ -8,6 +8,7 @@ import { heightOff } from './height-off.ts';
 import { heights } from './heights.ts';
 import { knee } from './knee.ts';
 import { legs } from './legs.ts';
+import { loadTest } from './load-test.ts';
 import { overnight } from './overnight.ts';
 import { plainRanges } from './plain-ranges.ts';
 import { pressureSwitch } from './pressure-switch.ts';
@@ -39,6 +40,7 @@ export const judges: readonly Judge[] = [
   volts,
   legs,
   battery,
+  loadTest,
   wheels,
   shims,
   tyres,

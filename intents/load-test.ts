@@ -1,0 +1,25 @@
+/** A battery under a tester's load: its volts then are of the load test, whatever stands between them and the word. */
+import type { Fact, Reading, ReadingFact } from './shapes.ts';
+
+/** Amperes: no pump of a coach pulls so much, a load tester does. */
+const testersLoad = 125;
+/** Amperes that a load tester can pull. Common practice, no source. */
+const most = 1500;
+/** Volts: a 12 V battery loses less on any leg, so so many "dropped to" are what was left. */
+const left = 5;
+
+const named = /\b(?:load[ -]?test(?:s|ed|er|ing)?|carbon pile)\b/i;
+
+const current = (f: Fact): f is ReadingFact =>
+  f.is === 'reading' && f.what.v === 'current' && f.where.v === 'battery' && f.amount.v.si >= testersLoad;
+
+/** "battery 9.2 volts under load test", "battery 9.4 V after 15 s at 425 amps". */
+export const loadTest = (out: Reading, text: string): void => {
+  if (!named.test(text) && !out.facts.some(current)) return;
+  for (const f of out.facts) {
+    if (f.is !== 'reading' || f.where.v !== 'battery') continue;
+    if (current(f) && f.amount.v.si <= most) delete f.held;
+    if (f.what.v === 'voltage' || (f.what.v === 'voltage drop' && f.amount.v.si > left))
+      f.what = { ...f.what, v: 'load test', from: 'carried' };
+  }
+};
