@@ -44,7 +44,9 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
     const after = tokens[i + n];
     if (slice.at(-1)!.kind === 'word' && after?.kind === 'word') continue;
     if (!glued && gluedOnly.has(text)) {
-      if (!looseAfterNumber.has(text)) continue;
+      // "6 L of water": what is measured out follows; "6 l low" is of the left
+      const litres = text === 'l' && wordsFrom(tokens, i + n, 1)[0]?.low === 'of';
+      if (!litres && !looseAfterNumber.has(text)) continue;
       // "13 in the tank", "95 a bit low", "l", "m": the letter belongs to what follows
       // at the end of a line nothing follows: "13.75 in", and the next line begins with its time
       const ends = /\n/.test(after?.low ?? '');

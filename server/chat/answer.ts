@@ -87,9 +87,10 @@ const answersWithSession = (ask: Ask, standing: Folded, sheet: Sheet, at: number
     }
     case 'what is': {
       // "what is due", "what does a full water tank do": sums without a number of their own.
-      const sum = /\d|\bdue\b|\batmospher|\babsolute\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(
-        ask.words,
-      );
+      const sum =
+        /\d|\bdue\b|\batmospher|\babsolute\b|\b(?:air )?(?:volume|room)\b|\bfull (?:fresh |water )|\bshims? (?:do|should) i\b/i.test(
+          ask.words,
+        );
       const worked = sum || !inGlossary(ask) ? workOut(ask, standing, sheet) : null;
       return worked ? workedBlocks(worked) : answersAlone(ask);
     }

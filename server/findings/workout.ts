@@ -4,6 +4,7 @@ import { ImpossibleInput } from '../core/quantity.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { impossibleWords } from './impossible-words.ts';
+import { airRoom } from './workouts/air-room.ts';
 import { angles } from './workouts/angles.ts';
 import { atTemperatures } from './workouts/at-temperature.ts';
 import { conversions } from './workouts/conversions.ts';
@@ -30,6 +31,7 @@ const workouts: readonly Workout[] = [
   leakSize,
   absolutes,
   weather,
+  airRoom,
   waterMade,
   atTemperatures,
   loads,

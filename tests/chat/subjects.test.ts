@@ -170,8 +170,37 @@ const subjects: readonly Subject[] = [
         says: /^20 psi to 110 psi should take about 5 minutes .* 83 % as fast as at 12 V/,
         from: /pump\.delivery/,
       },
+      {
+        notes: ['0 to 90 took 2 min'],
+        says: /took 2 min, should take about 4 minutes: too quick, as if 2\.7 gal of water took the room of air/,
+        low: '3.0 min',
+        high: '5.0 min',
+        from: /sheet: pump\.pumpUp/,
+      },
+      {
+        notes: ['0 to 90 took 3 min', 'drained 1 gal of water'],
+        says: /^0 psi to 90 psi took 3 min, should take about 3 minutes/,
+        low: '2.4 min',
+        high: '4.1 min',
+        from: /sheet: pump\.pumpUp, supply\.tank/,
+      },
+      {
+        notes: ['what volume does the pump fill with the panel in UP'],
+        says: /^12\.6 gal of air room: tank, lines and bellows \/ tank: 5 gal \(sheet: supply\.tank\)/,
+        from: /springs\.volume/,
+      },
     ],
     kPa: [
+      {
+        notes: ['how long should 0 to 800 take with 6 L of water in the tank'],
+        says: /^0 kPa to 800 kPa should take about 5 minutes/,
+        from: /supply\.tank/,
+      },
+      {
+        notes: ['how much air room with 3 L of water in the tank'],
+        says: /^22\.2 L of air room: tank, lines, less 3 L of water/,
+        from: /supply\.tank/,
+      },
       {
         notes: ['0 to 800 took 14 min'],
         says: /^0 kPa to 800 kPa took 14 min, should take about 6 minutes: 2\.2 times too long/,
@@ -401,6 +430,25 @@ const subjects: readonly Subject[] = [
         from: /common practice/,
       },
       {
+        notes: ['20 F, battery 8.7 v on the load test'],
+        says: /^battery 8\.7 V on the load test, fails: should be at least 8\.9 V/,
+        low: '8.9 V',
+        from: /several makers' workshop manuals.*half the cold-cranking amps for 15 s/,
+        picture: 'strip',
+      },
+      {
+        notes: ['battery 12.1 v', 'battery load tested at 425 amps, 9.2 v'],
+        says: /^battery 9\.2 V on the load test, under 9\.6 V, but it was not charged \(12\.1 V before\)/,
+        low: '9.6 V',
+        from: /workshop manuals/,
+        picture: 'strip',
+      },
+      {
+        notes: ['what should the battery read on a load test at 40 F'],
+        says: /^at least 9\.3 V at 40 F, after 15 s at 425 A/,
+        from: /workshop manuals/,
+      },
+      {
         notes: ['12.5 at battery, 12.4 at relay, 10.4 at motor, 22 amps, pump running'],
         says: /^relay to motor loses 2\.0 V, should be about 0\.3 V: the bad leg/,
         high: '0.4 V',
@@ -431,6 +479,13 @@ const subjects: readonly Subject[] = [
         says: /^battery 12\.3 V at rest: between 10 and 55 % charged/,
         low: '50 %',
         from: /common practice/,
+      },
+      {
+        notes: ['load test 9.7 v at 10 C'],
+        says: /^battery 9\.7 V on the load test, good \(at least 9\.4 V\)/,
+        low: '9.4 V',
+        from: /workshop manuals/,
+        picture: 'strip',
       },
       {
         notes: ['12.5 at battery, 12.3 at relay, 10.9 at motor, 24 amps, pump running'],

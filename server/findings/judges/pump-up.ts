@@ -2,14 +2,26 @@
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { type Delivery, deliveryAt, meanDelivery, pumpUpTime, ratedVolts, speedShare } from '../../core/pump-up.ts';
 import { type Duration, si } from '../../core/quantity.ts';
-import { type Case, type Input, type Judge, atmosphereOf, latest, middle, sheetSource, stateAt } from '../case.ts';
+import {
+  type Case,
+  type Input,
+  type Judge,
+  atmosphereOf,
+  latest,
+  middle,
+  readings,
+  sheetSource,
+  stateAt,
+} from '../case.ts';
 import { higherBellows } from '../bellows-pressure.ts';
 import type { Finding, Source } from '../finding.ts';
 import { sheetUnit, shown, spell, typed } from '../show.ts';
-import { joinedVolume } from '../tank-volume.ts';
+import { type Held, joinedVolume, waterIn } from '../tank-volume.ts';
 
 /** A pump that takes up to this much longer is within. An estimate of ours, no published source. */
 const slack = 1.25;
+/** One that takes less than this share of the time fills less than the tank. An estimate of ours, no published source. */
+const quick = 0.75;
 
 export const curveOf = (c: Case): readonly Delivery[] | null =>
   c.sheet.pump?.delivery?.map((r) => ({ at: si(r.at.si), flow: si(r.flow.si) })) ?? null;
@@ -31,30 +43,38 @@ export const expectedPumpUp = (
   to: number,
   panel: Parameters<typeof joinedVolume>[1],
   closed = false,
+  water: Held | null = null,
 ): Expected | null => {
   const given = c.sheet.pump?.pumpUp;
+  const volume = joinedVolume(c, panel, water);
+  const dry = joinedVolume(c, panel);
   if (
     given &&
     Math.abs(given.from.si - from) < 0.02 * given.to.si &&
     Math.abs(given.to.si - to) < 0.03 * given.to.si &&
     panel !== 'fill'
-  )
+  ) {
+    // as the sheet's time was taken, without water
+    const room = volume && dry ? volume.v / dry.v : 1;
     return {
-      time: si(given.time.si),
-      most: si(given.time.si),
-      source: sheetSource('pump.pumpUp'),
-      formula: 'time taken over the time on the sheet',
+      time: si(given.time.si * room),
+      most: si(given.time.si * room),
+      source: sheetSource(water ? 'pump.pumpUp, supply.tank' : 'pump.pumpUp'),
+      formula: water
+        ? 'time on the sheet x room for air / volume without water'
+        : 'time taken over the time on the sheet',
       inputs: [
         {
           name: 'should take',
           text: `${given.time.text}, ${given.from.text} to ${given.to.text}`,
           from: 'sheet: pump.pumpUp',
         },
+        ...(water && volume ? volume.inputs : []),
       ],
       notes: [],
     };
+  }
   const curve = curveOf(c);
-  const volume = joinedVolume(c, panel);
   if (!curve || !volume) return null;
   const { p, input } = atmosphereOf(c);
   const time = pumpUpTime(curve, volume.v, si(from), si(to), p);
@@ -98,14 +118,18 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
   const known = fact.from ?? null;
   const from = known ? middle(known.v) : 0;
   const time = fact.over!.v;
-  const expected = to > from ? expectedPumpUp(c, from, to, state.panel, state.outletClosed === true) : null;
+  const water = waterIn(c, fact.at);
+  const expected = to > from ? expectedPumpUp(c, from, to, state.panel, state.outletClosed === true, water) : null;
   const unit = fact.amount.v.unit;
   const pm = Math.max(time.pm, 5);
   const ratio = expected ? middle(time) / expected.time : null;
   const filling = expected !== null && middle(time) <= slack * expected.most;
   const verdict: Finding['verdict'] =
-    ratio === null ? 'no limit' : ratio <= slack ? 'within' : filling ? 'cannot tell' : 'high';
-  const volume = joinedVolume(c, state.panel);
+    ratio === null ? 'no limit' : ratio < quick ? 'low' : ratio <= slack ? 'within' : filling ? 'cannot tell' : 'high';
+  const volume = joinedVolume(c, state.panel, water);
+  // what the time leaves no room for
+  const missing = volume && ratio !== null ? volume.v * (1 - ratio) : null;
+  const tank = c.sheet.supply?.tank?.si ?? 0;
   const { p } = atmosphereOf(c);
   const notes = [...(expected?.notes ?? [])];
   if (!known) notes.push('assumed: pumped from 0');
@@ -123,6 +147,10 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
   const volts = latest(c, 'voltage', (place) => place === 'motor');
   if (volts && expected && middle(volts.amount.v) > 0 && middle(volts.amount.v) < ratedVolts)
     notes.push(lowVolts(typed(volts.amount.v), middle(volts.amount.v), expected.time, volts.id));
+  const tooQuick =
+    missing !== null && missing < tank
+      ? `: too quick, as if ${shown(missing, c.sheet.units.volume, missing * 0.06).text}${water ? ' more' : ''} of water took the room of air; drain it, or it did not start at ${known ? typed(known.v) : 'nothing'}`
+      : ': too quick for this pump and tank, a time or a pressure is wrong';
   const shut = state.panel === 'shut' || state.outletClosed === true;
   const span = `${known ? typed(known.v) : shown(0, unit, 3000).text} to ${typed(fact.amount.v)}`;
   return {
@@ -131,17 +159,27 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
     words:
       ratio === null
         ? `${span} took ${typed(time)}`
-        : `${span} took ${typed(time)}, should take about ${spell(expected!.time)}${verdict === 'high' ? `: ${ratio.toPrecision(2)} times too long` : verdict === 'cannot tell' ? `, or ${spell(expected!.most)} if the bellows filled too: repeat it with them up` : ''}`,
+        : `${span} took ${typed(time)}, should take about ${spell(expected!.time)}${verdict === 'high' ? `: ${ratio.toPrecision(2)} times too long` : verdict === 'low' ? tooQuick : verdict === 'cannot tell' ? `, or ${spell(expected!.most)} if the bellows filled too: repeat it with them up` : ''}`,
     amount: shown(middle(time), time.unit, pm),
-    ...(expected ? { limit: { high: shown(expected.time * slack, time.unit, 15), source: expected.source } } : {}),
-    because: [fact.id],
+    ...(expected
+      ? {
+          limit: {
+            low: shown(expected.time * quick, time.unit, 15),
+            high: shown(expected.time * slack, time.unit, 15),
+            source: expected.source,
+          },
+        }
+      : {}),
+    because: [fact.id, ...(water ? [water.input.from] : [])],
     why: {
       formula: expected?.formula ?? 'time taken',
       inputs: [{ name: 'pump-up', text: `${span} in ${typed(time)}`, from: fact.id }, ...(expected?.inputs ?? [])],
       source: expected?.source ?? { kind: 'physics', words: 'the reading itself' },
       notes: [
         ...notes,
-        ...(expected ? [`called slow over ${slack} times the expected time: an estimate, no source`] : []),
+        ...(expected
+          ? [`called slow over ${slack} times, too quick under ${quick} of the expected time: estimates, no source`]
+          : []),
       ],
     },
     ...(expected && verdict !== 'cannot tell'
@@ -162,7 +200,10 @@ export const pumpUp: Judge = {
     const fresh = c.fresh.filter(
       (f): f is ReadingFact => f.is === 'reading' && f.what.v === 'pump-up' && f.over !== undefined && f.over.v.si > 0,
     );
-    const last = fresh.at(-1);
+    // water drained after it tells what room the air had
+    const drained = c.fresh.some((f) => f.is === 'reading' && f.what.v === 'water drained');
+    const before = readings(c, 'pump-up').findLast((f) => f.over !== undefined && f.over.v.si > 0 && !f.held);
+    const last = fresh.at(-1) ?? (drained && before && waterIn(c, before.at) ? before : undefined);
     return last ? [judgeOne(c, last)] : [];
   },
 };

@@ -54,7 +54,7 @@ const judgeWater = (c: Case, fact: ReadingFact): Finding => {
         : `${typed(fact.amount.v)} of water drained, ${waterText(expected, metric)} to be expected${verdict === 'high' ? ': more than the air can have brought' : ''}`,
     amount: shown(v, fact.amount.v.unit, fact.amount.v.pm),
     limit: {
-      high: shown(limit, fact.amount.v.unit, Math.max(fact.amount.v.pm / 2, 1e-6)),
+      high: shown(limit, fact.amount.v.unit, Math.max(limit * 0.02, 0.5e-6)),
       source:
         expected === null
           ? { kind: 'practice', words: 'about a cup: an estimate, no source' }

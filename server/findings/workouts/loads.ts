@@ -34,6 +34,8 @@ const pressureOf = (mass: number, side: Side): number => pressureFor(si((mass * 
 
 const waterTank = (q: Question): Worked | null => {
   if (!/(?:water|fresh).*tank|tank.*(?:water|fresh)|full (?:of )?(?:water|fresh)/.test(q.words)) return null;
+  // a pump-up with water in the air tank is another sum
+  if (/\btakes?\b|pump/.test(q.words)) return null;
   const volume = said(q, 'volume')[0] ?? q.c.sheet.weights?.waterTank;
   if (!volume)
     return {

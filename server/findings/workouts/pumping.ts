@@ -8,6 +8,7 @@ import { expectedPumpUp, lowVolts } from '../judges/pump-up.ts';
 import { switchRange } from '../judges/tank-pressure.ts';
 import { shown, spell, typed } from '../show.ts';
 import { tankSide } from '../tank-episode.ts';
+import { waterSaid } from './air-room.ts';
 import { amountInput, bare, type Question, said, type Workout, type Worked } from './question.ts';
 
 /** From and to, Pa: said, else from the tank's last reading (or empty) to cut-out. */
@@ -42,7 +43,7 @@ const pumpUp = (q: Question): Worked | null => {
       wants: { field: 'supply.cutOut', question: 'At what pressure should the pump stop?' },
     };
   const unit = q.c.sheet.units.pressure;
-  const expected = expectedPumpUp(q.c, s.from, s.to, q.c.standing.state.panel);
+  const expected = expectedPumpUp(q.c, s.from, s.to, q.c.standing.state.panel, false, waterSaid(q));
   if (!expected)
     return {
       words: 'the sheet does not say how strong the pump is',
@@ -101,11 +102,11 @@ export const pumping: Workout = {
       };
     }
     const asks = q.ask.ask === 'how long' || q.ask.ask === 'limit' || q.ask.ask === 'work out';
-    return asks &&
-      /pump|fill|build|compressor|\bcomp\b/.test(q.words) &&
-      /long|time|minutes|take|fill|up\b/.test(q.words) &&
-      !/run\b/.test(q.words)
-      ? pumpUp(q)
-      : null;
+    const pumps =
+      /pump|fill|build|compressor|\bcomp\b/.test(q.words) && /long|time|minutes|take|fill|up\b/.test(q.words);
+    // "how long should 0 to 110 take": two pressures and nothing else that could take time
+    const rises =
+      /\btakes?\b/.test(q.words) && said(q, 'pressure').length + bare(q).length >= 2 && /\bto\b/.test(q.words);
+    return asks && (pumps || rises) && !/run\b/.test(q.words) ? pumpUp(q) : null;
   },
 };

@@ -29,6 +29,8 @@ const weatherIn = (q: Question): Weather | { missing: string } => {
 const water = (q: Question): Worked | null => {
   if (!/\bwater\b|moisture|condens/.test(q.words) || /tank full|full (?:water|fresh)|water tank|fresh/.test(q.words))
     return null;
+  // water that is there already, not what is made
+  if (said(q, 'volume').length > 0) return null;
   const weather = weatherIn(q);
   if ('missing' in weather)
     return {
