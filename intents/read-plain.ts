@@ -220,9 +220,14 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       (it, j) => j > index && it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'length',
     );
     const across = items[at];
+    // "1/8 in over 24 in": over a length, not more than it
+    const over =
+      across?.k === 'num' && across.about === 'at least' && /\bover\b/i.test(w.text.slice(n.span[1], across.span[1]));
+    if (over) delete across.about;
     if (
       across?.k === 'num' &&
-      (/^(?:over|across|on)$/.test(phraseOf(items[at - 1])) ||
+      (over ||
+        /^(?:over|across|on)$/.test(phraseOf(items[at - 1])) ||
         (phraseOf(items[at - 1]) === 'at' &&
           /^ ?(?:rim|wheel|tyre|tire|dia\w*)\b/i.test(w.text.slice(across?.span[1] ?? 0, (across?.span[1] ?? 0) + 10))))
     ) {
@@ -230,6 +235,8 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       use(w, across);
       return at + 1;
     }
+    const rim = items.find((it, j) => j > index && it.k === 'unknown' && it.low === 'rim');
+    if (rim && /^[^\d,]*\b(?:over|across|at|on) (?:the )?$/i.test(w.text.slice(n.span[1], rim.span[0]))) use(w, rim);
   }
   return index + 1;
 };

@@ -15,7 +15,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   resistance: 'resistance|ohms|ohm reading',
   temperature: 'temperature|temp|temps',
   humidity: 'humidity|rh%|rel humidity',
-  toe: 'toe|tow in|tow out|tow in on|toe in|toe out|toed|toes',
+  toe: 'toe|total toe|toe total|tow in|tow out|tow in on|toe in|toe out|toed|toes',
   camber: 'camber|chamber angle|cambre',
   thrust: 'thrust|thrust angle',
   'tyre diameter': 'tyre diameter|tire diameter|wheel diameter',

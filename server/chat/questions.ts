@@ -35,6 +35,7 @@ const heldQuestions = (aimed: Resolved, sheet: Sheet): Question[] =>
 const tapsFor = (field: string, sheet: Sheet): Question['keys'] => {
   if (field === 'panel position' && sheet.panel)
     return (['auto', 'shut'] as const).map((p) => ({ label: `${sheet.panel![p]} (${p})`, text: `panel ${p}` }));
+  if (field === 'standing time') return [8, 10, 12, 14].map((h) => ({ label: `${h} h`, text: `stood ${h} h` }));
   return [];
 };
 const wantQuestions = (found: readonly Finding[], standing: Folded, sheet: Sheet): Question[] => {

@@ -75,10 +75,13 @@ const breaks = (c: Case, a: Timed, b: Timed): boolean => {
 const sameGauge = (a: ReadingFact, b: ReadingFact): boolean =>
   (a.where.v === 'test port') === (b.where.v === 'test port');
 
+/** "tank 118 last night": of no hour, so of no rate; the hours it stood tell (judges/tank-overnight.ts). */
+export const undated = (f: ReadingFact): boolean => f.when?.day !== undefined && f.when.clock === undefined;
+
 /** The run of readings that ends with `last`. */
 export const episodeOf = (c: Case, last: ReadingFact): Episode => {
   const all = readings(c, 'pressure', tankSide).filter(
-    (f) => sameGauge(f, last) && f.at <= last.at && f.id !== last.id,
+    (f) => sameGauge(f, last) && f.at <= last.at && f.id !== last.id && !undated(f),
   );
   const points = withStart(c, last);
   for (const fact of all.toReversed()) {

@@ -4,7 +4,7 @@ import { type DecayFit, fallRate, fitDecay, freeAirOfFall } from '../core/decay.
 import { fitLine, z95 } from '../core/line-fit.ts';
 import { type AbsolutePressure, type Temperature, si } from '../core/quantity.ts';
 import { higherBellows } from './bellows-pressure.ts';
-import { type Case, type Input, latest } from './case.ts';
+import { type Case, type Input, benchmark, benchmarkRate, latest } from './case.ts';
 import type { Drawing, Finding } from './finding.ts';
 import { lasts, spellRange } from './leak-times.ts';
 import { clock, rateUnit, sheetUnit, shown, spell, typed } from './show.ts';
@@ -128,6 +128,10 @@ export const fallFinding = ({
     if (Number.isFinite(toZero.decay))
       notes.push(`empty, if it is a hole on the tank side, in about ${spell(toZero.decay)}`);
   }
+  if (limit.source.kind !== 'rule')
+    notes.push(
+      `${benchmark().words}; this fall is ${low > benchmarkRate ? 'over' : high < benchmarkRate ? 'under' : 'too close to tell from'} it (${shown(benchmarkRate, perMinute, benchmarkRate * 0.005).text})`,
+    );
   const shape = falls && seen.feeds ? shapeOf(points, fit.chi2) : null;
   if (shape) notes.push(shape);
   if (fit.chi2 > 3.84 + 2 * points.length)

@@ -2,7 +2,7 @@
 import { type FreeAirFlow, si } from '../core/quantity.ts';
 import { dryAir, waterDropped } from '../core/moisture.ts';
 import { deliveryAt } from '../core/pump-up.ts';
-import { type Case, type Input, atmosphereOf, latest, middle } from './case.ts';
+import { type Case, type Input, atmosphereOf, latest, middle, readings } from './case.ts';
 import { curveOf } from './judges/pump-up.ts';
 import { switchRange } from './judges/tank-pressure.ts';
 import { sheetUnit, shown, typed } from './show.ts';
@@ -14,8 +14,11 @@ export type Weather = { readonly t: number; readonly humidity: number; readonly 
 
 /** Temperature and humidity as last read; null names what is missing. */
 export const weatherOf = (c: Case): Weather | { readonly missing: string } => {
-  const t = latest(c, 'temperature', (p) => p === 'ambient' || p === '');
   const h = latest(c, 'humidity');
+  const air = readings(c, 'temperature', (p) => p === 'ambient' || p === '');
+  // the temperature said with the humidity: one said since may be tonight's
+  const note = h?.id.replace(/\.\d+$/, '');
+  const t = air.findLast((f) => f.id.replace(/\.\d+$/, '') === note) ?? air.at(-1);
   if (!t) return { missing: 'How warm was the air the pump drew in (temperature)?' };
   if (!h) return { missing: 'How humid was the air (relative humidity, %)?' };
   return {

@@ -10,12 +10,14 @@ import { atTemperatures } from './workouts/at-temperature.ts';
 import { conversions } from './workouts/conversions.ts';
 import { due } from './workouts/due.ts';
 import { howLong, leakSize } from './workouts/leak-size.ts';
+import { legal } from './workouts/legal.ts';
 import { limits } from './workouts/limits.ts';
 import { loadTests } from './workouts/load-test.ts';
 import { loads } from './workouts/loads.ts';
 import { absolutes } from './workouts/absolutes.ts';
 import { pumping } from './workouts/pumping.ts';
 import { type Workout, type Worked, questionOf } from './workouts/question.ts';
+import { recheck } from './workouts/recheck.ts';
 import { suppose } from './workouts/suppose.ts';
 import { switchNut } from './workouts/switch-nut.ts';
 import { turns } from './workouts/turns.ts';
@@ -26,7 +28,9 @@ import { wires } from './workouts/wires.ts';
 /** Asked in this order; the first that knows the question answers it. A new subject is one file and one line here. */
 const workouts: readonly Workout[] = [
   due,
+  recheck,
   loadTests,
+  legal,
   wires,
   leakSize,
   absolutes,

@@ -81,7 +81,7 @@ const afterCondition = (state: CoachState, held: Held & { fact: ConditionFact })
         if (fact.holds) {
           next = { ...next, key: next.key ?? true };
           airComes();
-        }
+        } else if (state.pump === true) next = { ...next, pumpedAt: fact.at };
         break;
       case 'pump power cut':
       case 'fuse out':
@@ -152,6 +152,9 @@ export const stateAfter = (state: CoachState, held: Held): CoachState => {
   }
   if (fact.is === 'reading' && fact.what.v === 'settling time')
     return { ...state, pumpedAt: fact.at - fact.amount.v.si * 1000 };
+  // the pump stopped there
+  if (fact.is === 'reading' && fact.what.v === 'cut-out' && fact.word === 'own' && !fact.held)
+    return { ...state, pumpedAt: fact.at };
   if (fact.is === 'reading' && fact.what.v === 'pump-up') return { ...state, pumpedAt: fact.at };
   return state;
 };

@@ -55,6 +55,11 @@ const subjects: readonly Subject[] = [
         from: /ASHRAE/,
       },
       {
+        notes: ['whats 95 psi in kPa absolute'],
+        says: /^95 psi on the gauge is 109\.1 psi absolute \(752\.0 kPa\) here/,
+        from: /ASHRAE/,
+      },
+      {
         notes: ['tank 95 psi'],
         says: /^tank at 95 psi, in its working band/,
         low: '85 psi',
@@ -102,6 +107,36 @@ const subjects: readonly Subject[] = [
         from: /comes to rest at the bellows' pressure/,
       },
       {
+        notes: ['pump just shut off', 'LOCK, tank 115', 'tank 112'],
+        says: /^hot air just pumped falls by itself: wait, read the tank at 10:01 and again later/,
+        from: /15 min to settle/,
+      },
+      {
+        notes: ['LOCK, tank 115 at 9:00, 112 at 9:04, 111 at 9:09, 110 at 9:30, 110 at 9:45'],
+        says: /^tank with the panel shut holds: 0\.09 psi\/min at most/,
+        high: '0.100 psi/min',
+        from: /sheet: supply\.leakLimit/,
+        picture: 'chart',
+      },
+      {
+        notes: ['ROAD, key off, tank 112 at 9:00, 104 at 9:10, 96 at 9:20, 88 at 9:30', 'how long until cut in'],
+        says: /^tank down to cut-in in 4 to 5 minutes: with the key on the pump starts again/,
+        from: /discharge of a store/,
+        picture: 'chart',
+      },
+      {
+        notes: ['ROAD, key off, tank 112 at 9:00, 104 at 9:10, 96 at 9:20, 88 at 9:30', 'is it legal'],
+        says: /^49 CFR 393\.207\(f\), 3 psi in 5 min.* this fall is over it \(0\.600 psi\/min\)/,
+        from: /I never clear a coach for the road/,
+      },
+      {
+        notes: ['tank 118 last night, 60 this morning', 'stood 8 h'],
+        says: /tank loses 0\.119 psi\/min, limit 3 psi in 30 min/,
+        high: '0.100 psi/min',
+        from: /sheet: supply\.leakLimit/,
+        picture: 'chart',
+      },
+      {
         notes: ['LOCK, LR 13 3/4 at 8:40, 13 1/2 at 9:10, 13 1/4 at 9:40'],
         says: /^left rear sinks with the panel shut: out of level now, on its stops after about 5 hours \(1\/2 in an hour\)/,
         from: /what two readings of this tape/,
@@ -125,6 +160,16 @@ const subjects: readonly Subject[] = [
         high: '1.00 kPa/min',
         from: /sheet: supply\.leakLimit/,
         picture: 'chart',
+      },
+      {
+        notes: ['tank down 200 kPa overnight'],
+        says: /^tank down 200 kPa over a night: how many hours\?/,
+        from: /isothermal store/,
+      },
+      {
+        notes: ['key off, tank 780 at 8:00, 740 at 8:20, 700 at 8:40, 660 at 9:00', 'how many litres a minute'],
+        says: /^tank: 0\.50 L\/min \(0\.0177 cfm\) of free air, one hole of 0\.10 mm \(0\.0041 in\), sharp edge/,
+        from: /estimates of ours|common practice/,
       },
       {
         notes: ['drops 60 kPa in 10 min'],
@@ -283,6 +328,23 @@ const subjects: readonly Subject[] = [
       },
       { notes: ['what is the natural frequency'], says: /^about 1\.2 Hz/, from: /springs/ },
       {
+        notes: ['LR 12 1/2', 'left bag 60'],
+        says: /^left bellows 60 psi, within 52 to 62 psi; low at full pressure: it carries its load/,
+        from: /sheet: springs\.pressure\.left/,
+        picture: 'strip',
+      },
+      {
+        notes: ['LR 12 1/2', 'left bag 35'],
+        says: /^left bellows 35 psi, low: .*; low at low pressure: on its stops/,
+        from: /sheet: springs\.pressure\.left/,
+        picture: 'strip',
+      },
+      {
+        notes: ['what pressure for 4600 lb'],
+        says: /^4600 lb at the wheels of one side takes 68\.5 psi in its bellows/,
+        from: /sheet: springs\.area/,
+      },
+      {
         notes: ['what does a full water tank do'],
         says: /^full it weighs 500 lb: up to 7\.4 psi more/,
         from: /sheet: weights\.waterTank/,
@@ -294,6 +356,11 @@ const subjects: readonly Subject[] = [
         says: /^left side carries less: 70 kPa lower/,
         high: '44 kPa',
         from: /an estimate, no source/,
+      },
+      {
+        notes: ['what does 200 L of water do'],
+        says: /^200 L of water weighs 200 kg: up to 40 kPa more in one side's bellows/,
+        from: /sheet: springs\.area/,
       },
       {
         notes: ['how much load at 400 kpa'],
@@ -311,6 +378,17 @@ const subjects: readonly Subject[] = [
         says: /^coach as a whole: 1\/16 in low all round, 3\/16 in nose up \(front against rear\), 5\/16 in leaning left \(side against side\), 7\/16 in twisted \(left front and right rear up\)/,
         from: /sheet: heights/,
         picture: 'plan',
+      },
+      {
+        notes: ['LF 15 1/4 RF 14 1/2 LR 13 3/4 RR 13 3/4, left bag 50, right bag 64, floor level'],
+        says: /^coach as a whole: right front alone is off, 3\/4 in low: /,
+        from: /sheet: heights/,
+        picture: 'plan',
+      },
+      {
+        notes: ['LR 13 1/4 RR 13 3/4', 'how many degrees does it lean'],
+        says: /^rear leans left: left side 1\/2 in lower \(lean 0\.4 deg\)/,
+        from: /sheet: alignment\.track/,
       },
       {
         notes: ['LR 13 1/4'],
@@ -395,6 +473,32 @@ const subjects: readonly Subject[] = [
         from: /sheet: alignment\.thrust/,
       },
       {
+        notes: ['toe lr front wheel 1/8 in over 24 in'],
+        says: /toe 0\.30 deg in: should be -0\.05 to 0\.10 deg/,
+        low: '-0.05 deg',
+        high: '0.10 deg',
+        from: /sheet: alignment\.toe/,
+        picture: 'strip',
+      },
+      {
+        notes: ['total toe rear 3/8 in'],
+        says: /^rear pair: total toe 0\.69 deg in: should be -0\.10 to 0\.20 deg/,
+        low: '-0.10 deg',
+        high: '0.20 deg',
+        from: /sheet: alignment\.toe/,
+        picture: 'strip',
+      },
+      {
+        notes: ['what is 12 minutes of toe in inches'],
+        says: /^12 minutes of arc over 31 in is 0\.108 in/,
+        from: /geometry/,
+      },
+      {
+        notes: ['shimmed lr fwd wheel'],
+        says: /^after shims: roll the coach its length, then toe and camber of that wheel again/,
+        from: /common practice/,
+      },
+      {
         notes: ['what is 1/8 in over 41 in in degrees'],
         says: /is 0\.175 degrees \(10\.5 minutes of arc\)/,
         from: /geometry/,
@@ -406,6 +510,16 @@ const subjects: readonly Subject[] = [
         says: /^left rear aft wheel: add 0\.5 mm front top, 2\.0 mm front bottom, 1\.0 mm \+ 0\.5 mm rear bottom/,
         from: /sheet: alignment\.bracket\.most/,
         picture: 'bracket',
+      },
+      {
+        notes: ['toe rr aft 3 mm in over 812 mm'],
+        says: /toe 0\.21 deg in: should be -0\.05 to 0\.08 deg/,
+        from: /sheet: alignment\.toe/,
+      },
+      {
+        notes: ['what do i recheck after the shims'],
+        says: /^after shims: roll the coach its length/,
+        from: /common practice/,
       },
       {
         notes: ['toe rr aft wheel 1 mm out'],
@@ -467,6 +581,17 @@ const subjects: readonly Subject[] = [
         from: /sheet: electrics\.drop/,
       },
       {
+        notes: ['what awg for 22 amps over 20 ft'],
+        says: /^AWG 8 or thicker: 0\.55 V lost at 22 A, 0\.60 V allowed/,
+        from: /sheet: electrics\.drop/,
+      },
+      {
+        notes: ['12.5 at battery, 12.4 at relay, 10.4 at motor, 22 amps, pump running', 'which leg is bad'],
+        says: /^relay to motor loses 2\.0 V, should be about 0\.3 V: the bad leg/,
+        from: /copper/,
+        picture: 'legs',
+      },
+      {
         notes: ['what does the copper lose at 22 amps'],
         says: /^0\.41 V lost in good copper at 22 A, 0\.6 V allowed/,
         from: /sheet: electrics\.feed/,
@@ -492,6 +617,11 @@ const subjects: readonly Subject[] = [
         says: /^relay to motor loses 1\.4 V, should be about 0\.3 V: the bad leg/,
         from: /copper/,
         picture: 'legs',
+      },
+      {
+        notes: ['smallest cable for 27 A over 10 m'],
+        says: /^AWG 4 or thicker: 0\.44 V lost at 27 A, 0\.50 V allowed/,
+        from: /sheet: electrics\.drop/,
       },
       {
         notes: ['24 amps at motor'],
@@ -520,6 +650,11 @@ const subjects: readonly Subject[] = [
         notes: ['80 F, 70 % humidity, pump on 2 min off 30 min', 'drained 2 qt of water'],
         says: /^2 qt of water drained, 29 fl oz to be expected: more than the air can have brought/,
         from: /water that the air/,
+      },
+      {
+        notes: ['85 F, 80 % humidity', 'will it freeze tonight'],
+        says: /^at 85 F nothing freezes now; how cold will it get tonight\?/,
+        from: /clear night/,
       },
       { notes: ['28 F tonight'], says: /freezes at 28 F: drain the tank/, low: '32.0 F', from: /0 C \(32 F\)/ },
     ],
@@ -597,6 +732,7 @@ const subjects: readonly Subject[] = [
         says: /next due on 6 Apr 2027 or at 93200 km, whichever comes first/,
         from: /sheet: service/,
       },
+      { notes: ['when do i drain the tank'], says: /^drain the tank: every 14 d; not known/, from: /sheet: service/ },
       { notes: ['drained the tank', 'what is due'], says: /drain the tank: due 20 Oct 2026/, from: /sheet: service/ },
     ],
   },

@@ -64,19 +64,21 @@ const one = (c: Case, fact: ReadingFact, side: 'left' | 'right'): Finding => {
   const nominal = nominalOf(heightRange(c, `${side}Rear`));
   const notes = carried ? [carried.note] : [];
   const low = height && nominal !== null && heightValue(height) < nominal - 2 * tapeHalf(c, height);
-  if (low && Math.abs(height.at - fact.at) < 3_600_000)
-    notes.push(
-      range?.low && p >= range.low.si
-        ? `low at full pressure (${height.id}): it carries its load and stands where the valve or its link leaves it`
+  // low at high pressure is not low at low pressure
+  const standing =
+    !low || Math.abs(height.at - fact.at) >= 3_600_000
+      ? null
+      : range?.low && p >= range.low.si
+        ? 'low at full pressure: it carries its load and stands where the valve or its link leaves it'
         : range?.low
-          ? `low at low pressure (${height.id}): on its stops, or the load stands on something else`
-          : `stands low (${height.id})`,
-    );
+          ? 'low at low pressure: on its stops, or the load stands on something else'
+          : 'it stands low';
+  if (standing) notes.push(`${standing} (${side} rear at ${typed(height!.amount.v)}, ${height!.id})`);
   return againstRange(fact, range, {
     key: `pressure@${side} bellows`,
     name: `${side} bellows pressure`,
     words: (text, verdict, limits) =>
-      `${side} bellows ${text}${verdict === 'no limit' ? '' : verdict === 'within' ? `, within ${limits}` : `, ${verdict}: should be ${limits} as the coach is weighed`}`,
+      `${side} bellows ${text}${verdict === 'no limit' ? '' : verdict === 'within' ? `, within ${limits}` : `, ${verdict}: should be ${limits} as the coach is weighed`}${standing ? `; ${standing}` : ''}`,
     formula: 'pressure times area times lever carries the side; against what the sheet gives as weighed',
     inputs: carried?.inputs ?? [],
     notes,

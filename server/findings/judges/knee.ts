@@ -1,13 +1,13 @@
 /** Where the tank's fall stops: the best clue there is. Needs four readings or more of one standing. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { kneeOf } from '../../core/fall-shape.ts';
-import { higherBellows } from '../bellows-pressure.ts';
 import { type Case, type Judge, atmosphereOf, physics, sheetInput } from '../case.ts';
 import { heightRange, heightValue } from '../corner-sheet.ts';
 import type { Finding } from '../finding.ts';
 import { clock, shown } from '../show.ts';
 import { divisionOf, episodeOf, fitPoints, tankSide } from '../tank-episode.ts';
 import { seesFall } from '../tank-state.ts';
+import { settledBy, stoppedAt } from '../where-it-stops.ts';
 
 /** Rear sides read low since the fall began. */
 const sidesDown = (c: Case, since: number): 'up' | 'down' | null => {
@@ -37,11 +37,10 @@ const judgeKnee = (c: Case, last: ReadingFact): Finding | null => {
   const knee = empty ? null : kneeOf(readings, atmosphere);
   if (!knee && !empty) return null;
   const at = knee?.at ?? 0;
-  const bellows = higherBellows(c);
-  const { protection } = c.sheet.supply ?? {};
-  const near = (p: number): boolean => Math.abs(at - p) <= Math.max(1.5 * step, 0.08 * p);
-  const atBellows = bellows !== null && !empty && near(bellows.p);
-  const atProtection = protection !== undefined && !empty && near(protection.si);
+  const { bellows, protection, ...stop } = stoppedAt(c, at, step);
+  const atBellows = !empty && stop.atBellows;
+  const atProtection = !empty && stop.atProtection;
+  const heat = !empty && settledBy(c, episode.points[0]!.p, at, step, atmosphere);
   const sides = sidesDown(c, episode.points[0]!.at);
   const watched = seesFall(c, episode.state);
   const outcome = empty
@@ -61,7 +60,9 @@ const judgeKnee = (c: Case, last: ReadingFact): Finding | null => {
         ? "at the protection valve's setting: the leak is behind that valve"
         : atBellows
           ? `at bellows pressure${sides === 'up' ? ', the sides still up: an inlet seat' : sides === 'down' ? ', a side down: its bellows or exhaust seat' : ': look at the heights now'}`
-          : 'and holds there';
+          : heat
+            ? 'and holds there: no more than hot air takes as it cools, and no place where a leak would stop'
+            : 'and holds there';
   return {
     key: 'fall stops@tank',
     verdict: 'no limit',

@@ -110,13 +110,21 @@ const attitude = (c: Case, set: Partial<Record<Corner, ReadingFact>>): Finding |
   say(2 * a.twist, 'twisted (left front and right rear up)', 'twisted (right front and left rear up)');
   const tolerance = Math.max(...corners.map((k) => c.sheet.heights?.[k]?.tolerance.si ?? half));
   const worst = Math.max(...Object.values(a).map((v) => Math.abs(v)));
+  // one corner off its height is a quarter of itself in each of the four: named, so that it does not hide in them
+  const away = corners.filter((k) => Math.abs(off[k]) > 2 * half);
+  const alone = away.length === 1 && corners.every((k) => k === away[0] || Math.abs(off[k]) <= half) ? away[0]! : null;
+  const aloneOut = alone !== null && Math.abs(off[alone]) > (c.sheet.heights?.[alone]?.tolerance.si ?? half);
+  const lone =
+    alone === null
+      ? ''
+      : `${cornerPlace[alone]} alone is off, ${size(off[alone], unit, half)} ${off[alone] < 0 ? 'low' : 'high'}: `;
   return {
     key: 'attitude@coach',
-    verdict: worst > tolerance ? 'high' : 'within',
+    verdict: worst > tolerance || aloneOut ? 'high' : 'within',
     words:
       parts.length === 0
         ? 'coach stands level and at height'
-        : `coach as a whole: ${parts.join(', ')}; the most of these moves a corner by ${size(worst, unit, half / 2)}`,
+        : `coach as a whole: ${lone}${parts.join(', ')}; the most of these moves a corner by ${size(worst, unit, half / 2)}`,
     amount: shown(worst, unit, half / 2, { difference: true }),
     limit: {
       high: shown(tolerance, unit, half, { difference: true }),

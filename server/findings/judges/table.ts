@@ -13,10 +13,12 @@ import { overnight } from './overnight.ts';
 import { plainRanges } from './plain-ranges.ts';
 import { pressureSwitch } from './pressure-switch.ts';
 import { pumpUp } from './pump-up.ts';
+import { recheck } from './recheck.ts';
 import { service } from './service.ts';
 import { shims } from './shims.ts';
 import { sideToSide } from './side-to-side.ts';
 import { tankLeak } from './tank-leak.ts';
+import { tankOvernight } from './tank-overnight.ts';
 import { tankPressure } from './tank-pressure.ts';
 import { temperature } from './temperature.ts';
 import { tyres } from './tyres.ts';
@@ -26,6 +28,7 @@ import { wheels } from './wheels.ts';
 
 export const judges: readonly Judge[] = [
   tankLeak,
+  tankOvernight,
   knee,
   bellowsLeak,
   overnight,
@@ -47,5 +50,6 @@ export const judges: readonly Judge[] = [
   temperature,
   water,
   plainRanges,
+  recheck,
   service,
 ];

@@ -20,6 +20,7 @@ import {
 } from '../tank-episode.ts';
 import { switchRange } from './tank-pressure.ts';
 import { fallFinding } from '../tank-fall.ts';
+import { mostByCooling, settledBy } from '../where-it-stops.ts';
 
 /** Cooling between first and last reading, where both temperatures are known: ratio T/T0 at each point. */
 const cooling = (c: Case, points: readonly Timed[]): { factor: (at: number) => number; note: string } | null => {
@@ -42,9 +43,6 @@ const cooling = (c: Case, points: readonly Timed[]): { factor: (at: number) => n
     note: `cooling taken out by Gay-Lussac: ${typed(a.amount.v)} at the start (${a.id}), ${typed(b.amount.v)} at the end (${b.id})`,
   };
 };
-
-/** Air pumped 25 K over what is around it cools by 25 / 300. An estimate of ours. */
-const mostByCooling = 0.08;
 
 /** Hot air: readings sooner after pumping than it takes to settle are left out, or waited for. */
 const settled = (
@@ -102,8 +100,16 @@ const judgeEpisode = (c: Case, last: ReadingFact): Finding[] => {
   const { p: atmosphere, input } = atmosphereOf(c);
   // Past a knee the fall says nothing of the rate.
   const stop = kneeOf(fitPoints(points), atmosphere);
-  const falling = stop ? points.slice(0, stop.from) : points;
-  if (stop)
+  const heat = stop !== null && settledBy(c, points[0]!.p, stop.at, divisionOf(c, points[stop.from]!.fact), atmosphere);
+  // What hot air took as it settled is no leak: what the tank does after it counts.
+  const falling = stop ? (heat ? points.slice(stop.from) : points.slice(0, stop.from)) : points;
+  if (heat)
+    notes.splice(
+      0,
+      notes.length,
+      `readings before ${clock(points[stop.from]!.at, c.standing.zone)} left out: the fall stopped where no leak would, hot air settling`,
+    );
+  else if (stop)
     notes.push(
       `readings from ${clock(points[stop.from]!.at, c.standing.zone)} on left out: the fall has stopped there`,
     );
@@ -118,19 +124,23 @@ const judgeEpisode = (c: Case, last: ReadingFact): Finding[] => {
       atmosphereInput: input,
       notes: [...notes, ...(cool ? [cool.note] : [])],
       because: [...new Set(falling.map((p) => p.fact.id))],
-      stopped: stop !== null,
+      stopped: stop !== null && !heat,
     }),
   ];
 };
 
 /** "drops 6 psi in 10 min": two readings, the later one at the tank's last known pressure where there is one. */
-const saidFall = (c: Case, fact: ReadingFact): Finding[] => {
+export const saidFall = (
+  c: Case,
+  fact: ReadingFact,
+  began?: { readonly at: number; readonly reading: ReadingFact },
+): Finding[] => {
   if (!fact.over || fact.over.v.si <= 0) return [];
   const fall = middle(fact.amount.v);
   const state = stateAt(c, fact);
-  const known = latest(c, 'pressure', tankSide);
+  const known = began?.reading ?? latest(c, 'pressure', tankSide);
   const cutOut = switchRange(c, 'cut-out');
-  const start = known ? middle(known.amount.v) : (cutOut?.high?.si ?? null);
+  const start = began?.at ?? (known ? middle(known.amount.v) : (cutOut?.high?.si ?? null));
   const { p: atmosphere, input } = atmosphereOf(c);
   if (!known && start !== null && fall > start)
     throw new ImpossibleInput('fall', fall, (write) => `it cannot be more than the ${write(start)} of cut-out`);

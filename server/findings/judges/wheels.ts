@@ -19,6 +19,7 @@ import {
   sheetSource,
   spread,
   touched,
+  verdictOf,
 } from '../case.ts';
 import type { Finding } from '../finding.ts';
 import { limitOf, rangeInputs, stripOf } from '../limits.ts';
@@ -115,7 +116,9 @@ const one = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): Finding => {
   const degrees = shown(Math.abs(read.angle), 'deg', read.pm / 2).text;
   const length = sheetUnit('length', c.sheet);
   const span = what === 'toe' ? read.diameter : (c.sheet.tyres?.rim?.si ?? read.diameter);
-  const notes = [`${shown(Math.abs(read.angle), 'arcmin', Math.max(read.pm, 0.00015)).text} of arc`];
+  const notes = [
+    `${shown(Math.abs(read.angle), 'arcmin', Math.max(read.pm, 0.00015)).text.replace('arcmin', 'minutes')} of arc`,
+  ];
   if (span !== null && what === 'toe')
     notes.push(
       `${shown(Math.abs(offsetOver(read.angle, si<Length>(span))), length, Math.max(0.0001, read.pm * span), { difference: true }).text} over ${shown(span, length, 0.0005).text}`,
@@ -187,6 +190,48 @@ const pair = (c: Case, fact: ReadingFact): Finding | null => {
   };
 };
 
+/** Total toe of a pair, measured across both wheels: twice the limits of one. */
+const total = (c: Case, fact: ReadingFact): Finding => {
+  const read = wheelAngle(c, fact, 'toe');
+  const name = fact.where.v.replace(/ (?:wheel|axle|tyre)$/, '') || 'axle';
+  const base = { key: `total toe@${name}`, because: [fact.id] };
+  if ('missing' in read)
+    return {
+      ...base,
+      verdict: 'no limit',
+      words: `total toe ${typed(fact.amount.v)} of the ${name} pair: no angle without the diameter`,
+      why: { formula: 'angle = atan(x / D)', inputs: [inputOf('toe', fact)], source: physics('geometry'), notes: [] },
+      wants: read.missing,
+    };
+  const wheel = wheelRange(c, 'toe', fact.where.v);
+  const twice = (a: Range['low']): Range['low'] =>
+    a && dimensionOf(a.unit) === 'angle'
+      ? { ...a, si: 2 * a.si, pm: 2 * a.pm, text: shown(2 * a.si, 'deg', 0.0005).text }
+      : undefined;
+  const [low, high] = [twice(wheel?.low), twice(wheel?.high)];
+  const range: Range | null = wheel && low && high ? { low, high, source: wheel.source, because: wheel.because } : null;
+  const verdict = verdictOf(read.angle, read.pm, range);
+  const degrees = shown(Math.abs(read.angle), 'deg', read.pm / 2).text;
+  const limits = range ? `${range.low!.text.replace(' deg', '')} to ${range.high!.text}` : '';
+  return {
+    ...base,
+    verdict,
+    words: `${name} pair: total toe ${degrees} ${way('toe', read.angle)}${verdict === 'within' ? `, within ${limits}` : range ? `: should be ${limits}` : ''}; measure each wheel to the frame's centreline: a total hides a pair that points aside`,
+    amount: shown(read.angle, 'deg', read.pm),
+    ...(range ? { limit: limitOf(range, 'deg') } : {}),
+    because: [fact.id, ...(range?.because ?? [])],
+    why: {
+      formula: 'total = left + right = atan(x / D), against twice the limits of one wheel',
+      inputs: [...read.inputs, ...rangeInputs(range, 'deg')],
+      source: range?.source ?? physics('geometry'),
+      notes: [
+        `each wheel has half of it, ${shown(Math.abs(read.angle) / 2, 'deg', read.pm / 2).text}, only where the pair stands straight`,
+      ],
+    },
+    drawing: stripOf(range, 'deg', [{ si: read.angle, pm: read.pm, label: degrees }]),
+  };
+};
+
 export const wheels: Judge = {
   subject: 'toe and camber',
   judge: (c) => {
@@ -200,6 +245,7 @@ export const wheels: Judge = {
         out.push(both);
       }
     }
+    for (const fact of touched(c, 'toe').filter((f) => !isWheel(f))) out.push(total(c, fact));
     for (const fact of touched(c, 'camber').filter(isWheel)) out.push(one(c, fact, 'camber'));
     return out;
   },

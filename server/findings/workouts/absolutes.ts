@@ -26,8 +26,11 @@ const work = (q: Question): Worked | null => {
   const up = absolute(si(p.si), atmosphere);
   const down = p.si > atmosphere ? gaugeOf(si(p.si), atmosphere) : null;
   const name = p.text.replace(/\s*(?:absolute|abs)\b/i, '');
+  const wanted = /\b(?:in|to|as)(?: an?)? (psi|kpa|bar)\b/.exec(q.words)?.[1];
+  const other: Unit | null = wanted === 'kpa' ? 'kPa' : wanted === 'psi' || wanted === 'bar' ? wanted : null;
+  const also = other && other !== p.unit ? ` (${text(up, other)})` : '';
   return {
-    words: `${name} on the gauge is ${text(up, p.unit)} absolute ${where}`,
+    words: `${name} on the gauge is ${text(up, p.unit)} absolute${also} ${where}`,
     lines: [
       `the atmosphere ${where} is ${text(atmosphere, p.unit)} absolute: absolute = gauge + atmosphere`,
       down === null

@@ -11,9 +11,23 @@ import { stackText } from '../shim-text.ts';
 import { sheetUnit, shown } from '../show.ts';
 import { amountInput, bare, lengthUnit, type Question, said, type Workout, type Worked } from './question.ts';
 
+/** "12 minutes" of toe are of arc. */
+const ofArc = (q: Question): Amount | undefined => {
+  const [time] = said(q, 'duration');
+  if (time?.unit !== 'min' || !/\btoe|camber|\bover\b|\barc\b/.test(q.words)) return undefined;
+  const minutes = time.si / 60;
+  return {
+    ...time,
+    si: stepToSi(minutes / 60, 'deg'),
+    pm: stepToSi(0.5 / 60, 'deg'),
+    unit: 'arcmin',
+    text: `${minutes} minutes of arc`,
+  };
+};
+
 const convert = (q: Question): Worked | null => {
   const lengths = said(q, 'length');
-  const [angle] = said(q, 'angle');
+  const angle = said(q, 'angle')[0] ?? ofArc(q);
   const spanAmount = angle ? lengths[0] : lengths[1];
   const rim = /camber|rim/.test(q.words);
   const onSheet = rim ? q.c.sheet.tyres?.rim : q.c.sheet.tyres?.diameter;

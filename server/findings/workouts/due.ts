@@ -26,7 +26,11 @@ const line = (q: Question, row: DueItem): string => {
 export const due: Workout = {
   subject: 'service',
   work: (q) => {
-    if (!/\bdue\b|service|interval|how often|next (?:drain|filter|service)|last (?:done|changed|drained)/.test(q.words))
+    if (
+      !/\bdue\b|service|interval|how often|when (?:do|should|must) (?:i|we)\b|next (?:drain|filter|service)|last (?:done|changed|drained)/.test(
+        q.words,
+      )
+    )
       return null;
     if (!q.c.sheet.service)
       return {

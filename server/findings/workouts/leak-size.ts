@@ -42,9 +42,23 @@ export const howLong: Workout = {
           'or type the fall: "drops 6 psi in 10 min", "down 2 in in 14 h"',
         ],
       };
+    const lasts = first.why.notes.filter((n) => /after|down to|empty|interval/.test(n));
+    // what was asked comes first
+    const asked = /cut.?in|pump (?:comes|starts|kicks)/.test(q.words)
+      ? lasts.find((n) => n.includes('down to cut-in'))
+      : /empty|zero|gone/.test(q.words)
+        ? lasts.find((n) => n.startsWith('empty'))
+        : /stops|bump|bottom|ground|floor/.test(q.words) && first.key.startsWith('tank')
+          ? lasts
+              .find((n) => n.includes('down to bellows'))
+              ?.replace(
+                /^.*? in (.*?);.*$/,
+                'not before the tank is down at bellows pressure, in $1; then the side that leaks sinks: tape it, half an hour apart, to know how fast',
+              )
+          : undefined;
     return {
-      words: first.words,
-      lines: [...first.why.notes.filter((n) => /after|down to|empty|interval/.test(n)), ...rest.map((f) => f.words)],
+      words: asked ?? first.words,
+      lines: [...(asked ? [first.words] : []), ...lasts.filter((n) => n !== asked), ...rest.map((f) => f.words)],
       why: first.why,
       ...(first.drawing ? { drawing: first.drawing } : {}),
       ...(first.wants ? { wants: first.wants } : {}),
@@ -68,11 +82,15 @@ const flows = (c: Case): Flow[] => {
   const volume = joinedVolume(c, c.standing.state.panel);
   const fall = falls[0];
   if (fall?.amount && volume) {
+    // the rate is that of the middle of the fall, so is the pressure behind it
+    const read = c.facts.flatMap((f) =>
+      f.is === 'reading' && f.what.v === 'pressure' && fall.because.includes(f.id) ? [middle(f.amount.v)] : [],
+    );
     const now = latest(c, 'pressure', tankSide);
     out.push({
       where: 'tank',
       q: freeAirOfFall(fall.amount.si, volume.v, atmosphere),
-      p: now ? middle(now.amount.v) : 7e5,
+      p: read.length > 1 ? (Math.max(...read) + Math.min(...read)) / 2 : now ? middle(now.amount.v) : 7e5,
       inputs: [{ name: 'fall', text: fall.amount.text, from: fall.because.join(', ') }, ...volume.inputs, input],
       because: fall.because,
     });
@@ -146,7 +164,9 @@ export const leakSize: Workout = {
   work: (q) => {
     const soap = /soap|bubble/.test(q.words) && /show|see|find|will|enough/.test(q.words);
     const ear = /\bhear|heard|hiss|audible/.test(q.words);
-    const big = /how (?:big|bad|much|large|fast)|\bhole\b/.test(q.words) && /leak|hole|lose|losing/.test(q.words);
+    const big =
+      (/how (?:big|bad|much|large|fast)|\bhole\b/.test(q.words) && /leak|hole|lose|losing/.test(q.words)) ||
+      /how (?:many|much) (?:scfm|cfm|lpm|lit(?:re|er)s a minute)/.test(q.words);
     if (!soap && !ear && !big) return null;
     if (big) {
       const straight = fromFall(q);
@@ -165,7 +185,7 @@ export const leakSize: Workout = {
     const seconds = inchBubble / first.q;
     const soapWords =
       first.q >= soapShows
-        ? `soap will show it: a 1 in (25 mm) bubble in about ${seconds < 1 ? 'less than a second' : spell(seconds)}, if it is all at one place`
+        ? `soap will show it: a 1 in (25 mm) bubble in ${seconds < 1 ? 'less than a second' : `about ${spell(seconds)}`}, if it is all at one place`
         : 'soap may not show it: less than about 1 ml a minute';
     const earWords = first.q >= heard ? 'you should hear it in a quiet shop' : 'too little to hear';
     return {
@@ -173,12 +193,12 @@ export const leakSize: Workout = {
         ? soapWords
         : ear
           ? `${earWords}; ${soapWords}`
-          : `${first.where}: ${flowText(first.q, q.c)} of free air, one hole of ${holeText(first.q, first.p, q.c)}`,
+          : `${first.where}: ${flowText(first.q, q.c)} of free air, one hole of ${holeText(first.q, first.p, q.c)}, sharp edge`,
       lines: [
-        ...known.map(
+        ...(soap || ear ? known : known.slice(1)).map(
           (f) => `${f.where}: ${flowText(f.q, q.c)} of free air, one hole of ${holeText(f.q, f.p, q.c)}, sharp edge`,
         ),
-        ...(soap ? [earWords] : [soapWords]),
+        ...(soap ? [earWords] : ear ? [] : [soapWords, earWords]),
         'no bubbles is weak evidence: a leak only past an exhaust seat, a crimp turned away, or one that opens under way shows none',
       ],
       why: {

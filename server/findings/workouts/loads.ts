@@ -33,7 +33,11 @@ const needArea: Worked = {
 const pressureOf = (mass: number, side: Side): number => pressureFor(si((mass * gravity) / side.lever), si(side.area));
 
 const waterTank = (q: Question): Worked | null => {
-  if (!/(?:water|fresh).*tank|tank.*(?:water|fresh)|full (?:of )?(?:water|fresh)/.test(q.words)) return null;
+  const carried = said(q, 'volume')[0];
+  const inTank = /(?:water|fresh).*tank|tank.*(?:water|fresh)|full (?:of )?(?:water|fresh)/.test(q.words);
+  // more water than the air tank holds is a load
+  const load = carried && /\bwater\b/.test(q.words) && carried.si > (q.c.sheet.supply?.tank?.si ?? Infinity);
+  if (!inTank && !load) return null;
   // a pump-up with water in the air tank is another sum
   if (/\btakes?\b|pump/.test(q.words)) return null;
   const volume = said(q, 'volume')[0] ?? q.c.sheet.weights?.waterTank;
@@ -49,7 +53,7 @@ const waterTank = (q: Question): Worked | null => {
   const unit = sheetUnit('pressure', q.c.sheet);
   const weight = sheetUnit('mass', q.c.sheet);
   return {
-    words: `full it weighs ${shown(mass, weight, 2).text}: up to ${shown(pressureOf(mass, side), unit, 1500).text} more in one side's bellows if it all stands there, ${shown(pressureOf(mass / 2, side), unit, 1500).text} in each if it is shared`,
+    words: `${carried ? `${carried.text} of water weighs` : 'full it weighs'} ${shown(mass, weight, 2).text}: up to ${shown(pressureOf(mass, side), unit, 1500).text} more in one side's bellows if it all stands there, ${shown(pressureOf(mass / 2, side), unit, 1500).text} in each if it is shared`,
     lines: [
       'the valves keep the height; the pressure shows the load',
       "weigh and measure with it as the sheet's figures were taken",
@@ -115,7 +119,9 @@ const frequency = (q: Question): Worked | null => {
 };
 
 const load = (q: Question): Worked | null => {
-  if (!/\bload|weigh|heavy|carr(?:y|ies)/.test(q.words)) return null;
+  const [asked] = said(q, 'mass');
+  if (!/\bload|weigh|heavy|carr(?:y|ies)/.test(q.words) && !(asked && /pressure|\bpsi\b|\bkpa\b|\bbar\b/.test(q.words)))
+    return null;
   const side = sideOf(q);
   if (!side) return needArea;
   const [mass] = said(q, 'mass');

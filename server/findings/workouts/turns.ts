@@ -4,6 +4,7 @@ import { si } from '../../core/quantity.ts';
 import { stepToSi } from '../../core/units.ts';
 import { middle, physics, practice, sheetInput } from '../case.ts';
 import { cornerOf, heightRange, heightValue, nominalOf } from '../corner-sheet.ts';
+import { judge } from '../judge.ts';
 import { quarterTurns, sheetUnit, shown } from '../show.ts';
 import { amountInput, bare, lengthUnit, type Question, said, type Workout, type Worked } from './question.ts';
 
@@ -55,6 +56,18 @@ const order: Worked = {
     source: practice(),
     notes: [],
   },
+};
+
+/** Lean of each end as last taped. */
+const leans = (q: Question): Worked | null => {
+  const found = judge(q.c.facts, q.c.standing, q.c.sheet).filter((f) => /^side to side@(?:front|rear)$/.test(f.key));
+  const said = found.map((f) => {
+    const degrees = f.why.notes.find((n) => n.startsWith('lean '));
+    return `${f.words}${degrees ? ` (${degrees.replace(/,.*/, '')})` : ''}`;
+  });
+  const [first, ...rest] = said;
+  if (!first) return { words: 'not known yet: tape left and right of one end', lines: ['"LR 13 1/4 RR 13 3/4"'] };
+  return { words: first, lines: rest, why: found[0]!.why };
 };
 
 const torsion = (q: Question, h: Change): Worked => {
@@ -131,6 +144,7 @@ export const turns: Workout = {
         },
       };
     }
+    if (/\blean|tilt/.test(q.words) && /degree|how (?:much|far)/.test(q.words)) return leans(q);
     if (/\border\b/.test(q.words) && /\b(?:adjust|set|heights?|level|align|correct|do)\b/.test(q.words)) return order;
     const ofArm = /\barm\b|\blink|\brod\b|linkage/.test(q.words);
     const ofBar = /torsion|adjuster/.test(q.words);

@@ -18,6 +18,13 @@ const freezes = (q: Question): Worked | null => {
       wants: { field: 'ambient', question: 'How cold will it get tonight?' },
     };
   const text = told?.text ?? typed(read!.amount.v);
+  // the day's warmth says nothing of the night
+  if (!told && t > 276.15)
+    return {
+      words: `at ${text} nothing freezes now; how cold will it get tonight?`,
+      lines: ['a clear night falls far below the day: drain the tank where it may come near freezing'],
+      wants: { field: 'ambient', question: 'How cold will it get tonight?' },
+    };
   return {
     words:
       t <= 273.15

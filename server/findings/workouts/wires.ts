@@ -4,7 +4,9 @@ import { chargeBand, restedTables } from '../../core/battery.ts';
 import { positive, si } from '../../core/quantity.ts';
 import { dropOf, gaugeName, smallestWireFor, wireResistance } from '../../core/wire.ts';
 import { type Input, latest, middle, physics } from '../case.ts';
+import { judge } from '../judge.ts';
 import { shown, typed } from '../show.ts';
+import { asWorked } from './suppose.ts';
 import { type Question, amountInput, said, type Workout, type Worked } from './question.ts';
 
 /** Critical circuits on 12 V: 3 % (marine and trade practice; from memory). */
@@ -158,9 +160,20 @@ const batteryAt = (q: Question): Worked | null => {
   };
 };
 
+/** The legs as last read. */
+const guilty = (q: Question): Worked =>
+  asWorked(judge(q.c.facts, q.c.standing, q.c.sheet).filter((f) => f.key === 'legs@circuit')) ?? {
+    words: 'not known yet: read the volts at both ends of each leg, pump running, at the same moment',
+    lines: [
+      '"12.5 at battery, 12.4 at relay, 10.4 at motor, 22 amps, pump running"',
+      '"drop on ground 0.3 v, 22 amps"',
+    ],
+  };
+
 export const wires: Workout = {
   subject: 'electrics',
   work: (q) => {
+    if (/\bleg\b/.test(q.words) && /\b(?:which|bad|guilty|worst)\b/.test(q.words)) return guilty(q);
     const awg = gaugeIn(q.words);
     const wire = /\bwire|cable\b|\bawg\b/.test(q.words) || awg !== null;
     const loses = /\b(?:drop|lose|loss|lost)\b/.test(q.words);
