@@ -11,11 +11,13 @@ import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { midway } from './midway.ts';
 import { clauseAround, reported } from './deed.ts';
+import { evened, ledBack } from './even.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { overPressure } from './over-pressure.ts';
-import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
+import { leadOf, type Lead } from './leads.ts';
+import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
@@ -245,12 +247,27 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   return out;
 };
 
+/** What comes after a greeting or a job's number is the note; a greeting is answered too. */
+const afterLead = (text: string, lead: Lead, context: Context): Reading => {
+  const rest = moved(read(text.slice(lead.length), context), lead.length);
+  const greets = lead.greeting && !rest.asks.some((a) => a.ask === 'talk');
+  return {
+    ...rest,
+    asks: greets ? [plainAsk('talk', text.slice(...lead.greeting), lead.greeting), ...rest.asks] : rest.asks,
+    unread: lead.reference ? [lead.reference, ...rest.unread] : rest.unread,
+  };
+};
+
 /**
  * Reads `text` as `context` frames it. Total: never throws, whatever the text; a note it cannot read comes back as
  * unread from end to end.
  */
 export const read = (text: string, context: Context): Reading => {
   try {
+    const even = evened(text);
+    if (even) return ledBack(read(even.text, context), even.at);
+    const lead = context.open ? null : leadOf(text);
+    if (lead) return afterLead(text, lead, context);
     if (text.length <= pieceLength) return readSafely(text, context);
     return joinPieces(
       context.note,
