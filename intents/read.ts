@@ -16,7 +16,7 @@ import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { overPressure } from './over-pressure.ts';
-import { leadOf, type Lead } from './leads.ts';
+import { leadOf, tailAt, type Lead } from './leads.ts';
 import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
@@ -268,6 +268,8 @@ export const read = (text: string, context: Context): Reading => {
     if (even) return ledBack(read(even.text, context), even.at);
     const lead = context.open ? null : leadOf(text);
     if (lead) return afterLead(text, lead, context);
+    const end = tailAt(text);
+    if (end < text.length) return read(text.slice(0, end), context);
     if (text.length <= pieceLength) return readSafely(text, context);
     return joinPieces(
       context.note,

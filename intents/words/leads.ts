@@ -14,3 +14,9 @@ export const greeted = 'all|everyone|everybody|mate|boss|chief|gaffer|team|guys|
 
 /** Numbers of the shop's own: they name the job, not a reading. */
 export const references = 'job|ro|wo|work order|order|ticket|unit|fleet|card|bay';
+
+/** What a note may end with and that says nothing of the coach. */
+export const tailWords =
+  'thanks|thank you|many thanks|thanks mate|thanks boss|cheers|cheers mate|thx|tks|ta|lol|haha|btw|by the way|fyi|atm|at the moment|for now|pls note|please note|over and out|just so you know|for info|for your info|for the record|will call later|talk later|call you later|back later|speak later';
+/** Only after a comma: bare they may be another word. */
+export const tailMarked = 'over|mate|boss|chief|lads|guys|so yeah|anyway|i think thats it|thats it|thats all|thats all for now|more later|that is all|end of note|end';
