@@ -24,7 +24,8 @@ const readsNext = (items: readonly Item[], i: number): boolean => {
   return false;
 };
 
-export const settle = (given: readonly Item[], text: string, context: Context): Settled[] => {
+/** Each item of a sentence in one sense. */
+const senses = (given: readonly Item[], text: string, context: Context): Settled[] => {
   const items = joinSplitVerbs(given);
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
@@ -97,7 +98,11 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     if (['rh', 'r', 'l', 'l/r', 'ps'].includes(item.phrase)) place.bare = item.phrase as 'r' | 'l' | 'rh';
     raw.push(place);
   });
-  dottedTimes(raw, text);
+  return raw;
+};
+
+/** What neighbours of one sentence make together. */
+const together = (raw: Settled[], text: string, context: Context): Settled[] => {
   const out = joinNeighbours(raw);
   takenOff(out);
   return located(inAndOut(out, context), text).map((item): Settled => {
@@ -106,4 +111,21 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     // which of the two wheels, and nothing else named: the wheel itself
     return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : p };
   });
+};
+
+/** Cut after each hard separator. */
+const bySentence = <T extends Item | Settled>(items: readonly T[]): T[][] => {
+  const out: T[][] = [[]];
+  for (const item of items) {
+    out.at(-1)!.push(item);
+    if (item.k === 'sep' && item.hard) out.push([]);
+  }
+  return out.filter((sentence) => sentence.length > 0);
+};
+
+/** Sentence by sentence: a word that begins one stands at a beginning, whatever came before. */
+export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
+  const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, context));
+  dottedTimes(raw, text);
+  return bySentence(raw).flatMap((sentence) => together(sentence, text, context));
 };
