@@ -54,6 +54,7 @@ export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void 
     last &&
     !(last.is === 'reading' && ['temperature', 'odometer', 'humidity', 'voltage', 'current'].includes(last.what.v)) &&
     !last.often &&
+    (!before?.hard || c.hard) &&
     c.places.length === 0 &&
     !c.items.some((it) => isContent(it) || it.k === 'day' || it.k === 'told' || it.k === 'unknown') &&
     (last.is === 'sign' || last.is === 'reading')

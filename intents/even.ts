@@ -41,7 +41,9 @@ export const ledBack = <T>(value: T, at: readonly number[]): T => {
     if (Array.isArray(v)) return v.map(walk);
     if (v === null || typeof v !== 'object') return v;
     return Object.fromEntries(
-      Object.entries(v).map(([key, x]) => (key === 'spans' || key === 'unread' ? [key, (x as Span[]).map(span)] : [key, walk(x)])),
+      Object.entries(v).map(([key, x]) =>
+        key === 'spans' || key === 'unread' ? [key, (x as Span[]).map(span)] : [key, walk(x)],
+      ),
     );
   };
   return walk(value) as T;

@@ -86,8 +86,8 @@ export const findHazards = (text: string): Hazard[] => {
   const consider = (hazard: Hazard['hazard'], from: number, to: number): void => {
     if (out.length >= most || out.some((h) => h.hazard === hazard)) return;
     // the sentence around it says the mood
-    const start = Math.max(low.lastIndexOf('. ', from - 1) + 1, low.lastIndexOf(';', from - 1) + 1, from - window, 0);
-    const stop = low.slice(to).search(/[.;\n]/);
+    const start = Math.max(...['. ', '? ', '! '].map((end) => low.lastIndexOf(end, from - 1) + 1), from - window, 0);
+    const stop = low.slice(to).search(/[.?!\n]/);
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
     const before = low.slice(start, from);
     const named = low.slice(from, to);

@@ -14,7 +14,10 @@ export const midway = (items: Settled[], text: string): { items: Settled[]; cove
     const from = at[m.index]!;
     const to = at[Math.min(m.index + m[0].trimEnd().replace(/,$/, '').length, at.length - 1)]!;
     const before = out.filter((i) => i.span[1] <= from && i.k !== 'filler' && i.k !== 'prep');
-    const after = out.filter((i) => i.span[0] >= to && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join');
+    const stop = out.find((i) => i.k === 'sep' && i.hard && i.span[0] >= to)?.span[0] ?? text.length;
+    const after = out.filter(
+      (i) => i.span[0] >= to && i.span[1] <= stop && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join',
+    );
     const next = after[0];
     if (!next || before.length === 0) {
       // "hums, the compressor I mean": the place comes last

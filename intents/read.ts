@@ -212,8 +212,13 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const held = out.facts.some(
     (f) => f.is === 'condition' && f.holds && ['on stands', 'cribbed', 'over pit'].includes(f.what.v),
   );
-  if (held && !/\b(?:air|bags?|bellows|jack|without|no stands)\b/.test(low))
-    out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported');
+  const without = (h: Reading['hazards'][number]): boolean =>
+    written.some(
+      (s) =>
+        h.spans.some((x) => x[0] < s.to && x[1] > s.from) &&
+        /\b(?:air|bags?|bellows|jack|without|no stands)\b/.test(s.low),
+    );
+  if (held) out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported' || without(h));
 
   const left = items.filter(
     (i) =>

@@ -111,7 +111,12 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       /^(?:in|out|on|is|of|reads?|measured)$/.test(tokens[i + 2]?.low ?? '')
     ) {
       out.push({ ...t, low: 'toe' });
-    } else if (t.low === 'm' && tokens[i - 1]?.kind === 'digits' && next?.kind !== 'mark' && besideSeconds(tokens, i)) {
+    } else if (
+      t.low === 'm' &&
+      tokens[i - 1]?.kind === 'digits' &&
+      (next?.kind !== 'mark' || next.low === '.' || next.low === ',') &&
+      besideSeconds(tokens, i)
+    ) {
       out.push({ ...t, low: 'min' });
     } else if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {
       const o = tokens[i + 2]?.low === 'o';

@@ -10,6 +10,8 @@ export type Loc = {
   from: 'said' | 'carried' | 'assumed';
   spans: Said<string>['spans'];
   item?: PlaceItem;
+  /** Spoken of in a sentence before this one. */
+  old?: boolean;
 };
 
 type DraftOf<F> = F extends Fact ? Omit<F, 'id' | 'at' | 'where' | 'word'> & Partial<Pick<F, 'where' | 'word'>> : never;
@@ -21,6 +23,8 @@ export type Measured = Extract<Settled, { k: 'measure' }>;
 export type Walk = {
   readonly context: Context;
   readonly text: string;
+  /** What the sentence begins with. */
+  first: Settled | undefined;
   /** What else the note holds: its first `noteItems`, so that a look at it costs the same in any note. */
   readonly all: readonly Settled[];
   readonly facts: Fact[];
@@ -75,6 +79,7 @@ const noteItems = 200;
 export const startWalk = (all: readonly Settled[], text: string, context: Context): Walk => ({
   context,
   text,
+  first: undefined,
   all: all.slice(0, noteItems),
   facts: [],
   ambiguous: [],

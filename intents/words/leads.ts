@@ -10,7 +10,8 @@ export const leadMarked = 'ok|okay|k|right|well|so|alright|now|and|listen|look|a
 /** Greetings, with whom they greet. */
 export const greetings =
   'good morning|good afternoon|good evening|good day|morning|mornin|afternoon|evening|hi there|hi|hiya|hello there|hello|hey there|hey|howdy|gday';
-export const greeted = 'all|everyone|everybody|mate|boss|chief|gaffer|team|guys|lads|lad|folks|buddy|bud|there|sir|friend|again|teacher';
+export const greeted =
+  'all|everyone|everybody|mate|boss|chief|gaffer|team|guys|lads|lad|folks|buddy|bud|there|sir|friend|again|teacher';
 
 /** Numbers of the shop's own: they name the job, not a reading. */
 export const references = 'job|ro|wo|work order|order|ticket|unit|fleet|card|bay';
@@ -19,4 +20,5 @@ export const references = 'job|ro|wo|work order|order|ticket|unit|fleet|card|bay
 export const tailWords =
   'thanks|thank you|many thanks|thanks mate|thanks boss|cheers|cheers mate|thx|tks|ta|lol|haha|btw|by the way|fyi|atm|at the moment|for now|pls note|please note|over and out|just so you know|for info|for your info|for the record|will call later|talk later|call you later|back later|speak later';
 /** Only after a comma: bare they may be another word. */
-export const tailMarked = 'over|mate|boss|chief|lads|guys|so yeah|anyway|i think thats it|thats it|thats all|thats all for now|more later|that is all|end of note|end';
+export const tailMarked =
+  'over|mate|boss|chief|lads|guys|so yeah|anyway|i think thats it|thats it|thats all|thats all for now|more later|that is all|end of note|end';
