@@ -55,7 +55,8 @@ const tells = (i: Settled): boolean => i.k === 'sign' || i.k === 'cond' || i.k =
  */
 const beginsAnew = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
   const placed = items.findIndex((i) => i.k === 'place');
-  if (placed < 0 || items.findLastIndex((i) => i.k === 'sign') < placed || items.some((i) => i.k === 'work')) return false;
+  if (placed < 0 || items.findLastIndex((i) => i.k === 'sign') < placed || items.some((i) => i.k === 'work'))
+    return false;
   const led = items.findLast((i) => i.k !== 'filler');
   if (led?.k === 'prep' || led?.k === 'place' || led?.k === 'neg') return false;
   for (let j = at + 1; j < all.length; j += 1) {

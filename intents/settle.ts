@@ -25,7 +25,7 @@ const readsNext = (items: readonly Item[], i: number): boolean => {
 };
 
 /** Each item of a sentence in one sense. */
-const senses = (given: readonly Item[], text: string, context: Context): Settled[] => {
+const senses = (given: readonly Item[], text: string, asTyped: string, context: Context): Settled[] => {
   const items = joinSplitVerbs(given);
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
@@ -33,14 +33,17 @@ const senses = (given: readonly Item[], text: string, context: Context): Settled
     if (item.k !== 'senses') {
       if (item.k === 'unknown') {
         const stands = lastReal();
+        // "holds in lock": a word that is only a label's
+        const inIt = /(?:^|\s)(?:in|into|to) $/i.test(text.slice(Math.max(0, item.span[0] - 6), item.span[0]));
         const led =
-          stands?.k === 'place' &&
-          stands.p.side !== undefined &&
-          stands.p.part === undefined &&
-          (/ (?:is|are|still|now) (?:still |now )?(?:in|on) $/i.test(text.slice(0, item.span[0]).slice(-16)) ||
-            (/ (?:in|on|at) $/i.test(text.slice(0, item.span[0]).slice(-4)) &&
-              raw.some((r) => r.k === 'cond' && r.v.startsWith('panel'))));
-        const label = labelled(item.low, text.slice(...item.span), stands, context.labels, led);
+          inIt ||
+          (stands?.k === 'place' &&
+            stands.p.side !== undefined &&
+            stands.p.part === undefined &&
+            (/ (?:is|are|still|now) (?:still |now )?(?:in|on) $/i.test(text.slice(0, item.span[0]).slice(-16)) ||
+              (/ (?:in|on|at) $/i.test(text.slice(0, item.span[0]).slice(-4)) &&
+                raw.some((r) => r.k === 'cond' && r.v.startsWith('panel')))));
+        const label = labelled(item.low, asTyped.slice(...item.span), stands, context.labels, led);
         if (label?.startsWith('panel '))
           return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
@@ -50,7 +53,7 @@ const senses = (given: readonly Item[], text: string, context: Context): Settled
       return void raw.push(item);
     }
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
-    const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
+    const label = labelled(item.phrase, asTyped.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
     const at: PhraseAt = { items, i, item, text, raw, base };
     const leading = leadingCase(at);
@@ -62,7 +65,7 @@ const senses = (given: readonly Item[], text: string, context: Context): Settled
     const after = led
       ? labelled(
           led,
-          text.slice(item.span[1] - led.length, item.span[1]),
+          asTyped.slice(item.span[1] - led.length, item.span[1]),
           lastReal(),
           context.labels,
           raw.some((r) => r.k === 'cond' && r.v.startsWith('panel')),
@@ -125,7 +128,9 @@ const bySentence = <T extends Item | Settled>(items: readonly T[]): T[][] => {
 
 /** Sentence by sentence: a word that begins one stands at a beginning, whatever came before. */
 export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
-  const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, context));
+  // where all is written in capitals, they mark no label
+  const asTyped = /\p{Ll}/u.test(text) || !/\p{Lu}.*\s.*\p{Lu}/su.test(text) ? text : text.toLowerCase();
+  const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, asTyped, context));
   dottedTimes(raw, text);
   return bySentence(raw).flatMap((sentence) => together(sentence, text, context));
 };
