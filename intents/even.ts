@@ -7,7 +7,7 @@ import type { Span } from './shapes.ts';
 /** `at[i]`: where unit i of `text` stands in the text as typed; one more for its end. */
 export type Even = { readonly text: string; readonly at: readonly number[] };
 
-const uneven = /[^\S\n]{2,}|[^\S\n ]|;|^ | $|\n /m;
+const uneven = /[^\S\n]{2,}|[^\S\n ]|;(?=\s|$)|^ | $/m;
 
 /** The even text of `typed`, or null where it is even already: then nothing is led back. */
 export const evened = (typed: string): Even | null => {
@@ -29,6 +29,10 @@ export const evened = (typed: string): Even | null => {
     } else if (/\s/.test(unit)) {
       if (text !== '' && !/[\s]$/.test(text)) keep(' ', i);
     } else keep(unit === ';' && /\s/.test(typed[i + 1] ?? ' ') ? ',' : unit, i);
+  }
+  if (text.endsWith(' ')) {
+    text = text.slice(0, -1);
+    at.pop();
   }
   at.push(typed.length);
   return { text, at };

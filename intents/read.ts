@@ -16,7 +16,7 @@ import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { overPressure } from './over-pressure.ts';
-import { leadOf, tailAt, type Lead } from './leads.ts';
+import { leadOf, tailAt } from './leads.ts';
 import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
@@ -252,9 +252,23 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   return out;
 };
 
-/** What comes after a greeting or a job's number is the note; a greeting is answered too. */
-const afterLead = (text: string, lead: Lead, context: Context): Reading => {
-  const rest = moved(read(text.slice(lead.length), context), lead.length);
+/** Long texts piece by piece. */
+const readBody = (text: string, context: Context): Reading =>
+  text.length <= pieceLength
+    ? readSafely(text, context)
+    : joinPieces(
+        context.note,
+        piecesOf(text).map(([from, to]) => ({ at: from, reading: readSafely(text.slice(from, to), context) })),
+      );
+
+/** The note between what stands before it and what stands after it; a greeting is answered too. */
+const readEven = (text: string, context: Context): Reading => {
+  const lead = context.open ? null : leadOf(text);
+  const from = lead?.length ?? 0;
+  const end = tailAt(text.slice(from)) + from;
+  const body = readBody(text.slice(from, end), context);
+  if (!lead) return body;
+  const rest = moved(body, from);
   const greets = lead.greeting && !rest.asks.some((a) => a.ask === 'talk');
   return {
     ...rest,
@@ -270,16 +284,7 @@ const afterLead = (text: string, lead: Lead, context: Context): Reading => {
 export const read = (text: string, context: Context): Reading => {
   try {
     const even = evened(text);
-    if (even) return ledBack(read(even.text, context), even.at);
-    const lead = context.open ? null : leadOf(text);
-    if (lead) return afterLead(text, lead, context);
-    const end = tailAt(text);
-    if (end < text.length) return read(text.slice(0, end), context);
-    if (text.length <= pieceLength) return readSafely(text, context);
-    return joinPieces(
-      context.note,
-      piecesOf(text).map(([from, to]) => ({ at: from, reading: read(text.slice(from, to), context) })),
-    );
+    return even ? ledBack(readEven(even.text, context), even.at) : readEven(text, context);
   } catch {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
   } finally {
