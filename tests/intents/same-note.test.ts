@@ -33,7 +33,9 @@ const tails = [' thanks', ' cheers', ', over', '. will call later', ' btw', ' fo
 
 describe('a note reads the same', () => {
   test('with two spaces, tabs and line ends of two characters', () => {
-    expect(otherwise(notes, (n, i) => ` ${n.replaceAll(' ', i % 2 ? '  ' : '\t').replaceAll('\n', '\r\n')} `)).toEqual([]);
+    expect(otherwise(notes, (n, i) => ` ${n.replaceAll(' ', i % 2 ? '  ' : '\t').replaceAll('\n', '\r\n')} `)).toEqual(
+      [],
+    );
   });
 
   test('with semicolons for commas', () => {
