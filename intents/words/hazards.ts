@@ -65,7 +65,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'eyes bare',
-    /\b(?:glasses|goggles|specs) off\b|\btook (?:my |the |his |her )?(?:safety )?(?:glasses|goggles|specs) off\b|\b(?:glasses|goggles|specs|eye protection)\b[^.;]{0,50}\b(?:took|take|taken|taking|pulled|pushed) (?:them|it|my|the|his|her)? ?(?:off|up)\b|\b(?:no|without|forgot(?:ten)?(?: my)?|havent got|left my|dont need|skip(?:ping)?|lost my|not wearing|aint got)\b[^.;]{0,14}\b(?:glasses|goggles|safety glasses|eye protection|specs|safety specs|eyewear|face shield|visor|ppe)\b|\b(?:got|blew|in|something in|dirt in|grit in|soap in|air in) (?:my|his|the) eyes?\b/,
+    /\b(?:need|wear|have to wear|got to wear)\b[^.;]{0,20}\b(?:glasses|goggles|eye protection|safety specs)\b[^.;]{0,60}\?|\bdo (?:i|we|you) (?:really )?need\b[^.;]{0,20}\b(?:glasses|goggles|eye protection|specs)\b|\b(?:glasses|goggles|specs) off\b|\btook (?:my |the |his |her )?(?:safety )?(?:glasses|goggles|specs) off\b|\b(?:glasses|goggles|specs|eye protection)\b[^.;]{0,50}\b(?:took|take|taken|taking|pulled|pushed) (?:them|it|my|the|his|her)? ?(?:off|up)\b|\b(?:no|without|forgot(?:ten)?(?: my)?|havent got|left my|dont need|skip(?:ping)?|lost my|not wearing|aint got)\b[^.;]{0,14}\b(?:glasses|goggles|safety glasses|eye protection|specs|safety specs|eyewear|face shield|visor|ppe)\b|\b(?:got|blew|in|something in|dirt in|grit in|soap in|air in) (?:my|his|the) eyes?\b/,
   ],
   [
     'spark at battery',

@@ -1,6 +1,17 @@
 /** Short forms and slips of shop notes, word for word. Data only: what stands left is read as what stands right. */
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
+  cn: 'can',
+  undr: 'under',
+  crwl: 'crawl',
+  stnds: 'stands',
+  sopd: 'soaped',
+  spd: 'soaped',
+  btry: 'battery',
+  mtr: 'motor',
+  rnng: 'running',
+  disch: 'discharge',
+  disc: 'discharge',
   lk: 'leak',
   lkd: 'leaked',
   lwr: 'lower',
