@@ -32,6 +32,8 @@ export const midway = (items: Settled[], text: string): { items: Settled[]; cove
         : i.k === next.k && (next.k === 'place' || next.k === 'sign' || next.k === 'cond' || next.k === 'work');
     const old = before.findLast(kin);
     if (!old) continue;
+    // "left front is 15 and right front is, hang on, 15 1/2": the new place has none yet
+    if (next.k === 'num' && before.at(-1)?.k === 'place' && before.lastIndexOf(old) < before.length - 1) continue;
     covered.push([from, to], old.span);
     const drop = new Set<Settled>(
       out.filter(

@@ -1,4 +1,5 @@
 /** Settles each item to one sense, merges neighbouring places, resolves relative sides and this coach's labels. */
+import { pressureParts } from './dims.ts';
 import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
@@ -48,7 +49,17 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
           return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
       // "to be renewed: left link"
-      if (item.k === 'sep' && item.low === ':' && lastReal()?.k === 'work')
+      const headed = lastReal();
+      if (
+        item.k === 'sep' &&
+        item.low === ':' &&
+        (headed?.k === 'work' ||
+          (headed?.k === 'place' &&
+            (headed.p.part === undefined || pressureParts.has(headed.p.part)) &&
+            items[i + 1]?.k === 'num' &&
+            !raw.some((r) => r.k === 'num')) ||
+          (headed?.k === 'measure' && headed.v === 'pump-up'))
+      )
         return void raw.push({ k: 'filler', span: item.span, phrase: ':' });
       return void raw.push(item);
     }

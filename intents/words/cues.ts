@@ -8,12 +8,12 @@ export const hedges =
     '|',
   );
 export const tellers =
-  'per cust|per customer|per the customer|per driver|per the driver|per owner|per the owner|complaining of|complains about|complaining about|says the|says that the|says his|says her|said the|driver says|boss say|driver say|chief say|owner say|customer say|man say|he say|she say|guy say|mechanic say|chief says|chief said|gaffer says|foreman said|office says|office said|neighbor said|neighbour said|wife said|husband said|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
+  'tells me|tells us|per cust|per customer|per the customer|per driver|per the driver|per owner|per the owner|complaining of|complains about|complaining about|says the|says that the|says his|says her|said the|driver says|boss say|driver say|chief say|owner say|customer say|man say|he say|she say|guy say|mechanic say|chief says|chief said|gaffer says|foreman said|office says|office said|neighbor said|neighbour said|wife said|husband said|driver reports|customer says|customer states|cust says|cust states|owner says|owner reports|reported|reports|previous owner told me|previous owner said|he says|she says|they say|told me|according to|driver said|owner said|customer said|complaint is|driver told|says the driver|boss says|boss said|wife says|husband says|my wife says|my husband says|customer reports|cust reports|driver complains|customer complains|owner complains|he said|she said|they said|foreman says|the last guy said|last shop said|neighbour says|neighbor says|mate says|other shop says|prev owner says|dealer said|dealer says|driver reckons|owner reckons|customer reckons|boss thinks|driver claims|says it|says that|said it|said that|driver report|customer tells|friend says|owner told me|driver told me|driver thinks|previous owner says|driver tells me|owner tells me|customer told me|apparently|was told|i was told|night shift says|day shift says|day shift said|night shift said|mechanic said|the mechanic said|somebody said|someone said|reckons'.split(
     '|',
   );
 /** Who tells, and how: each with each. */
 export const tellingPeople =
-  'drvr|drv|dealer|the dealer|senior|lead hand|old hand|fitter|inspector|driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
+  'punter|client|operator|guest|lady|gentleman|bloke|chap|night crew|day crew|crew|day shift|night shift|late shift|shift|the shop|shop|buddy|drvr|drv|dealer|the dealer|senior|lead hand|old hand|fitter|inspector|driver|customer|cust|owner|wife|my wife|husband|my husband|boss|he|she|they|gaffer|foreman|watchman|night man|neighbour|neighbor|passenger|guy|mate|apprentice|lad|helper|mechanic|client|master|my master|teacher|chief|dispatcher|dispatch|office|manager|supervisor|instructor|colleague|other driver|guard|security|night shift|day shift|my driver|son|brother|dad'.split(
     '|',
   );
 export const tellingVerbs =
@@ -25,7 +25,7 @@ export const regularity: readonly (readonly [
   'always' | 'sometimes' | 'standing' | 'driving' | 'cold' | 'hot' | 'wet' | 'restart' | 'loaded',
 ])[] = [
   [
-    'overnight|over the night|in morning|in night|in the night|at night|during the night|through the night|all night long|after i park|when i park|once parked|if i park it|when i leave it|after i stop|after we park|when i shut it off|after i shut it off|once parked up|when its parked|when it is parked|after a night|over a weekend|after it has been parked|after its been parked|when left overnight|parked overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|after the night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
+    'overnight|over the night|in morning|in night|in the night|at night|during the night|through the night|all night long|after i park|when i park|once parked|if i park it|when i leave it|after i stop|after we park|when i shut it off|after i shut it off|once parked up|when its parked|when it is parked|after a night|over a weekend|after it has been parked|after its been parked|when left overnight|parked overnight|over night|standing|when parked|after standing|parked up|in the morning|by morning|every morning|every single morning|every a m|every am|most mornings|when it sits|after sitting|left standing|over the weekend|parked|while parked|sitting overnight|this morning|by the morning|after night|after the night|all night|nite|overnite|when sitting|if it sits|sat overnight|each morning|mornings|next morning|when standing|when left|after it sits|after parking|over nite|after a week|after a few days|stood overnight',
     'standing',
   ],
   [
@@ -45,13 +45,16 @@ export const regularity: readonly (readonly [
     'when hot|when its hot|on hot days|once warm|when warm|when it gets hot|hot weather|in the heat|when it is hot',
     'hot',
   ],
-  ['in the rain|when wet|wet weather|when it rains|in the wet', 'wet'],
+  [
+    'in the rain|when is rain|when it rain|when is raining|when raining|when wet|wet weather|when it rains|in the wet',
+    'wet',
+  ],
   [
     'on restart|start again|when it tries to restart|tries to restart|when it restarts|when compressor start again|when it starts again|when restarted|on a hot restart|when it kicks back in|when it tries to start again|when it comes back on|at restart|restart only|only on restart|when restarting|on a restart|restarting|trying to restart|on restarting',
     'restart',
   ],
   [
-    'when loaded|when full of people|when is full of people|full of people|with people on|with passengers on|full of passengers|when full|with everybody on board|with everyone aboard|fully loaded|with a load|loaded up|when laden|under load',
+    'when its loaded|when it is loaded|only when loaded|both only when loaded|when loaded|when full of people|when is full of people|full of people|with people on|with passengers on|full of passengers|when full|with everybody on board|with everyone aboard|fully loaded|with a load|loaded up|when laden|under load',
     'loaded',
   ],
 ];
