@@ -2,6 +2,7 @@
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
   cn: 'can',
+  mk: 'make',
   chek: 'check',
   chck: 'check',
   frdge: 'fridge',
