@@ -47,6 +47,16 @@ const anotherWork = (items: readonly Settled[]): boolean => {
   return placed > 0 && items.slice(placed).some((i) => i.k === 'sign' || i.k === 'num' || i.k === 'neg');
 };
 
+/** "sags overnight fine when driving": a sign and its circumstance, then a sign with another. */
+const anotherTime = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
+  const often = items.findLastIndex((i) => i.k === 'often');
+  if (often < 0 || !items.slice(0, often).some((i) => i.k === 'sign')) return false;
+  if (!items.slice(often + 1).every((i) => i.k === 'filler')) return false;
+  for (let j = at + 1; j < all.length && all[j]!.k !== 'sep' && all[j]!.k !== 'join'; j += 1)
+    if (all[j]!.k === 'often') return true;
+  return false;
+};
+
 const tells = (i: Settled): boolean => i.k === 'sign' || i.k === 'cond' || i.k === 'work';
 
 /**
@@ -94,6 +104,7 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
       if (
         items.length >= longestClause ||
         (item.k === 'work' && anotherWork(items)) ||
+        (item.k === 'sign' && anotherTime(items, all, at)) ||
         (item.k === 'place' && beginsAnew(items, all, at))
       )
         close(false, false);
