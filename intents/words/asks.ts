@@ -18,7 +18,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'why',
-    /^(?:so )?what (?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought) (?:it|that|this|the \w+(?: \w+)?)\b(?<topic>.*)|^what (?:else|other) (?:did|does|has|may|might|could) (?:it|that|this) (?:break|damage|hurt|ruin|take|do|done|broken)\b(?<topic2>.*)|^whats the root cause\b(?<topic3>.*)|^root cause$/,
+    /^(?:so |and |but )?what (?:would|could|can|might|will|does|do)? ?(?:cause|causes|make|makes)s? (?<topic5>.+)|^(?:so )?what (?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought) (?:it|that|this|the \w+(?: \w+)?)\b(?<topic>.*)|^what (?:else|other) (?:did|does|has|may|might|could) (?:it|that|this) (?:break|damage|hurt|ruin|take|do|done|broken)\b(?<topic2>.*)|^whats the root cause\b(?<topic3>.*)|^root cause$/,
   ],
   [
     'how',

@@ -2,6 +2,8 @@
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
   cn: 'can',
+  weels: 'wheels',
+  wheals: 'wheels',
   mk: 'make',
   chek: 'check',
   chck: 'check',
