@@ -74,7 +74,12 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'test' && prev === 'for') return true;
   switch (it.phrase) {
     case 'left':
-      if (prev === 'the' || prev === 'hand') return false;
+      if (
+        prev === 'the' ||
+        prev === 'hand' ||
+        /^(?:lean|leans|leaning|leaned|lists|listing|tilts|tilting)(?: (?:to|over|over to))?$/.test(prev)
+      )
+        return false;
       // "12 psi left in tank", "3 hours left"
       if (
         items[i - 1]?.k === 'num' &&

@@ -46,6 +46,8 @@ export type Walk = {
   pendingWhen: When | null;
   /** The clock time that led this clause: of every reading in it. */
   lineWhen: When | null;
+  /** A circumstance that stood alone before a comma ("sat overnight, ..."): of what sank or held after it. */
+  lineOften: 'standing' | null;
   told: boolean;
   hunch: boolean;
   /** A limit is being given: numbers are limits until the sentence ends. */
@@ -95,6 +97,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   lastReading: null,
   pendingWhen: null,
   lineWhen: null,
+  lineOften: null,
   told: false,
   hunch: false,
   spec: false,
