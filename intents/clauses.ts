@@ -105,6 +105,7 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
         items.length >= longestClause ||
         (item.k === 'work' && anotherWork(items)) ||
         (item.k === 'sign' && anotherTime(items, all, at)) ||
+        (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
         (item.k === 'place' && beginsAnew(items, all, at))
       )
         close(false, false);

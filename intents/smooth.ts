@@ -73,7 +73,7 @@ const contracted = (t: Token, after: Token | undefined): string | null => {
     /^(?:off|on|out|in|running|up|down|disconnected|unplugged|shut|open|isolated|cut|dead|drained|empty|vented|full|at|low|high|hissing|leaking|bubbling|stuck|tripped|blown|building|holding|dropping|level)$/.test(
       after?.low ?? '',
     ) &&
-    (lexicon.get(base)?.some((s) => s.k === 'place') || base === 'key')
+    (lexicon.get(base)?.some((s) => s.k === 'place') || base === 'key' || base === 'side')
     ? base
     : null;
 };

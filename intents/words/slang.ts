@@ -2,6 +2,13 @@
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
   cn: 'can',
+  tnak: 'tank',
+  takn: 'tank',
+  drps: 'drops',
+  hlds: 'holds',
+  th: 'the',
+  washd: 'washed',
+  blowed: 'blown',
   weels: 'wheels',
   wheals: 'wheels',
   mk: 'make',
