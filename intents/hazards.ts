@@ -47,7 +47,9 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   const clause = before.slice(
     Math.max(before.lastIndexOf(','), before.lastIndexOf(' and '), before.lastIndexOf(' but ')) + 1,
   );
-  if (intending.test(clause + named) || soon.test(around)) return 'intended';
+  // "left the jumper on for tonight": done already
+  const already = doneVerbs.test(/^\w+/.exec(named)?.[0] ?? '');
+  if (intending.test(clause + named) || (soon.test(around) && !already)) return 'intended';
   if (hazard === 'hot parts' || (past.test(around) && /\b(?:was|were|had)\b/.test(around))) return 'done';
   const led = verbMood(before.split(/[,;]/).at(-1) ?? '');
   // "i unscrew": who does it stands before the words that name it

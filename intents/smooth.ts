@@ -112,6 +112,13 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
     ) {
       out.push({ ...t, low: 'toe' });
     } else if (
+      t.low === 'wnt' &&
+      /^(?:shut|run|start|quit|stop|turn|fill|go|come|build|kick|hold|pump|move|drain|rise|empty|close|open)$/.test(
+        tokens[i + 2]?.low ?? '',
+      )
+    ) {
+      out.push({ ...t, low: 'wont' });
+    } else if (
       t.low === 'm' &&
       tokens[i - 1]?.kind === 'digits' &&
       (next?.kind !== 'mark' || next.low === '.' || next.low === ',') &&

@@ -99,7 +99,7 @@ export const dangers: readonly Danger[] = [
     deed: opener,
     thing: airPart,
     near: 5,
-    then: /^\w+\b[^,.;]{0,12}\b(?:till|until|unless)\b[^,.;]{0,30}\b(?:zero|0|empty|drained|vented|bled|dead)\b/,
+    then: /^\w+\b[^,.;]{0,12}\b(?:till|until|unless)\b[^,.;]{0,30}\b(?:zero|0|empty|drained|vented|bled|dead|no (?:more )?(?:air|pressure))\b/,
   },
   {
     hazard: 'open under pressure',
@@ -177,7 +177,7 @@ export const dangers: readonly Danger[] = [
     near: 13,
     never: /^(?:down|flat|out) (?:the|to|a|ground|floor|road|there|here|of)\b/,
     also: /\b(?:with|on)\b[^,.;]{0,20}\b(?:bags?|bellows|airbags?|side|stops|air|left|right)\b/,
-    unless: /\bcomes? (?:back )?up\b|\blevels?\b|\bpump\b|\bcomp\w*\b|\bpark\w*/,
+    unless: /\bcomes? (?:back )?up\b|\blevels?\b|\bpump\b|\bcomp(?:ressor)?\b|\bpark\w*|\btowed in\b|\btow truck\b/,
   },
   {
     hazard: 'cords driven',

@@ -2,6 +2,8 @@
 export const slang: Readonly<Record<string, string>> = {
   n: 'and',
   cn: 'can',
+  nt: 'not',
+  dnt: 'dont',
   tnak: 'tank',
   takn: 'tank',
   drps: 'drops',
