@@ -43,6 +43,8 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
     if (!unit) continue;
     const after = tokens[i + n];
     if (slice.at(-1)!.kind === 'word' && after?.kind === 'word') continue;
+    // "in 20 min. lr bag": the stop of a sentence, no short form's, unless the sentence goes on
+    if (text.endsWith('.') && !goesOn.test(tokens[spaceAt(tokens, i + n)]?.low ?? '')) continue;
     if (!glued && gluedOnly.has(text)) {
       // "6 L of water": what is measured out follows; "6 l low" is of the left
       const litres = text === 'l' && wordsFrom(tokens, i + n, 1)[0]?.low === 'of';
@@ -77,6 +79,10 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
   }
   return null;
 };
+
+/** After the stop of a short form ("3/8 in. low"), what belongs to the amount before it. */
+const goesOn =
+  /^(?:[,;:]|low|lower|high|higher|off|out|of|over|at|and|from|to|in|on|per|after|with|down|up|long|wide|or|for|then|by|short|more|less|between)$/;
 
 /** An amount that words say without a figure: "the hour", "a cupful", "from empty". */
 export const wordAmount = (value: number, unit: Unit | null, span: Span, text: string): Amounting => ({

@@ -16,7 +16,13 @@ export const settledBare = (w: Walk, item: PlaceItem): boolean => {
   const across = item.bare === 'l' ? 'right' : 'left';
   if (item.bare === 'r' || item.bare === 'l')
     return (
-      (has('l') && has('r')) || w.all.some((i) => i.k === 'place' && i.p.side === across && /^[lr]\b/.test(i.phrase))
+      (has('l') && has('r')) ||
+      w.all.some(
+        (i) =>
+          i.k === 'place' &&
+          i.p.side === across &&
+          /^[lr]\b|^(?:bags?|tyres?|tires?|valves?|links?) [lr]$/.test(i.phrase),
+      )
     );
   if (item.bare === 'rh') return w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h|left)/.test(i.phrase));
   if (item.bare === 'ps') return w.all.some((i) => i.k === 'place' && /^(?:ds|driver)/.test(i.phrase));

@@ -38,22 +38,23 @@ export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void 
       (before.often.v === 'driving' && before.items.every((it) => it === before.often || skippable(it))))
   )
     c.often = before.often;
-  // "sat overnight, LR down 1 1/2": what sank, sank overnight
+  // "sat overnight, LR down 1 1/2, RR held": what sank, sank overnight
+  if (!before || before.hard) w.lineOften = null;
+  if (c.often?.v === 'standing' && !c.items.some(isContent) && c.places.length === 0 && !c.hard)
+    w.lineOften = 'standing';
   if (
-    before &&
-    !before.hard &&
+    w.lineOften &&
     !c.often &&
-    before.often?.v === 'standing' &&
-    before.items.every((it) => it === before.often || skippable(it)) &&
-    c.items.some((it) => it.k === 'change')
+    c.items.some((it) => it.k === 'change' || (it.k === 'sign' && ['holds', 'low', 'leans', 'flat'].includes(it.v)))
   )
-    c.often = before.often;
+    c.often = before?.often ?? { k: 'often', v: 'standing', span: c.items[0]!.span, phrase: '' };
   const last = w.facts.at(-1);
   if (
     c.often &&
     last &&
     !(last.is === 'reading' && ['temperature', 'odometer', 'humidity', 'voltage', 'current'].includes(last.what.v)) &&
     !last.often &&
+    (!before?.hard || c.hard) &&
     c.places.length === 0 &&
     !c.items.some((it) => isContent(it) || it.k === 'day' || it.k === 'told' || it.k === 'unknown') &&
     (last.is === 'sign' || last.is === 'reading')

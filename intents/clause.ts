@@ -129,9 +129,14 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   const w = startWalk(all, text, context);
   const clauses = clausesOf(all).flatMap((c, i, list) => soapedToo(c, list[i - 1]));
   clauses.forEach((c, i) => {
+    if (i === 0 || clauses[i - 1]!.hard) w.first = c.items[0];
+    const before = w.facts.length;
     readClause(w, c, clauses[i - 1], clauses.slice(i + 1, i + 6));
     if (c.hard) {
       w.heading = null;
+      if (w.facts.length > before) w.pendingWhen = null;
+      if (w.subject) w.subject = { ...w.subject, old: true };
+      w.lastEnd = undefined;
       w.told = false;
       w.spec = false;
     }

@@ -47,6 +47,37 @@ const anotherWork = (items: readonly Settled[]): boolean => {
   return placed > 0 && items.slice(placed).some((i) => i.k === 'sign' || i.k === 'num' || i.k === 'neg');
 };
 
+/** "sags overnight fine when driving": a sign and its circumstance, then a sign with another. */
+const anotherTime = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
+  const often = items.findLastIndex((i) => i.k === 'often');
+  if (often < 0 || !items.slice(0, often).some((i) => i.k === 'sign')) return false;
+  if (!items.slice(often + 1).every((i) => i.k === 'filler')) return false;
+  for (let j = at + 1; j < all.length && all[j]!.k !== 'sep' && all[j]!.k !== 'join'; j += 1)
+    if (all[j]!.k === 'often') return true;
+  return false;
+};
+
+const tells = (i: Settled): boolean => i.k === 'sign' || i.k === 'cond' || i.k === 'work';
+
+/**
+ * "left bag cracked right bag ok", nobody having typed a comma: a place begins anew where what came before has its own
+ * place and its own word, no preposition leads it, and a word or a number of its own follows.
+ */
+const beginsAnew = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
+  const placed = items.findIndex((i) => i.k === 'place');
+  if (placed < 0 || items.findLastIndex((i) => i.k === 'sign') < placed || items.some((i) => i.k === 'work'))
+    return false;
+  const led = items.findLast((i) => i.k !== 'filler');
+  if (led?.k === 'prep' || led?.k === 'place' || led?.k === 'neg') return false;
+  for (let j = at + 1; j < all.length; j += 1) {
+    const next = all[j]!;
+    if (next.k === 'sep' || next.k === 'join' || next.k === 'place' || next.k === 'prep') return false;
+    if (next.k === 'sign' || next.k === 'neg') return true;
+    if (tells(next) || next.k === 'num') return false;
+  }
+  return false;
+};
+
 /** Between separators and joins. */
 export const clausesOf = (all: readonly Settled[]): Clause[] => {
   const out: Clause[] = [];
@@ -66,13 +97,21 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
     else if (hard && out.length > 0) out[out.length - 1] = { ...out.at(-1)!, hard: true };
     items = [];
   };
-  for (const item of all)
+  all.forEach((item, at) => {
     if (item.k === 'sep') close(item.hard, false);
     else if (item.k === 'join') close(false, true);
     else {
-      if (items.length >= longestClause || (item.k === 'work' && anotherWork(items))) close(false, false);
+      if (
+        items.length >= longestClause ||
+        (item.k === 'work' && anotherWork(items)) ||
+        (item.k === 'sign' && anotherTime(items, all, at)) ||
+        (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
+        (item.k === 'place' && beginsAnew(items, all, at))
+      )
+        close(false, false);
       items.push(item);
     }
+  });
   close(true, false);
   return out;
 };

@@ -59,9 +59,18 @@ const deedWorks: ReadonlySet<string> = new Set([
 
 /** From the comma or stop before a danger to the one after it. */
 export const clauseAround = (text: string, [from, to]: Span): Span => {
-  const before = Math.max(...[',', ';', '\n', '. '].map((c) => text.lastIndexOf(c, from)));
-  const after = text.slice(to).search(/[,;\n]|\. /);
+  const before = Math.max(...[',', ';', '\n', '. ', '? ', '! '].map((c) => text.lastIndexOf(c, from)));
+  const after = text.slice(to).search(/[,;\n]|[.?!] /);
   return [before + 1, after < 0 ? text.length : to + after];
+};
+
+/** A fact and a danger told in one breath: no sentence ends between them. */
+const oneSentence = (text: string, f: Fact, h: Reading['hazards'][number]): boolean => {
+  const said = 'what' in f ? (f.what.spans[0] ?? f.where.spans[0]) : undefined;
+  const named = h.spans[0];
+  if (!said || !named) return true;
+  const [a, b] = said[0] < named[0] ? [said, named] : [named, said];
+  return !/[.?!] |\n/.test(text.slice(a[1], b[0]));
 };
 
 /** Signs that stay what they are inside the words of a danger. */
@@ -108,7 +117,7 @@ export const reported = (
   if (
     f.is === 'work' &&
     f.what.v === 'road tested' &&
-    hazards.some((h) => h.hazard === 'cords driven' || h.hazard === 'drive disabled')
+    hazards.some((h) => (h.hazard === 'cords driven' || h.hazard === 'drive disabled') && oneSentence(text, f, h))
   )
     return false;
   if (opened(f, hazards)) return true;
@@ -142,7 +151,7 @@ export const reported = (
   if (
     f.is === 'reading' &&
     f.what.v === 'distance driven' &&
-    hazards.some((h) => h.mode === 'intended' || h.mode === 'asked')
+    hazards.some((h) => h.mode === 'asked' || (h.mode === 'intended' && oneSentence(text, f, h)))
   )
     return false;
   if (f.is === 'reading') return !inHazardClause(f, ['fuse enlarged', 'relief defeated']);

@@ -179,5 +179,7 @@ export const pressureUnit = (context: Context, n: Amounting | null, last: Unit |
   if (!n || n.value <= 0) return unit;
   if (unit === 'kPa' && n.value < 13) return 'bar';
   if (unit === 'bar' && n.value > 99 && context.pressureUnit === 'kPa') return 'kPa';
+  // no tank holds so many bar: the coach's own unit
+  if (unit === 'bar' && n.value > 13 && context.pressureUnit === 'psi') return 'psi';
   return unit;
 };

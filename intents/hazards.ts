@@ -1,5 +1,5 @@
 /** Finds hazards in a note and the mood they stand in. */
-import type { Hazard } from './shapes.ts';
+import type { Hazard, Span } from './shapes.ts';
 import { dangersIn } from './danger.ts';
 import { flatten } from './smooth.ts';
 import { notSupported, notUnder, putUnder, supported, thingsUnder } from './words/dangers.ts';
@@ -47,7 +47,9 @@ const moodOf = (hazard: Hazard['hazard'], before: string, named: string, after: 
   const clause = before.slice(
     Math.max(before.lastIndexOf(','), before.lastIndexOf(' and '), before.lastIndexOf(' but ')) + 1,
   );
-  if (intending.test(clause + named) || soon.test(around)) return 'intended';
+  // "left the jumper on for tonight": done already
+  const already = doneVerbs.test(/^\w+/.exec(named)?.[0] ?? '');
+  if (intending.test(clause + named) || (soon.test(around) && !already)) return 'intended';
   if (hazard === 'hot parts' || (past.test(around) && /\b(?:was|were|had)\b/.test(around))) return 'done';
   const led = verbMood(before.split(/[,;]/).at(-1) ?? '');
   // "i unscrew": who does it stands before the words that name it
@@ -80,14 +82,14 @@ const nobodyUnder = (before: string, named: string, after: string): boolean => {
 /** How many hazards of one kind a note can hold: enough to be seen. */
 const most = 12;
 
-export const findHazards = (text: string): Hazard[] => {
+const hazardsOf = (text: string): Hazard[] => {
   const { low, at } = flatten(text.length > 4000 ? text.slice(0, 4000) : text);
   const out: Hazard[] = [];
   const consider = (hazard: Hazard['hazard'], from: number, to: number): void => {
     if (out.length >= most || out.some((h) => h.hazard === hazard)) return;
     // the sentence around it says the mood
-    const start = Math.max(low.lastIndexOf('. ', from - 1) + 1, low.lastIndexOf(';', from - 1) + 1, from - window, 0);
-    const stop = low.slice(to).search(/[.;\n]/);
+    const start = Math.max(...['. ', '? ', '! '].map((end) => low.lastIndexOf(end, from - 1) + 1), from - window, 0);
+    const stop = low.slice(to).search(/[.?!\n]/);
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
     const before = low.slice(start, from);
     const named = low.slice(from, to);
@@ -124,4 +126,44 @@ export const findHazards = (text: string): Hazard[] => {
     if (h.hazard === 'weld near line' && has('heat on line')) return false;
     return true;
   });
+};
+
+/** "can I?", "is that ok?", "thoughts?": nothing but a question about what was said before. */
+const onlyAsks =
+  /^\s*(?:can (?:i|we|it)|could i|may i|should i|shall i|is (?:it|that|this)?(?: (?:ok|okay|safe|all ?right|fine|bad))?|is ok|ok|thoughts|good idea|what do you (?:think|reckon|say)|any problem|problem|yes or no|right)\s*(?:to do)?\?/i;
+
+/** What was opened, in one sentence, and a gauge read in the next: the usual order of work, unless the deed is yet to come. */
+const usualOrder = (h: Hazard): boolean =>
+  h.hazard === 'open under pressure' && (h.mode === 'done' || h.mode === 'warned');
+/** The deed's own sentence says that the air was let out first. */
+const letOutFirst =
+  /\b(?:0 ?(?:psi|bar|kpa)|zero|drained|vented|bled|emptied|empty|no (?:air|pressure)|air out|dumped)\b/i;
+
+/** How many places a note is read over a stop at: a note of more is a text. */
+const mostStops = 40;
+
+/**
+ * Every danger of `text`, with the mood it stands in. A danger is also heard over one stop ("left bag has 50 psi. i will
+ * open the fitting now"): two sentences in a row are read as one, too.
+ */
+export const findHazards = (text: string): Hazard[] => {
+  const given = text.slice(0, 4000);
+  const out = hazardsOf(given);
+  const stops = [...given.matchAll(/(?:[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
+  stops.forEach((stop, i) => {
+    const from = i === 0 ? 0 : stops[i - 1]!.index + stops[i - 1]![0].length;
+    const at = stop.index + stop[0].length;
+    const to = stops[i + 1] ? stops[i + 1]!.index + stops[i + 1]![0].length : given.length;
+    const joined = `${given.slice(from, stop.index)},${' '.repeat(stop[0].length - 1)}${given.slice(at, to)}`;
+    const asks = onlyAsks.test(given.slice(at, to));
+    for (const found of hazardsOf(joined)) {
+      const h = { ...found, spans: found.spans.map(([a, b]): Span => [a + from, b + from]) };
+      const known = out.findIndex((o) => o.hazard === h.hazard);
+      const deed = h.spans[0]![1] <= at ? given.slice(from, at) : given.slice(at, to);
+      if (known < 0 && (usualOrder(h) || letOutFirst.test(deed))) continue;
+      if (known < 0) out.push(h);
+      else if (asks && h.mode === 'asked') out[known] = h;
+    }
+  });
+  return out;
 };

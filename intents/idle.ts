@@ -72,9 +72,23 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'bang' && next === 'on' && items[i + 2]?.k === 'num') return true;
   if (it.phrase === 'down' && prev === 'it' && phraseAt(items, i - 2) === 'set') return true;
   if (it.phrase === 'test' && prev === 'for') return true;
+  // "lf and rf both 15 1/2": the two named
+  if (
+    it.phrase === 'both' &&
+    items[i + 1]?.k === 'num' &&
+    only(items[i - 1], 'place') &&
+    phraseAt(items, i - 2) === 'and' &&
+    only(items[i - 3], 'place')
+  )
+    return true;
   switch (it.phrase) {
     case 'left':
-      if (prev === 'the' || prev === 'hand') return false;
+      if (
+        prev === 'the' ||
+        prev === 'hand' ||
+        /^(?:lean|leans|leaning|leaned|lists|listing|tilts|tilting)(?: (?:to|over|over to))?$/.test(prev)
+      )
+        return false;
       // "12 psi left in tank", "3 hours left"
       if (
         items[i - 1]?.k === 'num' &&

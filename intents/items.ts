@@ -117,6 +117,34 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     const phrase = phraseAt(tokens, i);
     const number = numberItem(tokens, i, text);
     if (number && (!phrase || number.next >= phrase.next || t.kind !== 'word')) {
+      // "every three or four minutes": from the one to the other
+      const first = out.at(-2);
+      const or = out.at(-1);
+      if (
+        or?.k === 'senses' &&
+        or.phrase === 'or' &&
+        first?.k === 'num' &&
+        first.unit === null &&
+        first.clock === undefined &&
+        first.to === undefined &&
+        number.item.unit !== null &&
+        number.item.to === undefined &&
+        number.item.clock === undefined &&
+        first.value < number.item.value
+      ) {
+        out.splice(-2);
+        const from = first.span[0];
+        const to = number.item.span[1];
+        out.push({
+          ...number.item,
+          value: first.value,
+          to: number.item.value,
+          span: [from, to],
+          text: text.slice(from, to),
+        });
+        i = number.next;
+        continue;
+      }
       out.push(number.item);
       i = number.next;
       continue;

@@ -14,7 +14,10 @@ export const midway = (items: Settled[], text: string): { items: Settled[]; cove
     const from = at[m.index]!;
     const to = at[Math.min(m.index + m[0].trimEnd().replace(/,$/, '').length, at.length - 1)]!;
     const before = out.filter((i) => i.span[1] <= from && i.k !== 'filler' && i.k !== 'prep');
-    const after = out.filter((i) => i.span[0] >= to && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join');
+    const stop = out.find((i) => i.k === 'sep' && i.hard && i.span[0] >= to)?.span[0] ?? text.length;
+    const after = out.filter(
+      (i) => i.span[0] >= to && i.span[1] <= stop && i.k !== 'filler' && i.k !== 'sep' && i.k !== 'join',
+    );
     const next = after[0];
     if (!next || before.length === 0) {
       // "hums, the compressor I mean": the place comes last
@@ -29,6 +32,8 @@ export const midway = (items: Settled[], text: string): { items: Settled[]; cove
         : i.k === next.k && (next.k === 'place' || next.k === 'sign' || next.k === 'cond' || next.k === 'work');
     const old = before.findLast(kin);
     if (!old) continue;
+    // "left front is 15 and right front is, hang on, 15 1/2": the new place has none yet
+    if (next.k === 'num' && before.at(-1)?.k === 'place' && before.lastIndexOf(old) < before.length - 1) continue;
     covered.push([from, to], old.span);
     const drop = new Set<Settled>(
       out.filter(

@@ -1,4 +1,5 @@
 /** Which place in a clause belongs to which word. */
+import { dimensionOf } from '../server/core/units.ts';
 import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
 import { joinPlaces } from './merge-places.ts';
@@ -141,6 +142,18 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
   const third = next && followed?.k === 'num' ? follower(c, c.items.indexOf(followed), false) : null;
   const afterOwned = followed?.k === 'num' && followed.clock === undefined && !(next?.prep && third?.prep);
   if (!own) return afterOwned && !next!.prep ? null : after;
+  // "left rear low 95 psi": the corner is low; a gauge is on the tank
+  const n = c.items[i];
+  const low = between(c, own.index, i, (it) => it.k === 'sign');
+  if (
+    n?.k === 'num' &&
+    n.unit !== null &&
+    dimensionOf(n.unit) === 'pressure' &&
+    low &&
+    own.item.p.end &&
+    !own.item.p.part
+  )
+    return after;
   if (!after) return own;
   // "the bag is 52 left": a part, then its side
   if (

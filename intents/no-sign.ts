@@ -112,6 +112,24 @@ export const noSign: readonly Case[] = [
     fits: (s) => s.item.phrase === 'bad' && isSign(ahead(s)) && adjoins(s),
   },
   {
+    // stayed cold: how it is, not that it holds
+    fits: (s) => {
+      const other = ahead(s);
+      return (
+        s.item.v === 'holds' &&
+        /^(?:stay|stays|stayed|keeps|kept)$/.test(s.item.phrase) &&
+        isSign(other) &&
+        other.v !== 'holds'
+      );
+    },
+  },
+  {
+    // i am filthy: the person, not the coach
+    fits: (s) =>
+      /\b(?:i am|im|i['’]m|we are|were|me) (?:all |so |bloody |well )?$/i.test(before(s).slice(-22)) &&
+      ['dirty', 'wet', 'hot', 'cold', 'soaked'].includes(s.item.v),
+  },
+  {
     // down on the stops
     fits: (s) => {
       const other = ahead(s);

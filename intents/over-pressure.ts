@@ -15,15 +15,16 @@ export const overPressure = (out: Reading, context: Context): void => {
         (['stuck', 'stays closed', 'welded'].includes(f.what.v) && /^(?:pressure switch|relay)$/.test(f.where.v))),
   );
   const running = out.facts.filter((f) => f.is === 'condition' && f.holds && f.what.v === 'pump running');
-  const tank = [...context.recent.flatMap((n) => n.facts), ...out.facts].findLast(
-    (f) =>
-      f.is === 'reading' &&
-      f.what.v === 'pressure' &&
-      ['tank', 'gauge', 'test port', ''].includes(f.where.v) &&
-      !f.held,
-  );
-  const si = tank?.is === 'reading' ? tank.amount.v.si : 0;
-  const own = tank !== undefined && out.facts.includes(tank);
+  const tanks = (facts: Reading['facts']): number[] =>
+    facts.flatMap((f) =>
+      f.is === 'reading' && f.what.v === 'pressure' && ['tank', 'gauge', 'test port', ''].includes(f.where.v) && !f.held
+        ? [f.amount.v.si]
+        : [],
+    );
+  // in this note however high it went; before it, what was read last
+  const now = tanks(out.facts);
+  const own = now.length > 0;
+  const si = own ? Math.max(...now) : (tanks(context.recent.flatMap((n) => n.facts)).at(-1) ?? 0);
   const by =
     si >= tooHigh && runsOn.length > 0 ? runsOn : si >= tooHigh * 1.12 && own && running.length > 0 ? running : [];
   if (by.length > 0)

@@ -25,28 +25,33 @@ export const piecesOf = (text: string): Span[] => {
   return out;
 };
 
-const moved = (value: unknown, by: number): unknown => {
-  if (Array.isArray(value)) return value.map((v) => moved(v, by));
+const shifted = (value: unknown, by: number): unknown => {
+  if (Array.isArray(value)) return value.map((v) => shifted(v, by));
   if (value === null || typeof value !== 'object') return value;
   return Object.fromEntries(
     Object.entries(value).map(([key, v]) =>
-      key === 'spans' ? [key, (v as Span[]).map(([a, b]): Span => [a + by, b + by])] : [key, moved(v, by)],
+      key === 'spans' || key === 'unread'
+        ? [key, (v as Span[]).map(([a, b]): Span => [a + by, b + by])]
+        : [key, shifted(v, by)],
     ),
   );
 };
+
+/** A reading of what begins at `by` in the whole text, spans led back to the whole. */
+export const moved = (reading: Reading, by: number): Reading => shifted(reading, by) as Reading;
 
 /** One reading of all pieces: spans led back to the whole text, facts numbered through. */
 export const joinPieces = (note: string, parts: readonly { at: number; reading: Reading }[]): Reading => {
   const out: Reading = { facts: [], amends: [], asks: [], hazards: [], ambiguous: [], unread: [] };
   for (const { at, reading } of parts) {
-    const r = moved(reading, at) as Reading;
+    const r = moved(reading, at);
     for (const fact of r.facts)
       if (out.facts.length < mostFacts) out.facts.push({ ...fact, id: `${note}.${out.facts.length}` });
     out.amends.push(...r.amends);
     out.asks.push(...r.asks);
     out.hazards.push(...r.hazards.filter((h) => !out.hazards.some((o) => o.hazard === h.hazard && o.mode === h.mode)));
     out.ambiguous.push(...r.ambiguous);
-    out.unread.push(...reading.unread.map(([a, b]): Span => [a + at, b + at]));
+    out.unread.push(...r.unread);
   }
   return out;
 };

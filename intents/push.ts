@@ -15,7 +15,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     return null;
   }
   const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
-  const first = w.all[0];
+  const { first } = w;
   const often =
     draft.is === 'reading' &&
     !draft.often &&
@@ -33,7 +33,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     at: w.context.at,
     ...(when && !draft.when && draft.is !== 'condition' ? { when } : {}),
   };
-  const twin = full.is === 'reading' || draft.when ? undefined : w.facts.slice(-4).find((f) => isTwin(f, full));
+  const twin = full.is === 'reading' || full.when ? undefined : w.facts.slice(-4).find((f) => isTwin(f, full));
   if (twin) return twin;
   const drained = w.facts.at(-1);
   if (full.is === 'reading' && full.what.v === 'water drained' && !full.when && drained?.is === 'work' && drained.when)

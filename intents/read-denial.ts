@@ -94,7 +94,9 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
     /^(?:none|nothing|nil|nope|nada|nowt|zip)$/.test(phrase) &&
     c.items.every((it) => it === item || skippable(it))
   ) {
-    for (const f of w.facts.filter((x) => x.is === 'work' && x.what.v === 'soaped'))
+    for (const f of w.facts
+      .slice(w.facts.findLastIndex((x) => x.is === 'sign') + 1)
+      .filter((x) => x.is === 'work' && x.what.v === 'soaped'))
       push(
         w,
         {

@@ -90,6 +90,15 @@ export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): num
         phraseOf(it) === 'took' ||
         (it.k === 'measure' && it.v === 'pump-up'),
     );
+  // "bleeds down 10 to 12 psi in an hour": what falls so much falls between the two
+  const falls = items.slice(0, index).findLast((it) => !skippable(it));
+  if (up && over && falls && (changeOf(falls) === 'fall' || (falls.k === 'sign' && falls.v === 'sags'))) {
+    n.to = second.value;
+    n.unit ??= second.unit;
+    n.step = Math.max(n.step, second.step);
+    use(w, second);
+    return null;
+  }
   const took = items.slice(secondAt).some((it) => /^(?:took|takes|take)$/.test(phraseOf(it)));
   const dim = dimension(second) ?? dimension(n);
   if (up && !over && !rangeWords && !took && (n.value > 0 || (dim !== null && dim !== 'pressure'))) {

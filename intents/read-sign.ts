@@ -55,7 +55,13 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   // "bubbles gone", "leak stopped": looked for and not found any more
-  const ended = items[index + 1] ?? null;
+  let end = index + 1;
+  while (
+    items[end]?.k === 'filler' &&
+    /^(?:is|are|was|were|has|have|had|now|all|just|then|since)$/.test(phraseOf(items[end]))
+  )
+    end += 1;
+  const ended = items[end] ?? null;
   const endWord = ended?.k === 'unknown' ? ended.low : phraseOf(ended ?? undefined);
   if (
     !neg &&

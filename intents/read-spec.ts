@@ -26,7 +26,16 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const at = c.items.findIndex((it) => it.k === 'spec');
   if (at < 0 && !w.spec) return false;
   // "should be 115 to 125 and is 112": what is, is no limit
-  if (at < 0 && /^(?:is|was|have|has|reads|read|got|found|actual|actually|measured|mine)$/.test(phraseOf(c.items[0]))) {
+  const lead = c.items
+    .slice(0, 5)
+    .map((it) => (it.k === 'unknown' ? it.low : phraseOf(it)))
+    .join(' ');
+  if (
+    at < 0 &&
+    /^(?:is|was|have|has|reads|read|got|found|actual|actually|measured|mine|ours|this one|i have|i got|i get|we have|we got|we get|what (?:we|i) (?:got|have|get)|it is|its|as found)\b/.test(
+      lead,
+    )
+  ) {
     w.spec = false;
     c.measure ??= w.limited;
     return false;

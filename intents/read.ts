@@ -11,12 +11,14 @@ import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { midway } from './midway.ts';
 import { clauseAround, reported } from './deed.ts';
+import { evened, ledBack } from './even.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
 import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { loadTest } from './load-test.ts';
 import { overPressure } from './over-pressure.ts';
-import { joinPieces, pieceLength, piecesOf } from './pieces.ts';
+import { leadOf, tailAt } from './leads.ts';
+import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
@@ -212,8 +214,13 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const held = out.facts.some(
     (f) => f.is === 'condition' && f.holds && ['on stands', 'cribbed', 'over pit'].includes(f.what.v),
   );
-  if (held && !/\b(?:air|bags?|bellows|jack|without|no stands)\b/.test(low))
-    out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported');
+  const without = (h: Reading['hazards'][number]): boolean =>
+    written.some(
+      (s) =>
+        h.spans.some((x) => x[0] < s.to && x[1] > s.from) &&
+        /\b(?:air|bags?|bellows|jack|without|no stands)\b/.test(s.low),
+    );
+  if (held) out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported' || without(h));
 
   const left = items.filter(
     (i) =>
@@ -247,17 +254,39 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   return out;
 };
 
+/** Long texts piece by piece. */
+const readBody = (text: string, context: Context): Reading =>
+  text.length <= pieceLength
+    ? readSafely(text, context)
+    : joinPieces(
+        context.note,
+        piecesOf(text).map(([from, to]) => ({ at: from, reading: readSafely(text.slice(from, to), context) })),
+      );
+
+/** The note between what stands before it and what stands after it; a greeting is answered too. */
+const readEven = (text: string, context: Context): Reading => {
+  const lead = context.open ? null : leadOf(text);
+  const from = lead?.length ?? 0;
+  const end = tailAt(text.slice(from)) + from;
+  const body = readBody(text.slice(from, end), context);
+  if (!lead) return body;
+  const rest = moved(body, from);
+  const greets = lead.greeting && !rest.asks.some((a) => a.ask === 'talk');
+  return {
+    ...rest,
+    asks: greets ? [plainAsk('talk', text.slice(...lead.greeting), lead.greeting), ...rest.asks] : rest.asks,
+    unread: lead.reference ? [lead.reference, ...rest.unread] : rest.unread,
+  };
+};
+
 /**
  * Reads `text` as `context` frames it. Total: never throws, whatever the text; a note it cannot read comes back as
  * unread from end to end.
  */
 export const read = (text: string, context: Context): Reading => {
   try {
-    if (text.length <= pieceLength) return readSafely(text, context);
-    return joinPieces(
-      context.note,
-      piecesOf(text).map(([from, to]) => ({ at: from, reading: read(text.slice(from, to), context) })),
-    );
+    const even = evened(text);
+    return even ? ledBack(readEven(even.text, context), even.at) : readEven(text, context);
   } catch {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
   } finally {

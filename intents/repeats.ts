@@ -7,9 +7,17 @@ import type { Context, Fact } from './shapes.ts';
 const again =
   /\b(?:ditto|likewise|same (?:on|for|at|with|thing on|thing|again on|again|story on|story|deal|over) (?:on )?(?:the )?|same here|same as before|same as last|same|(?:the )?other side (?:is |does |was )?(?:too|also|as well|the same|same|identical|does it too|just the same)|(?:so|as) (?:is|does|was) (?:the )?(?:other|left|right)(?: side)?)\b/;
 const compare =
-  /\bsame (?:time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on)\b/;
+  /\bsame (?:time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on|as (?:ever|always|usual|normal))\b/;
 
 const flip = (place: string): string => place.replace(/^(left|right)\b/, (s) => (s === 'left' ? 'right' : 'left'));
+
+/** Where the words of a fact begin. */
+const begins = (f: Fact): number =>
+  Math.min(
+    ...[f.where, ...('what' in f ? [f.what] : []), ...(f.is === 'reading' ? [f.amount] : [])].flatMap((s) =>
+      s.spans.map((x) => x[0]),
+    ),
+  );
 
 export const repeats = (
   low: string,
@@ -23,17 +31,20 @@ export const repeats = (
   if (!m || compare.test(low)) return;
   const from = m.index;
   const here = facts.filter((f) => f.is !== 'condition' && f.is !== 'spec');
-  const last = here.at(-1);
+  // what was said before the word, and only to the end of its sentence
+  const said = here.filter((f) => begins(f) < at[from]!);
+  const last = (said.length > 0 ? said : here).at(-1);
+  const stop = items.find((i) => i.k === 'sep' && i.hard && i.span[0] >= at[from]!)?.span[0] ?? text.length;
   const before = context.recent.findLast((n) => n.facts.some((f) => f.is !== 'condition'));
   const leads = from === 0 && before !== undefined && here.every((f) => f.is === 'sign');
   const sources: Fact[] =
     last && !leads
-      ? here.filter((f) => f.where.v === last.where.v)
+      ? (said.length > 0 ? said : here).filter((f) => f.where.v === last.where.v)
       : (before?.facts ?? []).filter((f) => f.is !== 'condition' && f.is !== 'spec');
   if (sources.length === 0) return;
   const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach' && !i.other);
   const other = /other side|other one/.test(low);
-  const after = places.find((i) => i.span[0] >= from);
+  const after = places.find((i) => i.span[0] >= at[from]! && i.span[0] < stop);
   // "nearside the same": the place stands before it
   const led = places.findLast(
     (i) =>

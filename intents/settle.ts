@@ -1,4 +1,5 @@
 /** Settles each item to one sense, merges neighbouring places, resolves relative sides and this coach's labels. */
+import { pressureParts } from './dims.ts';
 import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
@@ -24,7 +25,8 @@ const readsNext = (items: readonly Item[], i: number): boolean => {
   return false;
 };
 
-export const settle = (given: readonly Item[], text: string, context: Context): Settled[] => {
+/** Each item of a sentence in one sense. */
+const senses = (given: readonly Item[], text: string, asTyped: string, context: Context): Settled[] => {
   const items = joinSplitVerbs(given);
   const raw: Settled[] = [];
   const lastReal = (): Settled | undefined => raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
@@ -32,24 +34,37 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     if (item.k !== 'senses') {
       if (item.k === 'unknown') {
         const stands = lastReal();
+        // "holds in lock": a word that is only a label's
+        const inIt = /(?:^|\s)(?:in|into|to) $/i.test(text.slice(Math.max(0, item.span[0] - 6), item.span[0]));
         const led =
-          stands?.k === 'place' &&
-          stands.p.side !== undefined &&
-          stands.p.part === undefined &&
-          (/ (?:is|are|still|now) (?:still |now )?(?:in|on) $/i.test(text.slice(0, item.span[0]).slice(-16)) ||
-            (/ (?:in|on|at) $/i.test(text.slice(0, item.span[0]).slice(-4)) &&
-              raw.some((r) => r.k === 'cond' && r.v.startsWith('panel'))));
-        const label = labelled(item.low, text.slice(...item.span), stands, context.labels, led);
+          inIt ||
+          (stands?.k === 'place' &&
+            stands.p.side !== undefined &&
+            stands.p.part === undefined &&
+            (/ (?:is|are|still|now) (?:still |now )?(?:in|on) $/i.test(text.slice(0, item.span[0]).slice(-16)) ||
+              (/ (?:in|on|at) $/i.test(text.slice(0, item.span[0]).slice(-4)) &&
+                raw.some((r) => r.k === 'cond' && r.v.startsWith('panel')))));
+        const label = labelled(item.low, asTyped.slice(...item.span), stands, context.labels, led);
         if (label?.startsWith('panel '))
           return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
       // "to be renewed: left link"
-      if (item.k === 'sep' && item.low === ':' && lastReal()?.k === 'work')
+      const headed = lastReal();
+      if (
+        item.k === 'sep' &&
+        item.low === ':' &&
+        (headed?.k === 'work' ||
+          (headed?.k === 'place' &&
+            (headed.p.part === undefined || pressureParts.has(headed.p.part)) &&
+            items[i + 1]?.k === 'num' &&
+            !raw.some((r) => r.k === 'num')) ||
+          (headed?.k === 'measure' && headed.v === 'pump-up'))
+      )
         return void raw.push({ k: 'filler', span: item.span, phrase: ':' });
       return void raw.push(item);
     }
     const base = { span: item.span, phrase: item.phrase, ...(item.near ? { near: true } : {}) };
-    const label = labelled(item.phrase, text.slice(...item.span), lastReal(), context.labels);
+    const label = labelled(item.phrase, asTyped.slice(...item.span), lastReal(), context.labels);
     if (label?.startsWith('panel ')) return void raw.push({ k: 'cond', v: label as Condition, holds: true, ...base });
     const at: PhraseAt = { items, i, item, text, raw, base };
     const leading = leadingCase(at);
@@ -61,7 +76,7 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     const after = led
       ? labelled(
           led,
-          text.slice(item.span[1] - led.length, item.span[1]),
+          asTyped.slice(item.span[1] - led.length, item.span[1]),
           lastReal(),
           context.labels,
           raw.some((r) => r.k === 'cond' && r.v.startsWith('panel')),
@@ -97,7 +112,11 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     if (['rh', 'r', 'l', 'l/r', 'ps'].includes(item.phrase)) place.bare = item.phrase as 'r' | 'l' | 'rh';
     raw.push(place);
   });
-  dottedTimes(raw, text);
+  return raw;
+};
+
+/** What neighbours of one sentence make together. */
+const together = (raw: Settled[], text: string, context: Context): Settled[] => {
   const out = joinNeighbours(raw);
   takenOff(out);
   return located(inAndOut(out, context), text).map((item): Settled => {
@@ -106,4 +125,23 @@ export const settle = (given: readonly Item[], text: string, context: Context): 
     // which of the two wheels, and nothing else named: the wheel itself
     return { ...item, p: p.wheel && !p.part ? { ...p, part: 'wheel' } : p };
   });
+};
+
+/** Cut after each hard separator. */
+const bySentence = <T extends Item | Settled>(items: readonly T[]): T[][] => {
+  const out: T[][] = [[]];
+  for (const item of items) {
+    out.at(-1)!.push(item);
+    if (item.k === 'sep' && item.hard) out.push([]);
+  }
+  return out.filter((sentence) => sentence.length > 0);
+};
+
+/** Sentence by sentence: a word that begins one stands at a beginning, whatever came before. */
+export const settle = (items: readonly Item[], text: string, context: Context): Settled[] => {
+  // where all is written in capitals, they mark no label
+  const asTyped = /\p{Ll}/u.test(text) || !/\p{Lu}.*\s.*\p{Lu}/su.test(text) ? text : text.toLowerCase();
+  const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, asTyped, context));
+  dottedTimes(raw, text);
+  return bySentence(raw).flatMap((sentence) => together(sentence, text, context));
 };

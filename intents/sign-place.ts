@@ -38,7 +38,8 @@ export const ofCorner: ReadonlySet<Sign> = new Set([
 /** "lr shock stone cold, rr warm": the same part on the side named now. */
 export const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
   const s = w.subject?.p;
-  if (own.p.part || !own.p.side || own.p.side === 'both' || !s?.part || !sideable.has(s.part)) return own;
+  if (own.p.part || !own.p.side || own.p.side === 'both' || w.subject?.old || !s?.part || !sideable.has(s.part))
+    return own;
   // "exhaust hoses in water: no bubbles left or right"
   if (!s.side && !(airSide.has(s.part) && ['bubbles', 'leaks', 'hiss'].includes(name))) return own;
   if (s.side === 'both' || ofCorner.has(name)) return own;

@@ -73,7 +73,7 @@ const contracted = (t: Token, after: Token | undefined): string | null => {
     /^(?:off|on|out|in|running|up|down|disconnected|unplugged|shut|open|isolated|cut|dead|drained|empty|vented|full|at|low|high|hissing|leaking|bubbling|stuck|tripped|blown|building|holding|dropping|level)$/.test(
       after?.low ?? '',
     ) &&
-    (lexicon.get(base)?.some((s) => s.k === 'place') || base === 'key')
+    (lexicon.get(base)?.some((s) => s.k === 'place') || base === 'key' || base === 'side')
     ? base
     : null;
 };
@@ -111,7 +111,19 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       /^(?:in|out|on|is|of|reads?|measured)$/.test(tokens[i + 2]?.low ?? '')
     ) {
       out.push({ ...t, low: 'toe' });
-    } else if (t.low === 'm' && tokens[i - 1]?.kind === 'digits' && next?.kind !== 'mark' && besideSeconds(tokens, i)) {
+    } else if (
+      t.low === 'wnt' &&
+      /^(?:shut|run|start|quit|stop|turn|fill|go|come|build|kick|hold|pump|move|drain|rise|empty|close|open)$/.test(
+        tokens[i + 2]?.low ?? '',
+      )
+    ) {
+      out.push({ ...t, low: 'wont' });
+    } else if (
+      t.low === 'm' &&
+      tokens[i - 1]?.kind === 'digits' &&
+      (next?.kind !== 'mark' || next.low === '.' || next.low === ',') &&
+      besideSeconds(tokens, i)
+    ) {
       out.push({ ...t, low: 'min' });
     } else if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {
       const o = tokens[i + 2]?.low === 'o';

@@ -10,6 +10,8 @@ export type Loc = {
   from: 'said' | 'carried' | 'assumed';
   spans: Said<string>['spans'];
   item?: PlaceItem;
+  /** Spoken of in a sentence before this one. */
+  old?: boolean;
 };
 
 type DraftOf<F> = F extends Fact ? Omit<F, 'id' | 'at' | 'where' | 'word'> & Partial<Pick<F, 'where' | 'word'>> : never;
@@ -21,6 +23,8 @@ export type Measured = Extract<Settled, { k: 'measure' }>;
 export type Walk = {
   readonly context: Context;
   readonly text: string;
+  /** What the sentence begins with. */
+  first: Settled | undefined;
   /** What else the note holds: its first `noteItems`, so that a look at it costs the same in any note. */
   readonly all: readonly Settled[];
   readonly facts: Fact[];
@@ -42,6 +46,8 @@ export type Walk = {
   pendingWhen: When | null;
   /** The clock time that led this clause: of every reading in it. */
   lineWhen: When | null;
+  /** A circumstance that stood alone before a comma ("sat overnight, ..."): of what sank or held after it. */
+  lineOften: 'standing' | null;
   told: boolean;
   hunch: boolean;
   /** A limit is being given: numbers are limits until the sentence ends. */
@@ -75,6 +81,7 @@ const noteItems = 200;
 export const startWalk = (all: readonly Settled[], text: string, context: Context): Walk => ({
   context,
   text,
+  first: undefined,
   all: all.slice(0, noteItems),
   facts: [],
   ambiguous: [],
@@ -90,6 +97,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   lastReading: null,
   pendingWhen: null,
   lineWhen: null,
+  lineOften: null,
   told: false,
   hunch: false,
   spec: false,

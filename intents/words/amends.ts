@@ -8,7 +8,7 @@ export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[]
   ],
   [
     'drop',
-    /^(?:please |kindly )?(?:scratch|scrub|scrap|ignore|forget|delete|strike|disregard|cancel|take) (?:that|the|my) last (?:one|reading|note|number|figure|entry|line)\b[^\d]{0,60}$/,
+    /^(?:please |kindly )?(?:scratch|scrub|scrap|ignore|forget|delete|strike|disregard|cancel|take) (?:that|the|my) last (?:one|reading|note|number|figure|entry|line|message)\b[^\d]{0,60}$|^never ?mind (?:about )?what i (?:just )?(?:said|wrote|typed|put)\b[^\d]{0,60}$/,
   ],
   [
     'undo',

@@ -18,7 +18,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'why',
-    /^(?:so )?what (?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought) (?:it|that|this|the \w+(?: \w+)?)\b(?<topic>.*)|^what (?:else|other) (?:did|does|has|may|might|could) (?:it|that|this) (?:break|damage|hurt|ruin|take|do|done|broken)\b(?<topic2>.*)|^whats the root cause\b(?<topic3>.*)|^root cause$/,
+    /^(?:so |and |but )?what (?:would|could|can|might|will|does|do)? ?(?:cause|causes|make|makes)s? (?<topic5>.+)|^(?:so )?what (?:killed|caused|broke|ruined|wrecked|cooked|burnt|brought) (?:it|that|this|the \w+(?: \w+)?)\b(?<topic>.*)|^what (?:else|other) (?:did|does|has|may|might|could) (?:it|that|this) (?:break|damage|hurt|ruin|take|do|done|broken)\b(?<topic2>.*)|^whats the root cause\b(?<topic3>.*)|^root cause$/,
   ],
   [
     'how',
@@ -30,7 +30,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'why not',
-    /^(?:so |and |but )?why (?:not|didnt (?:you|it|we)(?: \w+){0,2}|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/,
+    /^(?:so |and |but )?why (?:arent (?:we|you|i) (?:looking at|checking|doing|testing)|dont (?:we|you|i) (?:look at|check|test)|not|didnt (?:you|it|we)(?: \w+){0,2}|isnt it|cant it be|couldnt it be|not just|wouldnt it be) (?<topic>.+)/,
   ],
   [
     'what if',
@@ -42,7 +42,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'next',
-    /^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) (?:i|you|we|one) (?:do|check|look at|look for|try|test)(?: at)? (?:next|now|first|then)|(?:now |and )?(?:i|we) (?:must|should|have to|need to|shall) do what(?: now| next)?|what (?:do|should) (?:i|we) (?:do|check|look)|next|next (?:on|up) .*|whats next (?:on|in|for) .*|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|where (?:do|should|shall) (?:i|we) (?:look|go|start|check)(?: now| next| first)?|what do i have (?:him|her|them|the \w+) (?:do|look at|check|try)(?: next| now| first)?|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what (?:should|shall|must|do|does) (?:i|we|you|he|she|they|the \w+(?: \w+)?) (?:do|check|test|look at|look for|try) (?:next|now|first|then)|what should i (?:do|check|test|look at)\b.*)\??$/,
+    /^(?:so |and )?where (?:do|should|shall|must) (?:i|we) (?:go|start|begin)(?: (?:from here|next|now|then))*$|^(?:so |ok |and |right |now )?(?:what(?:s| is| do i do| should i do| to do| now| else| shall i do| do i check| should i check| do we do)? ?(?:next|now|then)|whats next|what (?:should|do|shall) (?:i|you|we|one) (?:do|check|look at|look for|try|test)(?: at)? (?:next|now|first|then)|(?:now |and )?(?:i|we) (?:must|should|have to|need to|shall) do what(?: now| next)?|what (?:do|should) (?:i|we) (?:do|check|look)|next|next (?:on|up) .*|whats next (?:on|in|for) .*|next check|where (?:do|should) i (?:start|look|begin)|what first|now what|what then|and now|where next|whats the next (?:step|check|test|thing)|what to (?:do|check)(?: next| now| first)?|what i (?:do|check|must do|should do)(?: next| now| first)?|(?:so )?which (?:one|part|side|thing) (?:do|should|shall) i .*|where (?:do |should |to )?i? ?(?:start|begin)|whats? (?:do|should|shall|can) (?:i|we) (?:do|check|try|look at|test|measure)(?: about it| here| next| now| first| then)?|any idea what(?: to do)? next|whats? the next|where (?:do|should|shall) (?:i|we) (?:look|go|start|check)(?: now| next| first)?|what do i have (?:him|her|them|the \w+) (?:do|look at|check|try)(?: next| now| first)?|then what|what to look at(?: next)?|which (?:check|test|step) (?:next|now|first)|next (?:step|check|test) (?:please|then)|what would you (?:check|do|try) (?:next|first|now)?|where to (?:start|begin|look)(?: now| first)?|what now|what (?:should|shall|must|do|does) (?:i|we|you|he|she|they|the \w+(?: \w+)?) (?:do|check|test|look at|look for|try) (?:next|now|first|then)|what should i (?:do|check|test|look at)\b.*)\??$/,
   ],
   [
     'how long',
@@ -50,7 +50,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'limit',
-    /^how (?:much|many|far|low|high|long|big|fast) (?<topic15>.+?) (?:is|are|can be|would be) (?:ok|okay|allowed|normal|acceptable|fine|too much|too many|too low|too high|permitted|good)\b.*|^is (?:it |that |this )?normal (?:if|when|that|for) (?<topic16>.*\d.*)|^is (?:it |that |this )?too (?:much|many|high|low|long|slow|fast) (?:if|when|that) (?<topic17>.+)|^(?:is|are|was) (?<topic14>.*(?:\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|quarter)\b).*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^normal (?<topic18>(?:pump|tank|fill|build|cut|run|restart|delay)\b.+)$|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
+    /^(?:query |question )?(?:acceptable|allowed|permitted|normal|max(?:imum)?|min(?:imum)?) (?<topic30>.+)|^how (?:much|many|far|low|high|long|big|fast) (?<topic15>.+?) (?:is|are|can be|would be) (?:ok|okay|allowed|normal|acceptable|fine|too much|too many|too low|too high|permitted|good)\b.*|^is (?:it |that |this )?normal (?:if|when|that|for) (?<topic16>.*\d.*)|^is (?:it |that |this )?too (?:much|many|high|low|long|slow|fast) (?:if|when|that) (?<topic17>.+)|^(?:is|are|was) (?<topic14>.*(?:\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|twelve|fifteen|twenty|thirty|forty|fifty|sixty|seventy|eighty|ninety|hundred|half|quarter)\b).*)\btoo (?:much|many|high|low|long|slow|fast|big|hot|cold)\b.*|^how often\b(?<topic13>.*)|^how tight\b(?<topic11>.*)|^what (?!should)(?:[\w-]+ ){1,4}should (?:it|they|she|that|this|the \w+(?: \w+)?)\b(?<topic12>.*)|^normal (?<topic18>(?:pump|tank|fill|build|cut|run|restart|delay)\b.+)$|^(?:max|maximum|min|minimum|limit|normal|spec) (?<topic10>\D+)$|^(?:so |and |ok )?(?:what|whats|what is|wots) (?:the |is the |are the |s the )?(?:max|maximum|min|minimum|most|least|highest|lowest|limit|normal|correct|right|proper|spec|specs|specified|allowed|good|target|supposed)\b(?<topic>.*)|^what (?:should|must)\b(?<topic2>.*)|^(?:what|whats|what is|what are) (?<topic3>.+?) (?:supposed to be|meant to be|should be|spec|limit|normally|allowed)\b.*|^how (?:much|many|high|low) (?:should|is allowed|must|can|psi must|pressure should|bar should|psi should)\b(?<topic4>.*)|^how many (?:psi|bar|kpa|volts|amps)\b(?<topic5>.*)|^is (?<topic6>[^?]*\d[^?]*?) (?:normal|ok|okay|too (?:low|high|much)|in spec|enough|allowed|right|good|bad|high|low|alright|within)\b.*|^(?:what|which) (?:pressure|height|torque|toe|camber|voltage|tyre pressure|tire pressure)\b(?! (?:switch|valve|is it|means|does))(?<topic7>.*)|^what torque\b(?<topic8>.*)|^(?:spec|limit) for (?<topic9>.+)/,
   ],
   [
     'meaning',
@@ -82,7 +82,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'help',
-    /^(?:help|help me|what can you do|how does this work|commands|what can i (?:say|type|ask)|how do i use (?:this|you)|i need help|what do i type)\b(?<topic>.*)/,
+    /^(?:help|help me|what (?:sort|kind) of things? can you do(?: for (?:us|me))?|what are you for|what all can you do|what can you do|how does this work|commands|what can i (?:say|type|ask)|how do i use (?:this|you)|i need help|what do i type)\b(?<topic>.*)/,
   ],
   ['how', /^(?:guide|procedure)\b(?<topic>.*)/],
 ];
@@ -129,7 +129,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
 export const elsewhere: readonly (readonly [string, RegExp])[] = [
   [
     'brakes',
-    /\b(?!brake in\b)(?:brakes?|brk (?:chambers?|cans?|pads?|shoes?|drums?|lines?)|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
+    /\bbreak (?:pedal|lights?|pads?|shoes?|fluid|drums?)\b|\b(?:stop|brake) (?:lamps?|lights?)\b|\b(?!brake in\b)(?:brakes?|brk (?:chambers?|cans?|pads?|shoes?|drums?|lines?)|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
   ],
   ['fridge', /\b(?:fridge|refrigerator|freezer|fridge compressor|icebox|ice ?maker|reefer)\b/],
   [
@@ -171,4 +171,4 @@ export const talkTurn =
 export const talkLead =
   /^(?:good )?(?:morning|afternoon|evening|hi|hiya|hello|hey|thanks|thank you|cheers|ta|lol|haha|yeah|yep|ok|okay|right|bye|see you|goodnight|good night|welcome|sorry about|nice|cool|great|hope)\b/;
 export const chatter =
-  /\b(?:brew|cuppa|time for (?:a |some )?\w+|lunch|coffee|tea break|sandwich|(?<!cold |wet |hot |warm |this )weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny)\b/;
+  /\b(?:brew|kettles? (?:is )?on|kettle|shift over|see you (?:tomorrow|later|then)|going home|can you hear me|hearing me|cuppa|time for (?:a |some )?\w+|lunch|coffee|tea break|sandwich|(?<!cold |wet |hot |warm |this )weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny)\b/;

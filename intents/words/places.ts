@@ -22,11 +22,11 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     { end: 'rear' },
   ],
   [
-    'lr|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side',
+    'lr|behind left|left behind|left back corner|back left corner|left rear|lhr|rl|left back|rear left|back left|lft rear|l rear|lrear|left rr|rear lh|rear l/h|lh rear|l/h rear|lhs rear|rear lhs|left hand rear|lr corner|left rear corner|lt rear|back lh|rear left corner|lr side',
     { side: 'left', end: 'rear' },
   ],
   [
-    'rr|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|write rear|back rh|rear right corner|rr side',
+    'rr|behind right|right behind|right back corner|back right corner|right rear|rhr|right back|rear right|back right|rt rear|rht rear|r rear|rrear|rear rh|rear r/h|rh rear|r/h rear|rhs rear|rear rhs|right hand rear|rr corner|right rear corner|write rear|back rh|rear right corner|rr side',
     { side: 'right', end: 'rear' },
   ],
   [

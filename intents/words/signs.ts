@@ -48,7 +48,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'quits hot|shuts itself off|shuts itself down|shuts off on its own|cuts out on its own|goes off on its own|quits when warm|overheats and stops|overheats and shuts off|quits when hot|cuts out hot|thermal cut out|thermals out|stops when hot|trips on heat|goes off hot|quits after a while|stops hot|quits when it gets hot|thermal trips|cuts out when hot|trips thermal|overheats and quits|shuts down hot',
   starts:
     'restarts|restarted|starts back up|pump started|air pump started|comp started|compressor started|starts|pump took off|pump takes off|takes right off|now pump start|pump start now|pump start again|starts fine|fires up|starts up|kicks off fine|started for me|started at the first attempt|starts first time|started straight away|starts right up|fires right up|starts easy|starts easily|starts alone|starts by itself|starts on its own|kicked in on its own',
-  works: 'works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
+  works:
+    'pump work|now pump work|works|working|works fine|works ok|functions|operates|works now|working fine|operates fine',
   'not working':
     'not working|not good working|not work good|no work good|not working good|not working right|not n/w|not operational|n/w|n/g|ng|n g|u/s|inop|inoperative|doesnt work|does not work|wont work|unserviceable|shot|kaput|knackered|duff|faulty|bad|failed|dead|gone|no good|defective|bust|busted|buggered|toast|fubar|isnt working|isnt right|not right|not good|has had it|had its day|goosed|stuffed|dud|fried|packed up|failing|duf|going bad|broke|not work|dont work|no work|on its way out|to blame|the culprit|the problem|acting up|cooked',
   stuck: 'stuck|sticking|seized|jammed|sticks|siezed|stuck solid|frozen up solid|sticky',
@@ -67,7 +68,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   broken:
     'broken|brake in|break in|a break in|snapped|cracked off|sheared|fell off|broken off|come off|came off|fallen off|fractured|broke off|is off',
   disconnected:
-    'disconnected|disconected|is disconnect|is disconected|is disconect|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
+    'come adrift|came adrift|adrift|had come adrift|has come adrift|disconnected|disconected|is disconnect|is disconected|is disconect|off its ball|popped off|unhooked|hanging|unclipped|hanging off|dangling|hanging loose|detached',
   slipped: 'slipped|moved on the shaft|slid|clamp moved|slipping',
   missing: 'missing|not there|not fitted|isnt there',
   kinked: 'kinked|kink|pinched|crushed|kinks|squashed|kinked up|trapped',
@@ -95,7 +96,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   worn: 'worn|worn out|wear|wore out|knackered worn|sloppy|play in it|has play|well worn|shagged|worn badly|badly worn|free play in it|got play|shot with wear|wore',
   aged: 'aged|dry rot|dry rotted|perished|perishing|weather checked|old|dried out|dryrot|dry rotting|weathered|weather cracked|hardened',
   noisy:
-    'make much noise|makes much noise|make noise|makes a lot of noise|lot of noise|noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
+    'make big noise|makes big noise|makes a big noise|make noise|big noise|make much noise|makes much noise|make noise|makes a lot of noise|lot of noise|noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',
   bangs: 'clunk|clunks|clunking|clunked|bang|bangs|banging|thump|thumps|bang from the rear|thumping|big bang|bang bang',
   cold: 'cold|stone cold|cold to touch|dead cold',
   warm: 'warm|warm to touch|luke warm|lukewarm',
