@@ -7,9 +7,11 @@ import type { Span } from './shapes.ts';
 /** `at[i]`: where unit i of `text` stands in the text as typed; one more for its end. */
 export type Even = { readonly text: string; readonly at: readonly number[] };
 
-const switched = /:(?= +(?:on|off|out|open|closed|shut)\b)/gi;
+/** "comp: off": what it is. */
+const switched =
+  /(?<=[a-z]):(?= +(?:on|off|out|open|closed|shut)(?: *[,.;\n]| *$| (?:for now|now|thanks|cheers|again|since|all|today)\b))/gi;
 /** "1) lh bag chafed. 2) rh link bent": numbers of a list, no readings. */
-const listed = /(?<=^|[\n.,;:] *)(?<![(\d])\b\d{1,2}\)(?= *[a-z])/gi;
+const listed = /(?<=^|[\n.,;:][^\S\n]{0,3})(?<![(\d])\b\d{1,2}\)(?=[^\S\n]*[a-z])/gi;
 
 const uneven = /[^\S\n]{2,}|[^\S\n ]|;(?=\s|$)|^ | $/m;
 

@@ -144,26 +144,32 @@ const mostStops = 40;
 
 /**
  * Every danger of `text`, with the mood it stands in. A danger is also heard over one stop ("left bag has 50 psi. i will
- * open the fitting now"): two sentences in a row are read as one, too.
+ * open the fitting now"): two or three sentences in a row are read as one, too.
  */
 export const findHazards = (text: string): Hazard[] => {
   const given = text.slice(0, 4000);
   const out = hazardsOf(given);
   const stops = [...given.matchAll(/(?:[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
-  stops.forEach((stop, i) => {
-    const from = i === 0 ? 0 : stops[i - 1]!.index + stops[i - 1]![0].length;
-    const at = stop.index + stop[0].length;
-    const to = stops[i + 1] ? stops[i + 1]!.index + stops[i + 1]![0].length : given.length;
-    const joined = `${given.slice(from, stop.index)},${' '.repeat(stop[0].length - 1)}${given.slice(at, to)}`;
-    const asks = onlyAsks.test(given.slice(at, to));
+  const begins = [0, ...stops.map((s) => s.index + s[0].length), given.length];
+  const over = (i: number, sentences: number): void => {
+    const from = begins[i]!;
+    const last = begins[i + sentences - 1]!;
+    const to = begins[i + sentences]!;
+    let joined = given.slice(from, to);
+    for (const stop of stops.slice(i, i + sentences - 1)) {
+      const at = stop.index - from;
+      joined = `${joined.slice(0, at)},${' '.repeat(stop[0].length - 1)}${joined.slice(at + stop[0].length)}`;
+    }
+    const asks = onlyAsks.test(given.slice(last, to));
     for (const found of hazardsOf(joined)) {
       const h = { ...found, spans: found.spans.map(([a, b]): Span => [a + from, b + from]) };
       const known = out.findIndex((o) => o.hazard === h.hazard);
-      const deed = h.spans[0]![1] <= at ? given.slice(from, at) : given.slice(at, to);
+      const deed = h.spans[0]![1] <= last ? given.slice(from, last) : given.slice(last, to);
       if (known < 0 && (usualOrder(h) || letOutFirst.test(deed))) continue;
       if (known < 0) out.push(h);
       else if (asks && h.mode === 'asked') out[known] = h;
     }
-  });
+  };
+  for (const sentences of [2, 3]) for (let i = 0; i + sentences < begins.length; i += 1) over(i, sentences);
   return out;
 };

@@ -112,6 +112,13 @@ export const noSign: readonly Case[] = [
     fits: (s) => s.item.phrase === 'bad' && isSign(ahead(s)) && adjoins(s),
   },
   {
+    // cords hanging out
+    fits: (s) =>
+      s.item.v === 'disconnected' &&
+      s.item.phrase.startsWith('hang') &&
+      s.c.items.some((it) => it.k === 'sign' && it.v === 'cords showing'),
+  },
+  {
     // stayed cold: how it is, not that it holds
     fits: (s) => {
       const other = ahead(s);

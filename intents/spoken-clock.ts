@@ -24,6 +24,8 @@ export const spokenClock = (tokens: readonly Token[], start: number): Num | null
     kind: 'clock',
     signed: false,
   });
+  const hour = hourAt(start);
+  if (hour && partOfDay(tokens, start, hour.next)) return clock(hour.value * 60, hour.next);
   const lead =
     t.low === 'half'
       ? 30
@@ -56,6 +58,30 @@ export const spokenClock = (tokens: readonly Token[], start: number): Num | null
       return clock(hour.value * 60 + 30, hour.next);
   }
   return null;
+};
+
+const wordsAround = (tokens: readonly Token[], from: number, step: 1 | -1): string[] => {
+  const out: string[] = [];
+  for (let i = from; i >= 0 && i < tokens.length && out.length < 3; i += step) {
+    const t = tokens[i]!;
+    if (t.kind === 'word') out.push(t.low);
+    else if (t.kind !== 'space') break;
+  }
+  return out;
+};
+
+/** "last night at ten", "at seven this morning": an hour, where the part of the day is said with it. */
+const partOfDay = (tokens: readonly Token[], at: number, next: number): boolean => {
+  const [lead, ...before] = wordsAround(tokens, at - 1, -1);
+  if (lead !== 'at' && lead !== 'around' && lead !== 'about') return false;
+  return (
+    /^(?:night last|morning this|evening (?:this|last)|yesterday|morning yesterday|evening yesterday|tonight)\b/.test(
+      before.join(' '),
+    ) ||
+    /^(?:this (?:morning|evening|afternoon)|last (?:night|evening)|tonight|yesterday|in the (?:morning|evening|afternoon)|at night)\b/.test(
+      wordsAround(tokens, next, 1).join(' '),
+    )
+  );
 };
 
 /** At the head of a note or after a comma: "half 7 tank 8.1", ", ten to 8 7.6 bar". */

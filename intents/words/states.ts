@@ -266,7 +266,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'no thanks on|no thanks to|said no thanks to|said no thanks|does not want|declined|customer declined|refused by customer|owner declined|customer said no|said no to|wont pay for|owner doesnt want|customer doesnt want',
   reset: 'reset|re set',
   inflated:
-    'aired it to|aired it up to|aired them to|aired them up to|inflated it to|pumped it to|pumped it up to|inflated tires|inflated tyres|aired tires|set tyre pressures|set tire pressures|pumped the tyres|aired the tires',
+    'aired it to|aired it up to|aired them to|aired them up to|inflated it to|pumped it to|pumped it up to|inflated tires|inflated tyres|inflated|aired tires|set tyre pressures|set tire pressures|pumped the tyres|aired the tires',
   washed: 'washed|pressure washed|hosed off|steam cleaned|jet washed|hosed down',
   weighed: 'weighed|put it on the scales|weighed it|across the scales',
 };
