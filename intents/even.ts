@@ -9,7 +9,7 @@ export type Even = { readonly text: string; readonly at: readonly number[] };
 
 /** "comp: off": what it is. */
 const switched =
-  /(?<=[a-z]):(?= +(?:on|off|out|open|closed|shut)(?: *[,.;\n]| *$| (?:for now|now|thanks|cheers|again|since|all|today)\b))/gi;
+  /(?<=\b(?:key|ignition|engine|comp|cmp|compressor|pump|motor|power|breaker|fan)):(?=[^\S\n]+(?:on|off)\b)/gi;
 /** "1) lh bag chafed. 2) rh link bent": numbers of a list, no readings. */
 const listed = /(?<=^|[\n.,;:][^\S\n]{0,3})(?<![(\d])\b\d{1,2}\)(?=[^\S\n]*[a-z])/gi;
 

@@ -1,5 +1,5 @@
 /** Finds hazards in a note and the mood they stand in. */
-import type { Hazard, Span } from './shapes.ts';
+import type { Hazard } from './shapes.ts';
 import { dangersIn } from './danger.ts';
 import { flatten } from './smooth.ts';
 import { notSupported, notUnder, putUnder, supported, thingsUnder } from './words/dangers.ts';
@@ -82,8 +82,8 @@ const nobodyUnder = (before: string, named: string, after: string): boolean => {
 /** How many hazards of one kind a note can hold: enough to be seen. */
 const most = 12;
 
-const hazardsOf = (text: string): Hazard[] => {
-  const { low, at } = flatten(text.length > 4000 ? text.slice(0, 4000) : text);
+/** Dangers of `low` (smoothed, lower case), whose unit i stands at `at[i]` of the text. */
+const hazardsOf = (low: string, at: readonly number[]): Hazard[] => {
   const out: Hazard[] = [];
   const consider = (hazard: Hazard['hazard'], from: number, to: number): void => {
     if (out.length >= most || out.some((h) => h.hazard === hazard)) return;
@@ -147,24 +147,23 @@ const mostStops = 40;
  * open the fitting now"): two or three sentences in a row are read as one, too.
  */
 export const findHazards = (text: string): Hazard[] => {
-  const given = text.slice(0, 4000);
-  const out = hazardsOf(given);
-  const stops = [...given.matchAll(/(?:[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
-  const begins = [0, ...stops.map((s) => s.index + s[0].length), given.length];
+  const { low, at } = flatten(text.slice(0, 4000));
+  const out = hazardsOf(low, at);
+  const stops = [...low.matchAll(/(?:[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
+  const begins = [0, ...stops.map((s) => s.index + s[0].length), low.length];
   const over = (i: number, sentences: number): void => {
     const from = begins[i]!;
     const last = begins[i + sentences - 1]!;
     const to = begins[i + sentences]!;
-    let joined = given.slice(from, to);
+    let joined = low.slice(from, to);
     for (const stop of stops.slice(i, i + sentences - 1)) {
-      const at = stop.index - from;
-      joined = `${joined.slice(0, at)},${' '.repeat(stop[0].length - 1)}${joined.slice(at + stop[0].length)}`;
+      const gap = stop.index - from;
+      joined = `${joined.slice(0, gap)},${' '.repeat(stop[0].length - 1)}${joined.slice(gap + stop[0].length)}`;
     }
-    const asks = onlyAsks.test(given.slice(last, to));
-    for (const found of hazardsOf(joined)) {
-      const h = { ...found, spans: found.spans.map(([a, b]): Span => [a + from, b + from]) };
+    const asks = onlyAsks.test(low.slice(last, to));
+    for (const h of hazardsOf(joined, at.slice(from, to + 1))) {
       const known = out.findIndex((o) => o.hazard === h.hazard);
-      const deed = h.spans[0]![1] <= last ? given.slice(from, last) : given.slice(last, to);
+      const deed = h.spans[0]![1] <= at[last]! ? low.slice(from, last) : low.slice(last, to);
       if (known < 0 && (usualOrder(h) || letOutFirst.test(deed))) continue;
       if (known < 0) out.push(h);
       else if (asks && h.mode === 'asked') out[known] = h;
