@@ -1,4 +1,4 @@
-declare module 'natural/lib/natural/distance/index.js' {
+declare module 'natural/lib/natural/distance/levenshtein_distance.js' {
   export function DamerauLevenshteinDistance(
     source: string,
     target: string,

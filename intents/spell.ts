@@ -1,5 +1,5 @@
 /** Near-miss spelling, by `natural`'s Damerau distance; filtered by first letter and length first, since a distance costs. */
-import { DamerauLevenshteinDistance } from 'natural/lib/natural/distance/index.js';
+import { DamerauLevenshteinDistance } from 'natural/lib/natural/distance/levenshtein_distance.js';
 import { knownWord, lexicon, nearWords, singleWords } from './lexicon.ts';
 import { plainEnglish } from './words/plain.ts';
 

@@ -13,6 +13,7 @@ import { LogRefused } from './log/refused.ts';
 import { benchRoutes, type Pairing, pairRoutes } from './pairing.ts';
 import { paperRoutes } from './papers.ts';
 import { photoRoutes } from './photos.ts';
+import { packed } from './packed.ts';
 import type { Shelf } from './shelf.ts';
 import type { ShopSettings } from './shop.ts';
 
@@ -110,6 +111,7 @@ export const makeHttp = ({ desk, shelf, shop, page, photos, door, pairing, bench
   paperRoutes(app, { desk, shelf, shop, door, now: Date.now });
   photoRoutes(app, photos, door.who);
 
+  app.use(packed(page));
   app.use(
     express.static(page, {
       index: 'index.html',

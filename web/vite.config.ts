@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { brotliCompressSync } from 'node:zlib';
 import { defineConfig, type Plugin } from 'vite';
 
 const root = new URL('.', import.meta.url).pathname;
@@ -31,10 +32,21 @@ const offline: Plugin = {
   },
 };
 
+/** Each script and style beside itself as brotli, which the server hands to browsers that take it (server/packed.ts). */
+const packed: Plugin = {
+  name: 'packed',
+  apply: 'build',
+  writeBundle({ dir = '' }, bundle) {
+    for (const file of Object.keys(bundle))
+      if (/^assets\/.+\.(?:js|css)$/.test(file))
+        writeFileSync(`${dir}/${file}.br`, brotliCompressSync(readFileSync(`${dir}/${file}`)));
+  },
+};
+
 export default defineConfig({
   root,
   base: '/',
-  plugins: [tight, offline],
+  plugins: [tight, offline, packed],
   // whatever NODE_ENV says: a page built inside a test run is the page that ships
   resolve: { conditions: ['module', 'browser', 'production'], alias: { underscore: `${root}underscore-part.ts` } },
   build: {

@@ -9,6 +9,8 @@ export type WhatNext = {
   gates: ReadonlyMap<string, boolean>;
   /** The newest reply holds an open gate: its keys stand in the sheet, and nothing goes on before it is answered. */
   gateWaits: boolean;
+  /** The newest reply holds a stop, answered before or not. */
+  stops: boolean;
   /** The newest reply asks: where there is little room its keys are the ones to tap. */
   asks: boolean;
 };
@@ -37,6 +39,7 @@ export const whatNext = (exchanges: readonly Exchange[], board: Board | null): W
     block: (gateWaits ? null : passedGate(exchanges, board)) ?? step ?? board?.next ?? null,
     gates,
     gateWaits,
+    stops: blocks.some((b) => b.is === 'caution'),
     asks: !voided && blocks.some((b) => b.is === 'question' && b.keys.length > 0),
   };
 };

@@ -15,12 +15,15 @@ const blockFor = (id: string, standing: Folded): Stop | null => {
   if (!caution) return null;
   const { gate } = caution;
   // a gate is asked once a state: one that stands answered with yes is not asked again
-  const answered = gate && [gate.what, ...(gate.or ?? [])].some((what) => standing.gates.get(what) === true);
+  const answered = gate && [gate.what, ...(gate.or ?? [])].find((what) => standing.gates.get(what) === true);
   return {
     is: 'caution',
     id,
     words: caution.words,
-    more: caution.more,
+    more:
+      answered === undefined
+        ? caution.more
+        : `Answered already: ${answered}. Say so if that no longer holds. ${caution.more}`,
     ...(gate && !answered
       ? {
           gate: {

@@ -1,5 +1,5 @@
 /** The page in a real Chromium: script that opens a session, and a session of 10,000 entries beside one of ten. */
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -66,8 +66,8 @@ const opening = async (context: BrowserContext, url: string, session: string): P
   return took;
 };
 
-/** Script asked for until the reader is here, apart from the reader: gzipped bytes of each. */
-const script = async (browser: Browser, url: string): Promise<{ opening: number; reader: number }> => {
+/** Script asked for until the reader is here, apart from the reader: gzipped bytes of each, and all of it as brotli. */
+const script = async (browser: Browser, url: string): Promise<{ opening: number; reader: number; sent: number }> => {
   const page = await browser.newPage({ viewport: { width: 360, height: 740 } });
   const asked: string[] = [];
   page.on('request', (r) => {
@@ -81,7 +81,13 @@ const script = async (browser: Browser, url: string): Promise<{ opening: number;
   const size = (name: string): number =>
     gzipSync(readFileSync(join(root, '.build/page/assets', name)), { level: 9 }).length;
   const upTo = asked.findIndex((n) => n.startsWith('read-back'));
-  return { opening: asked.slice(0, upTo).reduce((sum, n) => sum + size(n), 0), reader: size(asked[upTo] ?? '') };
+  const sum = (names: readonly string[], of: (name: string) => number): number =>
+    names.reduce((all, n) => all + of(n), 0);
+  return {
+    opening: sum(asked.slice(0, upTo), size),
+    reader: size(asked[upTo] ?? ''),
+    sent: sum(asked.slice(0, upTo + 1), (n) => statSync(join(root, '.build/page/assets', `${n}.br`)).size),
+  };
 };
 
 export const measurePage = async (): Promise<void> => {
@@ -97,7 +103,7 @@ export const measurePage = async (): Promise<void> => {
     line(
       'script that opens a session',
       kB(bytes.opening),
-      `the reader after it ${kB(bytes.reader)}`,
+      `the reader after it ${kB(bytes.reader)}; on the line, as brotli, ${kB(bytes.sent)}`,
       'at most 90 kB in total',
     );
     const times: Record<number, number[]> = { [short]: [], [long]: [] };

@@ -1,8 +1,10 @@
 import { spawn } from 'node:child_process';
-import { chmodSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { get } from 'node:http';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { brotliDecompressSync } from 'node:zlib';
 import { afterAll, describe, expect, it } from 'vitest';
 import { cleanUp, Page, root, startServer } from './server.ts';
 
@@ -31,6 +33,31 @@ describe('npm start', () => {
     expect(page.status).toBe(200);
     expect(await page.text()).toContain('soapwater');
     expect(page.headers.get('content-security-policy')).not.toContain('unsafe');
+    expect(await running.stop()).toBe(0);
+  });
+
+  it('hands scripts over packed to who takes brotli, and plain to who does not', async () => {
+    const running = await startServer(folder());
+    const assets = join(root, '.build', 'page', 'assets');
+    const name = readdirSync(assets).find((n) => /^read-back.*\.js$/.test(n)) ?? '';
+    const take = (encoding: string): Promise<{ headers: Record<string, unknown>; body: Buffer }> =>
+      new Promise((resolve) => {
+        get(`${running.url}assets/${name}`, { headers: { 'accept-encoding': encoding } }, (response) => {
+          const parts: Buffer[] = [];
+          response.on('data', (d: Buffer) => parts.push(d));
+          response.on('end', () => resolve({ headers: response.headers, body: Buffer.concat(parts) }));
+        });
+      });
+    const plain = readFileSync(join(assets, name));
+    const packed = await take('gzip, br');
+    expect(packed.headers).toMatchObject({ 'content-encoding': 'br', vary: 'Accept-Encoding' });
+    expect(packed.headers['content-type']).toMatch(/^text\/javascript/);
+    expect(packed.headers['cache-control']).toContain('immutable');
+    expect(packed.body.length * 3).toBeLessThan(plain.length);
+    expect(brotliDecompressSync(packed.body).equals(plain)).toBe(true);
+    const bare = await take('gzip');
+    expect(bare.headers['content-encoding']).toBeUndefined();
+    expect(bare.body.equals(plain)).toBe(true);
     expect(await running.stop()).toBe(0);
   });
 

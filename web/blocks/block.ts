@@ -26,16 +26,13 @@ export const blockView = (block: Block, c: BlockContext, from: () => EventTarget
         <div class="caution-in">
           <p class="caution-words"><span aria-hidden="true">▲ </span>${block.words}</p>
           <div class="stop-rest">
-            <p>${block.more} ${explain}</p>
             ${
-              block.gate
-                ? answered === undefined && c.live
-                  ? keyRow(block.gate.keys, block.words)
-                  : answered === undefined
-                    ? nothing
-                    : html`<p class="answered">answered: ${answered ? 'yes' : 'no'}, ${block.gate.what}</p>`
+              block.gate && answered !== undefined
+                ? html`<p class="answered">answered: ${answered ? 'yes' : 'no'}, ${block.gate.what}</p>`
                 : nothing
             }
+            <p>${block.more} ${explain}</p>
+            ${block.gate && answered === undefined && c.live ? keyRow(block.gate.keys, block.words) : nothing}
           </div>
         </div>
       </section>`;

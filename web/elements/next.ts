@@ -33,8 +33,11 @@ export class SoapNext extends LitElement {
         align-items: baseline;
         gap: 0 14px;
       }
-      .head b {
-        margin-right: auto;
+      .acts {
+        display: flex;
+        align-items: baseline;
+        gap: 14px;
+        margin-left: auto;
       }
       .head + p {
         margin-top: -6px;
@@ -110,37 +113,39 @@ export class SoapNext extends LitElement {
     return html`<section class="next" aria-label="next check">
       <div class="head">
         <b>Next${effort(c) === '' ? '' : `, ${effort(c)}`}</b>
-        <button
-          type="button"
-          class="link"
-          aria-expanded=${this.why ? 'true' : 'false'}
-          @click=${() => (this.why = !this.why)}
+        <span class="acts">
+          <button
+            type="button"
+            class="link"
+            aria-expanded=${this.why ? 'true' : 'false'}
+            @click=${() => (this.why = !this.why)}
+          >
+            why<span class="hear"> this check</span>
+          </button>
+          ${
+            c.guide
+              ? html`<button
+                  type="button"
+                  class="link"
+                  @click=${() => tell(this, 'write', { text: `how do i ${c.guide}`, whole: true })}
+                >
+                  steps
+                </button>`
+              : nothing
+          }
+          ${
+            c.wait > 0 && !this.timing
+              ? html`<button
+                  type="button"
+                  class="link"
+                  @click=${() => tell(this, 'write', { text: `start timer ${minutes(c.wait)}`, whole: true })}
+                >
+                  timer<span class="hear"> of ${minutes(c.wait)}</span>
+                </button>`
+              : nothing
+          }
+          ${this.#explaining.link(c)}</span
         >
-          why<span class="hear"> this check</span>
-        </button>
-        ${
-          c.guide
-            ? html`<button
-                type="button"
-                class="link"
-                @click=${() => tell(this, 'write', { text: `how do i ${c.guide}`, whole: true })}
-              >
-                steps
-              </button>`
-            : nothing
-        }
-        ${
-          c.wait > 0 && !this.timing
-            ? html`<button
-                type="button"
-                class="link"
-                @click=${() => tell(this, 'write', { text: `start timer ${minutes(c.wait)}`, whole: true })}
-              >
-                timer<span class="hear"> of ${minutes(c.wait)}</span>
-              </button>`
-            : nothing
-        }
-        ${this.#explaining.link(c)}
       </div>
       <p class="words">${c.words}</p>
       ${c.destroys ? html`<p class="destroys"><span aria-hidden="true">✕ </span>${c.destroys}</p>` : nothing}

@@ -263,7 +263,7 @@ export class SoapSession extends LitElement {
     const { block: next, gates } = what;
     const timing = showing(this.#timers, Date.now()).length > 0;
     // a stop needs all the height there is for its words and its keys
-    const stopped = what.gateWaits || next?.is === 'caution';
+    const stopped = what.stops || next?.is === 'caution';
     const crowded = timing || stopped || (next !== null && 'keys' in next && next.keys.length > 3);
     const fold = !this.wide && (this.#line.pad || this.low || this.board || crowded);
     return html`
