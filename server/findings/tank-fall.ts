@@ -1,6 +1,6 @@
 /** The finding for a fall of the tank: fit, interval, how long it lasts, limit, drawing. */
 import { effectiveArea, holeDiameter, massOfFreeAir, roomTemperature, sharpEdge } from '../core/air.ts';
-import { type DecayFit, fallRate, fitDecay, freeAirOfFall } from '../core/decay.ts';
+import { type DecayFit, fallRate, fitDecay, freeAirOfFall, timeToPressure } from '../core/decay.ts';
 import { fitLine, z95 } from '../core/line-fit.ts';
 import { type AbsolutePressure, type Temperature, si } from '../core/quantity.ts';
 import { higherBellows } from './bellows-pressure.ts';
@@ -30,26 +30,41 @@ export type Fall = {
   atmosphereInput: Input;
   notes: string[];
   because: string[];
-  /** The fall has come to rest since. */
-  stopped?: boolean;
+  /** The fall has come to rest since: the readings of the level stretch, and its pressure. */
+  stopped?: { readonly points: readonly Timed[]; readonly at: number };
 };
 
 const chart = (
   points: readonly Timed[],
   fit: DecayFit,
   unit: Extract<Drawing, { is: 'chart' }>['unit'],
+  atmosphere: AbsolutePressure,
   limits: { si: number; label: string }[],
+  stopped: Fall['stopped'],
 ): Drawing => {
   const t0 = points[0]!.at;
   const span = (points.at(-1)!.at - t0) / 1000;
+  const seconds = (p: Timed): number => (p.at - t0) / 1000;
+  // down to where it stopped, then level
+  const last = stopped?.points.at(-1);
+  const knee =
+    stopped && last
+      ? Math.min(
+          seconds(last),
+          Math.max(span, timeToPressure(si(fit.pressureAt(0)), si(stopped.at), fit.k, atmosphere)),
+        )
+      : null;
   return {
     is: 'chart',
     unit,
-    points: points.map((p) => ({ t: (p.at - t0) / 1000, si: p.p, pm: z95 * p.sd })),
-    fit: Array.from({ length: 13 }, (_, i) => ({
-      t: (span * 1.5 * i) / 12,
-      si: fit.pressureAt((span * 1.5 * i) / 12),
-    })),
+    points: [...points, ...(stopped?.points ?? [])].map((p) => ({ t: (p.at - t0) / 1000, si: p.p, pm: z95 * p.sd })),
+    fit: [
+      ...Array.from({ length: 13 }, (_, i) => ((knee ?? span * 1.5) * i) / 12).map((t) => ({
+        t,
+        si: Math.max(fit.pressureAt(t), stopped?.at ?? -Infinity),
+      })),
+      ...(stopped && last ? [{ t: seconds(last), si: stopped.at }] : []),
+    ],
     limits,
   };
 };
@@ -74,7 +89,7 @@ export const fallFinding = ({
   atmosphereInput,
   notes,
   because,
-  stopped = false,
+  stopped,
 }: Fall): Finding => {
   const unit = points.at(-1)!.fact.amount.v.unit;
   const perMinute = rateUnit(unit);
@@ -198,10 +213,17 @@ export const fallFinding = ({
       source: { kind: 'physics', words: 'isothermal discharge of a store through a nozzle, choked then subsonic' },
       notes: [`95 % interval ${text(low)} to ${text(high)}`, ...seen.notes, ...notes],
     },
-    drawing: chart(points, fit, unit, [
-      ...(cutIn?.low ? [{ si: cutIn.low.si, label: 'cut-in' }] : []),
-      ...(bellows && seen.feeds ? [{ si: bellows.p, label: 'bellows' }] : []),
-    ]),
+    drawing: chart(
+      points,
+      fit,
+      unit,
+      atmosphere,
+      [
+        ...(cutIn?.low ? [{ si: cutIn.low.si, label: 'cut-in' }] : []),
+        ...(bellows && seen.feeds ? [{ si: bellows.p, label: 'bellows' }] : []),
+      ],
+      stopped,
+    ),
     ...(wants ? { wants } : {}),
     ...(outcome && seen.see ? { evidence: [{ see: seen.see, outcome }] } : {}),
   };
