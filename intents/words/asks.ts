@@ -26,7 +26,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
+    /^what (?:does|do|will|would|should) (?:the |my )?(?<topic3>.*\d.*) (?:become|read|be|show|drop to|fall to|go to)\b(?: .*)?$|^what (?:will|would|should|does) (?<topic4>(?:it|the tank|tank|the gauge|the tyres?|the tires?)) (?:become|read|be|show|drop to|fall to|go to)\b.*\d.*|^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
   ],
   [
     'why not',

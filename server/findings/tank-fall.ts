@@ -69,9 +69,22 @@ const chart = (
   };
 };
 
+/** Falls of this many deviations are a step, of less than one a rest. An estimate of ours. */
+const step = 4;
+
+/** A height valve that feeds a leaking side now and then: the tank rests, and falls a step each time it acts. */
+const inSteps = (points: readonly Timed[]): boolean => {
+  const falls = points.slice(1).map((p, i) => (points[i]!.p - p.p) / Math.max(p.sd, points[i]!.sd));
+  const steps = falls.filter((f) => f >= step).length;
+  const rests = falls.filter((f) => Math.abs(f) <= 1).length;
+  return steps >= 2 && rests >= 2 && steps + rests === falls.length;
+};
+
 /** Whether the fall is straight (a bellows fed from the tank) or slows with the pressure (a hole on the tank), if it shows. */
 const shapeOf = (points: readonly Timed[], decayChi2: number): string | null => {
   if (points.length < 4) return null;
+  if (inSteps(points))
+    return 'the fall goes in steps, as of a tank that feeds a leaking side each time its height valve acts';
   const t0 = points[0]!.at;
   const straight = fitLine(points.map((p) => ({ x: (p.at - t0) / 1000, y: p.p, sd: p.sd }))).chi2;
   if (Math.abs(straight - decayChi2) < 6) return null;
@@ -149,11 +162,12 @@ export const fallFinding = ({
     );
   const shape = falls && seen.feeds ? shapeOf(points, fit.chi2) : null;
   if (shape) notes.push(shape);
-  if (fit.chi2 > 3.84 + 2 * points.length)
+  const stepped = shape !== null && shape.includes('in steps');
+  if (!stepped && fit.chi2 > 3.84 + 2 * points.length)
     notes.push('the readings do not lie on one steady fall: heat settling, a valve acting, or a fall that stops');
 
   const text = (v: number): string => shown(v, perMinute, sd).text;
-  const fallWords = `tank ${seen.where}loses ${text(rate)}`;
+  const fallWords = `tank ${seen.where}loses ${text(rate)}${stepped ? ' in steps' : ''}`;
   const words = !falls
     ? verdict === 'within'
       ? `tank ${seen.where}holds: ${text(high)} at most, limit ${limit.words}`
