@@ -121,10 +121,7 @@ export const chooseUnit = (
     // "left bag 57, LR 13": named by its bag and then by its corner, which is a height
     const said = w.lastReading?.where.spans.map((s) => w.text.slice(...s)).join(' ') ?? '';
     const otherName =
-      place.end !== undefined &&
-      heightLike(n, ctx) &&
-      /bag|bellow|spring/i.test(said) &&
-      !/\b[lr]h?r\b|rear/i.test(said);
+      place.end !== undefined && heightLike(n, ctx) && /bag|bellow/i.test(said) && !/\b[lr]h?r\b|rear/i.test(said);
     const bellowsBefore =
       (subject?.part === 'bellows' && !otherName) ||
       (subject?.part === 'tyre' && (!heightLike(n, ctx) || (like > 0.65 && like < 1.5)));

@@ -144,7 +144,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'just pumped|just pumped up|right after pumping|just aired up|straight after pumping|freshly pumped|fresh off the pump|just topped up|right after it pumped|just after pumping|only just pumped|pump just shut off|pump just stopped|pump just cut out|pump just kicked off|pump just went off|pump just quit|comp just shut off|comp just stopped|comp just cut out|comp just kicked off|comp just went off|comp just quit|compressor just shut off|compressor just stopped|compressor just cut out|compressor just kicked off|compressor just went off|compressor just quit',
+    'just pumped|just pumped up|right after pumping|just aired up|straight after pumping|freshly pumped|fresh off the pump|just topped up|right after it pumped|just after pumping|only just pumped|pump just shut off|pump just stopped|pump just cut out|pump just kicked off',
     'just pumped',
     true,
   ],
