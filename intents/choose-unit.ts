@@ -118,8 +118,13 @@ export const chooseUnit = (
     // a figure far from the pressure before it is no pressure: "tyres 640, rears 355"
     const like =
       w.lastReading?.what.v === 'pressure' && w.lastUnit ? toSi(n.value, w.lastUnit) / w.lastReading.amount.v.si : 1;
+    // "left bag 57, LR 13": named by its bag and then by its corner, which is a height
+    const said = w.lastReading?.where.spans.map((s) => w.text.slice(...s)).join(' ') ?? '';
+    const otherName =
+      place.end !== undefined && heightLike(n, ctx) && /bag|bellow/i.test(said) && !/\b[lr]h?r\b|rear/i.test(said);
     const bellowsBefore =
-      subject?.part === 'bellows' || (subject?.part === 'tyre' && (!heightLike(n, ctx) || (like > 0.65 && like < 1.5)));
+      (subject?.part === 'bellows' && !otherName) ||
+      (subject?.part === 'tyre' && (!heightLike(n, ctx) || (like > 0.65 && like < 1.5)));
     if (lastPressure && !tapeLike(n) && (!place.end || (bellowsBefore && (!heightLike(n, ctx) || n.whole)))) {
       const u = pressureUnit(ctx, n, w.lastUnit);
       if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };

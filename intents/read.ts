@@ -227,6 +227,11 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
       (i.k === 'unknown' ||
         (i.k !== 'filler' && i.k !== 'prep' && i.k !== 'sep' && i.k !== 'join' && i.k !== 'neg' && i.k !== 'wheel')) &&
       !read.used.has(i) &&
+      !(
+        i.k === 'measure' &&
+        i.v === 'load test' &&
+        out.facts.some((f) => f.is === 'reading' && f.what.v === 'load test')
+      ) &&
       !(table && i.k === 'unit' && i.span[0] < table.head.length) &&
       !inHazardSpan(i.span) &&
       !covered.some((c) => i.span[0] >= c[0] && i.span[1] <= c[1]) &&

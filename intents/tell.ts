@@ -3,7 +3,7 @@ import { amountSaid, oftenSaid, whenSaid } from './plain.ts';
 import { makePlace, takePlace } from './place.ts';
 import type { Amend, Ask, Context, Fact, Measure, Part, Reading, ReadingFact } from './shapes.ts';
 import type { Key, Taken } from './taken.ts';
-import { dayMends, dayTaken, whenTaken } from './tell-day.ts';
+import { dayMends, whenTaken } from './tell-day.ts';
 
 export { plain } from './plain.ts';
 
@@ -78,7 +78,11 @@ const certainty = (fact: Fact): Taken['from'] => {
     ...(fact.is === 'spec' ? [] : [fact.what.from]),
     ...(fact.is === 'reading' ? [fact.amount.from] : []),
   ];
-  return froms.includes('assumed') || dayTaken(fact) ? 'assumed' : froms.includes('carried') ? 'carried' : 'said';
+  return froms.includes('assumed') || whenTaken(fact) !== ''
+    ? 'assumed'
+    : froms.includes('carried')
+      ? 'carried'
+      : 'said';
 };
 
 /** Where an amount may have been meant, by what it is. */

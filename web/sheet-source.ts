@@ -11,9 +11,13 @@ const spoken = (path: string): string =>
 export const sheetSource = (words: string): string => {
   let named = false;
   return words.replaceAll(
-    /\bsheet: ([a-z]\w*(?:\.\w+)*)((?:, [a-z]\w*(?:\.\w+)+)*)/gi,
+    /\bsheet: ([a-z]\w*(?:\.\w+)*)((?:(?:, | \+ )[a-z]\w*(?:\.\w+)+)*)/gi,
     (_all, path: string, more: string) => {
-      const out = `${named ? '' : 'coach sheet: '}${[path, ...more.split(', ').slice(1)].map(spoken).join(', ')}`;
+      const rest = more.replaceAll(
+        /(, | \+ )([^,+]+)/g,
+        (_one, by: string, field: string) => `${by}${spoken(field.trim())}`,
+      );
+      const out = `${named ? '' : 'coach sheet: '}${spoken(path)}${rest}`;
       named = true;
       return out;
     },

@@ -26,7 +26,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
+    /^what (?:does|do|will|would|should) (?=.*\d)(?:the |my )?(?<topic3>.+) (?:become|read|be|show|(?:drop|fall|go) to)\b(?!.* mean).*|^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
   ],
   [
     'why not',
@@ -74,7 +74,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^(?:what (?:size|gauge|wire|shim|shims|thickness|awg|cable)|which (?:wire|shim|size|gauge|cable|awg|leg)|(?:whats |what is )?(?:the )?(?:smallest|thinnest) (?:wire|cable|awg|gauge)|(?:and |so )?what (?:to|do (?:i|we)|should (?:i|we)|must (?:i|we)|needs to be|has to be|all do i) (?:re-?check(?:ed)?|check (?:again|after|afterwards))|next service|calc(?:ulate)?|work out|convert|figure out|compute|how (?:many|much) (?:scfm|cfm|lpm|turns|shims?|shim|wire|water|degrees|inches|mm|in|thick|load|weight|does|is|will|would|gallons|litres|air)|wire (?:size )?for|shims? for|how thick|how big|tyre at|tire at|whats \d|what is \d|\d.*\bin (?:degrees|kpa|psi|bar|mm|inches)\b|when (?:is|are|was) (?:it|the|next|my|this|that|service|due)|when (?:do|should|must) (?:i|we) (?:drain|change|renew|replace|service|clean) (?:the|my|this)|turns for|turn .* into)\b(?<topic>.*)/,
+    /^(?:what (?:size|gauge|wire|shim|shims|thickness|awg|cable)|which (?:wire|shim|size|gauge|cable|awg|leg)|(?:whats |what is )?(?:the )?smallest (?:wire|cable|awg)|what (?:to|(?:do|should|must) (?:i|we)) (?:re-?check|check (?:again|after))|next service|calc(?:ulate)?|work out|convert|figure out|compute|how (?:many|much) (?:scfm|cfm|lpm|turns|shims?|shim|wire|water|degrees|inches|mm|in|thick|load|weight|does|is|will|would|gallons|litres|air)|wire (?:size )?for|shims? for|how thick|how big|tyre at|tire at|whats \d|what is \d|\d.*\bin (?:degrees|kpa|psi|bar|mm|inches)\b|when (?:is|are|was) (?:it|the|next|my|this|that|service|due)|when (?:do|should|must) (?:i|we) (?:drain|change|renew|replace|service|clean) (?:the|my|this)|turns for|turn .* into)\b(?<topic>.*)/,
   ],
   [
     'summary',

@@ -139,12 +139,12 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ['loaded|fully loaded|with a load|fully laden|laden|loaded up|full load|loaded for a trip|with gear', 'loaded', true],
   ['empty coach|unloaded|unladen|no load|not loaded|empty load|coach empty|coach is empty', 'loaded', false],
   [
-    'water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank',
+    'water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank|full fresh water tank|full fresh water',
     'water tank full',
     true,
   ],
   [
-    'just pumped|just pumped up|right after pumping|just aired up|straight after pumping|freshly pumped|fresh off the pump|just topped up|right after it pumped|just after pumping|only just pumped|pump just shut off|pump just stopped|pump just cut out|pump just kicked off|pump just went off|pump just quit|comp just shut off|comp just stopped|comp just cut out|comp just kicked off|comp just went off|comp just quit|compressor just shut off|compressor just stopped|compressor just cut out|compressor just kicked off|compressor just went off|compressor just quit',
+    'just pumped|just pumped up|right after pumping|just aired up|straight after pumping|freshly pumped|fresh off the pump|just topped up|right after it pumped|just after pumping|only just pumped|pump just shut off|pump just stopped|pump just cut out|pump just kicked off',
     'just pumped',
     true,
   ],

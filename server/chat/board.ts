@@ -1,6 +1,8 @@
 /** What stands now, for the page: computed from the folded session, never stored. Pure. */
 import type { ReadingFact } from '../../intents/shapes.ts';
 import { showAmount } from '../core/amount.ts';
+import { dimensionOf } from '../core/units.ts';
+import type { Finding } from '../findings/finding.ts';
 import type { Folded } from '../session/fold.ts';
 import type { CoachState } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -48,24 +50,45 @@ const stateLines = (state: CoachState, now: number): Board['state'] => {
 /** Points of one line of the charts: the newest so many. */
 const most = 200;
 
+/**
+ * What stands beside the limit: the reading, or what the finding made of it where the limit is of another kind (a toe in
+ * inches against degrees, a pump-up to 90 psi against minutes). `fits`: whether the limit can be drawn beside it.
+ */
+const besideLimit = (fact: ReadingFact, finding: Finding | undefined) => {
+  const amount = fact.amount.v;
+  const read = { si: amount.si, pm: amount.pm, unit: amount.unit, text: shown(fact) };
+  const limit = finding?.limit?.low ?? finding?.limit?.high;
+  if (!limit || dimensionOf(limit.unit) === dimensionOf(amount.unit)) return { ...read, fits: true };
+  const made = finding?.because.includes(fact.id) ? finding.amount : undefined;
+  if (!made || dimensionOf(made.unit) !== dimensionOf(limit.unit)) return { ...read, fits: false };
+  return {
+    si: made.si,
+    pm: made.pm,
+    unit: made.unit,
+    text: fact.what.v === 'pump-up' ? made.text : read.text,
+    fits: true,
+  };
+};
+
 /** `now`: ms since the epoch, for minutes since pumped. */
 export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
   const latest = new Map<string, Board['latest'][number]>();
   const series = new Map<string, Board['series'][number]>();
+  const inKind = new Set<string>();
   for (const { fact, seq } of standing.facts) {
     if (fact.is !== 'reading') continue;
     const key = keyOf(fact);
     const amount = fact.amount.v;
     const finding = standing.findings.get(key);
-    const limit = finding?.limit;
+    const { fits, ...beside } = besideLimit(fact, finding);
+    const limit = fits ? finding?.limit : undefined;
+    if (dimensionOf(beside.unit) === dimensionOf(amount.unit)) inKind.add(key);
+    else inKind.delete(key);
     latest.set(key, {
       key,
       where: fact.where.v,
       what: fact.what.v,
-      text: shown(fact),
-      si: amount.si,
-      pm: amount.pm,
-      unit: amount.unit,
+      ...beside,
       at: fact.at,
       seq,
       ...(finding?.because.includes(fact.id) ? { verdict: finding.verdict } : {}),
@@ -86,7 +109,8 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
     closed: standing.closed,
     latest: [...latest.values()],
     series: [...series.values()]
-      .filter((s) => s.points.length > 1)
+      // a line over time stands beside its limits only in their own kind
+      .filter((s) => s.points.length > 1 && inKind.has(s.key))
       .map((s) => ({ ...s, points: s.points.slice(-most) })),
     state: stateLines(standing.state, now),
     gates: [

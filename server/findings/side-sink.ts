@@ -147,9 +147,12 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
     key: `sink ${watched.see?.replace(/^(left|right) /, '') ?? 'standing'}@${s.place}`,
     verdict: sinks ? 'low' : rises ? 'high' : settles ? 'within' : 'cannot tell',
     words,
-    amount: shown(-fall, unit, s.half, { difference: true, low: -s.high * s.span, high: -s.low * s.span }),
+    amount: {
+      ...shown(-fall, unit, s.half, { difference: true, low: -s.high * s.span, high: -s.low * s.span }),
+      text: `${shown(Math.abs(fall), unit, s.half, { difference: true }).text} ${fall < 0 ? 'up' : 'down'}`,
+    },
     limit: {
-      low: shown(-canTell, unit, s.half, { difference: true }),
+      high: shown(canTell, unit, s.half, { difference: true }),
       source: physics(`what two readings of this tape can tell (95 %)`),
     },
     because: s.because,

@@ -1,6 +1,6 @@
 /** The finding for a fall of the tank: fit, interval, how long it lasts, limit, drawing. */
 import { effectiveArea, holeDiameter, massOfFreeAir, roomTemperature, sharpEdge } from '../core/air.ts';
-import { type DecayFit, fallRate, fitDecay, freeAirOfFall } from '../core/decay.ts';
+import { type DecayFit, fallRate, fitDecay, freeAirOfFall, timeToPressure } from '../core/decay.ts';
 import { fitLine, z95 } from '../core/line-fit.ts';
 import { type AbsolutePressure, type Temperature, si } from '../core/quantity.ts';
 import { higherBellows } from './bellows-pressure.ts';
@@ -30,33 +30,61 @@ export type Fall = {
   atmosphereInput: Input;
   notes: string[];
   because: string[];
-  /** The fall has come to rest since. */
-  stopped?: boolean;
+  /** The fall has come to rest since: the readings of the level stretch, and its pressure. */
+  stopped?: { readonly points: readonly Timed[]; readonly at: number };
 };
 
 const chart = (
   points: readonly Timed[],
   fit: DecayFit,
   unit: Extract<Drawing, { is: 'chart' }>['unit'],
+  atmosphere: AbsolutePressure,
   limits: { si: number; label: string }[],
+  stopped: Fall['stopped'],
 ): Drawing => {
   const t0 = points[0]!.at;
   const span = (points.at(-1)!.at - t0) / 1000;
+  const seconds = (p: Timed): number => (p.at - t0) / 1000;
+  // down to where it stopped, then level
+  const last = stopped?.points.at(-1);
+  const knee =
+    stopped && last
+      ? Math.min(
+          seconds(last),
+          Math.max(span, timeToPressure(si(fit.pressureAt(0)), si(stopped.at), fit.k, atmosphere)),
+        )
+      : null;
   return {
     is: 'chart',
     unit,
-    points: points.map((p) => ({ t: (p.at - t0) / 1000, si: p.p, pm: z95 * p.sd })),
-    fit: Array.from({ length: 13 }, (_, i) => ({
-      t: (span * 1.5 * i) / 12,
-      si: fit.pressureAt((span * 1.5 * i) / 12),
-    })),
+    points: [...points, ...(stopped?.points ?? [])].map((p) => ({ t: (p.at - t0) / 1000, si: p.p, pm: z95 * p.sd })),
+    fit: [
+      ...Array.from({ length: 13 }, (_, i) => ((knee ?? span * 1.5) * i) / 12).map((t) => ({
+        t,
+        si: Math.max(fit.pressureAt(t), stopped?.at ?? -Infinity),
+      })),
+      ...(stopped && last ? [{ t: seconds(last), si: stopped.at }] : []),
+    ],
     limits,
   };
+};
+
+/** Falls of this many deviations are a step, of less than one a rest. An estimate of ours. */
+const step = 4;
+
+/** A height valve that feeds a leaking side now and then: the tank rests, and falls a step each time it acts. */
+const inSteps = (points: readonly Timed[]): boolean => {
+  const falls = points.slice(1).map((p, i) => (points[i]!.p - p.p) / Math.max(p.sd, points[i]!.sd));
+  const steps = falls.filter((f) => f >= step).length;
+  const rests = falls.filter((f) => Math.abs(f) <= 1).length;
+  return steps >= 2 && rests >= 2 && steps + rests === falls.length;
 };
 
 /** Whether the fall is straight (a bellows fed from the tank) or slows with the pressure (a hole on the tank), if it shows. */
 const shapeOf = (points: readonly Timed[], decayChi2: number): string | null => {
   if (points.length < 4) return null;
+  if (inSteps(points))
+    return 'the fall goes in steps, as of a tank that feeds a leaking side each time its height valve acts';
   const t0 = points[0]!.at;
   const straight = fitLine(points.map((p) => ({ x: (p.at - t0) / 1000, y: p.p, sd: p.sd }))).chi2;
   if (Math.abs(straight - decayChi2) < 6) return null;
@@ -74,7 +102,7 @@ export const fallFinding = ({
   atmosphereInput,
   notes,
   because,
-  stopped = false,
+  stopped,
 }: Fall): Finding => {
   const unit = points.at(-1)!.fact.amount.v.unit;
   const perMinute = rateUnit(unit);
@@ -134,11 +162,12 @@ export const fallFinding = ({
     );
   const shape = falls && seen.feeds ? shapeOf(points, fit.chi2) : null;
   if (shape) notes.push(shape);
-  if (fit.chi2 > 3.84 + 2 * points.length)
+  const stepped = shape !== null && shape.includes('in steps');
+  if (!stepped && fit.chi2 > 3.84 + 2 * points.length)
     notes.push('the readings do not lie on one steady fall: heat settling, a valve acting, or a fall that stops');
 
   const text = (v: number): string => shown(v, perMinute, sd).text;
-  const fallWords = `tank ${seen.where}loses ${text(rate)}`;
+  const fallWords = `tank ${seen.where}loses ${text(rate)}${stepped ? ' in steps' : ''}`;
   const words = !falls
     ? verdict === 'within'
       ? `tank ${seen.where}holds: ${text(high)} at most, limit ${limit.words}`
@@ -198,10 +227,17 @@ export const fallFinding = ({
       source: { kind: 'physics', words: 'isothermal discharge of a store through a nozzle, choked then subsonic' },
       notes: [`95 % interval ${text(low)} to ${text(high)}`, ...seen.notes, ...notes],
     },
-    drawing: chart(points, fit, unit, [
-      ...(cutIn?.low ? [{ si: cutIn.low.si, label: 'cut-in' }] : []),
-      ...(bellows && seen.feeds ? [{ si: bellows.p, label: 'bellows' }] : []),
-    ]),
+    drawing: chart(
+      points,
+      fit,
+      unit,
+      atmosphere,
+      [
+        ...(cutIn?.low ? [{ si: cutIn.low.si, label: 'cut-in' }] : []),
+        ...(bellows && seen.feeds ? [{ si: bellows.p, label: 'bellows' }] : []),
+      ],
+      stopped,
+    ),
     ...(wants ? { wants } : {}),
     ...(outcome && seen.see ? { evidence: [{ see: seen.see, outcome }] } : {}),
   };

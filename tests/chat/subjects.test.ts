@@ -55,6 +55,11 @@ const subjects: readonly Subject[] = [
         from: /ASHRAE/,
       },
       {
+        notes: ['what does 100 psi become at 50 F from 70 F'],
+        says: /^tank: 95\.7 psi at 50 F \(100 psi at 70 F\)/,
+        from: /Gay-Lussac/,
+      },
+      {
         notes: ['whats 95 psi in kPa absolute'],
         says: /^95 psi on the gauge is 109\.1 psi absolute \(752\.0 kPa\) here/,
         from: /ASHRAE/,
@@ -73,6 +78,11 @@ const subjects: readonly Subject[] = [
         notes: ['what is 650 kPa absolute up here at 1500 m'],
         says: /^650 kPa on the gauge is 734\.6 kPa absolute at 1500 m/,
         from: /ASHRAE/,
+      },
+      {
+        notes: ['tank 780, 20 C', 'what will the tank be at -5 C'],
+        says: /^tank: 705 kPa at -5 C \(780 kPa at 20 C\)/,
+        from: /Gay-Lussac/,
       },
       { notes: ['altitude 1600 m', 'whats the atmosphere here'], says: /^83\.5 kPa absolute/, from: /ASHRAE/ },
       {
@@ -122,6 +132,15 @@ const subjects: readonly Subject[] = [
         notes: ['ROAD, key off, tank 112 at 9:00, 104 at 9:10, 96 at 9:20, 88 at 9:30', 'how long until cut in'],
         says: /^tank down to cut-in in 4 to 5 minutes: with the key on the pump starts again/,
         from: /discharge of a store/,
+        picture: 'chart',
+      },
+      {
+        notes: [
+          'ROAD, key off, tank 112 at 7:00, 112 at 7:10, 106 at 7:15, 106 at 7:40, 106 at 7:55, 100 at 8:00, 100 at 8:30, 94 at 8:35, 94 at 9:10, 88 at 9:15, 88 at 9:40',
+        ],
+        says: /^stays level about 3 1\/2 hours as it falls now; tank loses 0\.152 psi\/min in steps, limit 3 psi in 30 min/,
+        high: '0.100 psi/min',
+        from: /sheet: supply\.leakLimit/,
         picture: 'chart',
       },
       {

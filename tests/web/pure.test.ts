@@ -41,6 +41,7 @@ describe('where a figure comes from', () => {
     expect(sheetSource('sheet: heights.leftRear')).toBe('coach sheet: heights left rear');
     expect(sheetSource('sheet: supply.cutIn, sheet: supply.cutOut')).toBe('coach sheet: supply cut in, supply cut out');
     expect(sheetSource('sheet: supply.cutIn, supply.cutOut')).toBe('coach sheet: supply cut in, supply cut out');
+    expect(sheetSource('sheet: pump.minVolts + electrics.drop')).toBe('coach sheet: pump min volts + electrics drop');
     expect(sheetSource('sheet: service.0')).toBe('coach sheet: service row 1');
     expect(sheetSource('sheet: supply.leakLimit, added in this session')).toBe(
       'coach sheet: supply leak limit, added in this session',

@@ -4,6 +4,7 @@ import type { Block } from '../../server/chat/reply.ts';
 import { tell } from '../events.ts';
 import { hashOf } from '../route.ts';
 import type { BlockContext } from './context.ts';
+import { sheetSource } from '../sheet-source.ts';
 import { linkTerms } from './terms.ts';
 import { whyView } from './why.ts';
 
@@ -15,7 +16,7 @@ export const teachView = (
 ): TemplateResult => {
   const ask = (term: string): void => tell(from(), 'ask', { text: `what is ${term.replaceAll('-', ' ')}`, at: c.at });
   const linked = (text: string, terms: readonly string[]): unknown =>
-    linkTerms(text, terms).map((p) =>
+    linkTerms(sheetSource(text), terms).map((p) =>
       p.term === null
         ? p.text
         : html`<button type="button" class="link term" @click=${() => ask(p.term ?? '')}>${p.text}</button>`,

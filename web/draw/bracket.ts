@@ -8,9 +8,9 @@ import type { Drawing } from '../../server/findings/finding.ts';
 export type Bracket = Extract<Drawing, { is: 'bracket' }>;
 
 const bolts: readonly (readonly [bolt: string, x: number, y: number])[] = [
-  ['front top', 74, 52],
+  ['front top', 92, 52],
   ['rear top', 216, 52],
-  ['front bottom', 74, 152],
+  ['front bottom', 92, 152],
   ['rear bottom', 216, 152],
 ];
 /** The thickest stack, px. */
@@ -28,6 +28,8 @@ export const bracket = (d: Bracket, says: string): SVGTemplateResult => {
     <rect class="body" x="8" y="20" width="284" height=${tall - 18} rx="6" />
     <text class="small" x="14" y="14">front</text>
     <text class="small" x="286" y="14" text-anchor="end">rear</text>
+    <text class="small" x="14" y="57">top</text>
+    <text class="small" x="14" y="157">bottom</text>
     ${bolts.map(([bolt, x, y]) => {
       const shim = d.shims.find((s) => s.bolt === bolt);
       const wide = shim ? Math.max(4, (Math.abs(shim.si) / most) * thickest) : 0;

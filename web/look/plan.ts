@@ -184,6 +184,9 @@ export const planLook = css`
     .figure {
       font-size: 1.3125rem;
     }
+  }
+  /* "right front ▼ high" needs as much */
+  @container (max-width: 24rem) {
     .low-words {
       display: none;
     }

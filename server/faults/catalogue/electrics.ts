@@ -190,7 +190,7 @@ export const electrics: readonly FaultRow[] = [
     prior: often.occasional,
     priorWhy: 'occasional: corroded joint, cable too thin',
     confirm: 'motor legs',
-    repair: 'clean the joint or renew the cable',
+    repair: 'clean the joint or renew the cable; a relay or switch whose contacts lose volts is renewed',
     hands: 30,
     wait: 0,
     parts: ['cable, lugs'],

@@ -256,7 +256,11 @@ export const pumpGivens: readonly Given[] = [
     healthy: [0.94, 0.02, 0.02, 0.01, 0.005, 0.005],
     because: 'a lead not well held',
     rows: [
-      row(['feed resistance'], [0.04, 0.93, 0.01, 0.01, 0.005, 0.005], 'it is what is measured'),
+      row(
+        ['feed resistance'],
+        [0.04, 0.78, 0.01, 0.08, 0.085, 0.005],
+        'cable and joints mostly; contacts of relay or switch that pass current and lose volts are joints of it',
+      ),
       row(['ground resistance'], [0.04, 0.01, 0.93, 0.01, 0.005, 0.005], 'it is what is measured'),
       row(['relay dead'], [0.06, 0.03, 0.01, 0.89, 0.005, 0.005], 'nothing comes through it'),
       row(['switch burnt'], [0.06, 0.03, 0.01, 0.05, 0.845, 0.005], 'nothing comes through it'),

@@ -124,7 +124,7 @@ const judgeEpisode = (c: Case, last: ReadingFact): Finding[] => {
       atmosphereInput: input,
       notes: [...notes, ...(cool ? [cool.note] : [])],
       because: [...new Set(falling.map((p) => p.fact.id))],
-      stopped: stop !== null && !heat,
+      ...(stop !== null && !heat ? { stopped: { points: points.slice(stop.from), at: stop.at } } : {}),
     }),
   ];
 };

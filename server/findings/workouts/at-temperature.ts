@@ -16,12 +16,17 @@ const temperatures = (q: Question): [number | null, number | null, 'F' | 'C' | '
   const numbers = q.amounts
     .filter((a) => all.includes(a) || bare(q).includes(a))
     .map((a) => (all.includes(a) ? a.si : toSi(a.si, unit)));
+  // "at 50 F from 70 F": the one it comes from stands last
+  if (numbers.length >= 2 && /\bat\b.*\bfrom\b/.test(q.words)) return [numbers[1]!, numbers[0]!, unit];
   return numbers.length >= 2 ? [numbers[0]!, numbers[1]!, unit] : [null, numbers[0] ?? null, unit];
 };
 
 const atAnother = (q: Question): Worked | null => {
   const tyre = /tyre|tire/.test(q.words);
-  const tank = /\btank|reservoir/.test(q.words);
+  // a pressure at a temperature, of nothing named: the tank's, which is no tyre's
+  const tank =
+    /\btank|reservoir|\b(?:it|gauge) (?:read|be|show|become|drop|fall|go)\b/.test(q.words) ||
+    (said(q, 'pressure').length > 0 && said(q, 'temperature').length > 0);
   if (!tyre && !tank) return null;
   if (said(q, 'temperature').length === 0) return null;
   const [from, to, unit] = temperatures(q);
@@ -65,7 +70,7 @@ const atAnother = (q: Question): Worked | null => {
       };
   } else {
     const read = latest(q.c, 'pressure', tankSide);
-    const warm = latest(q.c, 'temperature', (p) => p === 'ambient' || p === '');
+    const warm = latest(q.c, 'temperature', (p) => p === 'ambient' || p === '' || p === 'tank');
     const base = from ?? warm?.amount.v.si;
     const p = pressed?.si ?? (read ? middle(read.amount.v) : q.c.sheet.supply?.cutOut?.high.si);
     if (base === undefined)
