@@ -14,6 +14,14 @@ export const settledBare = (w: Walk, item: PlaceItem): boolean => {
   const next = w.all[w.all.indexOf(item) + 1];
   if (next?.k === 'cond' && next.phrase.startsWith('panel')) return true;
   const across = item.bare === 'l' ? 'right' : 'left';
+  // "bags l 48 r 51": the number across is the left's
+  const read = (i: number): boolean => w.all[i + 1]?.k === 'num';
+  if (
+    (item.bare === 'r' || item.bare === 'l') &&
+    read(w.all.indexOf(item)) &&
+    w.all.some((i, j) => i.k === 'place' && i.p.side === across && read(j))
+  )
+    return true;
   if (item.bare === 'r' || item.bare === 'l')
     return (
       (has('l') && has('r')) ||

@@ -9,6 +9,8 @@ import { clausesOf, soapedToo } from './clauses.ts';
 import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
 import { readDoubt, readNone } from './read-denial.ts';
+import { find } from './near.ts';
+import { push } from './push.ts';
 import { readFuse } from './read-fuse.ts';
 import { readNumber } from './read-number.ts';
 import { readSign } from './read-sign.ts';
@@ -17,7 +19,7 @@ import { dayOf } from './read-clock.ts';
 import { readWork } from './read-work.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
-import { startWalk, use, type Clause, type Walk } from './walk.ts';
+import { said, startWalk, use, type Clause, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
@@ -37,6 +39,14 @@ const askSides = (w: Walk, c: Clause): void => {
     });
     use(w, item);
   }
+};
+
+/** "the right rear came up": a corner that rises, with no figure. */
+const readRise = (w: Walk, c: Clause, i: number): number => {
+  const loc = find(w, c, i, false);
+  if (loc && !loc.p.part && (loc.p.side ?? loc.p.end) && !c.often)
+    push(w, { is: 'sign', what: said('rises', c.items[i]!), there: true }, loc, c.items[i]!);
+  return i + 1;
 };
 
 const readItem = (w: Walk, c: Clause, i: number): number => {
@@ -68,6 +78,7 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
       const end = readFall(w, c, i);
       if (end !== null) return end;
       if (c.items.some((it) => it.k === 'num')) use(w, item);
+      else if (/^(?:came|comes|come) (?:back )?up$/.test(item.phrase)) return readRise(w, c, i);
       return i + 1;
     }
     case 'neg':

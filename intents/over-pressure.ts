@@ -26,7 +26,7 @@ export const overPressure = (out: Reading, context: Context): void => {
   const own = now.length > 0;
   const si = own ? Math.max(...now) : (tanks(context.recent.flatMap((n) => n.facts)).at(-1) ?? 0);
   const by =
-    si >= tooHigh && runsOn.length > 0 ? runsOn : si >= tooHigh * 1.12 && own && running.length > 0 ? running : [];
+    si >= tooHigh && runsOn.length > 0 ? runsOn : si >= tooHigh * 1.04 && own && running.length > 0 ? running : [];
   if (by.length > 0)
     out.hazards.push({
       hazard: 'over-pressure',

@@ -48,6 +48,12 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
         if (label?.startsWith('panel '))
           return void raw.push({ k: 'cond', v: label as Condition, holds: true, span: item.span, phrase: item.low });
       }
+      // "sheet: rear height 13 to 13 1/2": what stands in it
+      if (item.k === 'unknown' && /^(?:sheet|spec|manual|book|limit|plate)$/.test(item.low)) {
+        const colon = items[i + 1];
+        if (colon?.k === 'sep' && colon.low === ':')
+          return void raw.push({ k: 'spec', span: item.span, phrase: item.low });
+      }
       // "to be renewed: left link"
       const headed = lastReal();
       if (

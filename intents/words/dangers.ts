@@ -192,7 +192,7 @@ export const dangers: readonly Danger[] = [
     thing: /^(?:pump|comp|compressor|belt|fan|motor|flywheel)$/,
     near: 5,
     then: /^\w+\b[^.;]{0,50}\b(?:starts?|started|kick(?:s|ed)?|came on|comes on|turned over)\b/,
-    unless: /\b(?:breaker|fuse) (?:is )?(?:out|off|pulled)\b|\bpower (?:is )?(?:off|cut)\b/,
+    unless: /\bby hand\b|\b(?:breaker|fuse) (?:is )?(?:out|off|pulled)\b|\bpower (?:is )?(?:off|cut)\b/,
   },
   {
     hazard: 'hot parts',
