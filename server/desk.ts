@@ -42,7 +42,7 @@ type DecidedIn = Pick<Extract<Draft, { is: 'decided' }>, 'about' | 'line' | 'yes
 
 /** Folded sessions kept at hand: this many, and no more entries in all than this (4 to 5 kB each in memory, measured). */
 const keptSessions = 400;
-const keptEntries = 12_000;
+const keptEntries = 10_000;
 const tries = 8;
 /** How far a page's clock may be ahead before its time is not believed. */
 const aheadMost = 5 * 60_000;
@@ -93,13 +93,24 @@ export const makeDesk = ({
     return next;
   };
 
+  /** As the log has it now. */
+  const readOn = async (session: string): Promise<Folded> => {
+    const from = live.get(session);
+    const more = await log.read(session, from?.seq ?? 0);
+    if (!from && more.length === 0) throw new Refused('no such session', 'I know no session of that name.');
+    const standing = more.length === 0 ? from! : from ? foldOn(from, more) : fold(more);
+    // what was written while the log was read stands already
+    const now = live.get(session);
+    const newest = now && now.seq > standing.seq ? now : standing;
+    keep(session, newest);
+    return newest;
+  };
+  /** As it stands here: all that is written comes by this desk, and an append finds what did not. */
   const standingOf = async (session: string): Promise<Folded> => {
     const held = live.get(session);
-    const more = await log.read(session, held?.seq ?? 0);
-    if (!held && more.length === 0) throw new Refused('no such session', 'I know no session of that name.');
-    const standing = more.length === 0 ? held! : held ? foldOn(held, more) : fold(more);
-    keep(session, standing);
-    return standing;
+    if (!held) return readOn(session);
+    keep(session, held);
+    return held;
   };
 
   const sheetOf = async (hash: string): Promise<Sheet> => {
@@ -127,11 +138,10 @@ export const makeDesk = ({
     own = false,
   ): Promise<readonly Entry[]> => {
     for (let i = 0; i < tries; i += 1) {
-      const standing = await standingOf(session);
+      const standing = await (i === 0 ? standingOf(session) : readOn(session));
       const drafts = await make(standing);
       if (drafts.length === 0) return [];
       const kept = await log.append(session, standing.seq, drafts, now(), own);
-      // the entries in between are read and folded on the next turn
       if (kept === 'moved on') continue;
       keep(session, foldOn(standing, kept.entries));
       publish(session, kept);
@@ -155,8 +165,9 @@ export const makeDesk = ({
     return written.length > 0 ? written : log.read(session, there - 1, 1);
   };
 
+  const closedTo = (): Refused => new Refused('session closed', 'This session is closed. Reopen it to add to it.');
   const mustBeOpen = (standing: Folded): void => {
-    if (standing.closed) throw new Refused('session closed', 'This session is closed. Reopen it to add to it.');
+    if (standing.closed) throw closedTo();
   };
 
   return {
@@ -212,25 +223,26 @@ export const makeDesk = ({
     /** Note and reply, durable; the same id and text again gives the same entries. */
     note: (session: string, note: NoteIn): Promise<readonly Entry[]> =>
       inTurn(session, async () => {
-        const there = await log.findNote(note.id);
-        const old = there.find((e) => e.is === 'note');
-        if (old?.is === 'note') {
-          if (old.text !== note.text || old.session !== session)
-            throw new Refused('same id other text', 'A note with that id was kept with another text.');
-          return there;
-        }
+        // looked up while the note is judged: one that is sent again is rare
+        const looked = log.findNote(note.id);
+        looked.catch(() => undefined);
         const at = note.at > now() + aheadMost || !Number.isFinite(note.at) ? now() : note.at;
+        let there: readonly Entry[] = [];
         const made = async (standing: Folded): Promise<readonly Draft[]> => {
-          mustBeOpen(standing);
-          const { note: noteDraft, reply } = step(
-            standing,
-            await sheetOf(standing.sheet),
-            { ...note, at, seen: Math.min(note.seen, standing.seq) },
-            engine,
-          );
-          return [noteDraft, reply];
+          const seen = Math.min(note.seen, standing.seq);
+          const judged = standing.closed
+            ? null
+            : step(standing, await sheetOf(standing.sheet), { ...note, at, seen }, engine);
+          there = await looked;
+          if (there.length > 0) return [];
+          if (!judged) throw closedTo();
+          return [judged.note, judged.reply];
         };
-        return write(session, made, true);
+        const written = await write(session, made, true);
+        const old = there.find((e) => e.is === 'note');
+        if (old?.is === 'note' && (old.text !== note.text || old.session !== session))
+          throw new Refused('same id other text', 'A note with that id was kept with another text.');
+        return there.length > 0 ? there : written;
       }),
 
     /** A pure answer: nothing is written. */
@@ -298,6 +310,7 @@ export const makeDesk = ({
     unpack: async (text: string, mark: string): Promise<Unpacked> => {
       const done = await unpackSession(log, text, mark);
       if (done.added > 0) {
+        await readOn(done.session);
         const entries = await log.read(done.session, done.from);
         publish(done.session, { entries, bodies: entries.map((e) => JSON.stringify(e)) });
       }

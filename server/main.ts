@@ -15,7 +15,8 @@ import { makeBoards } from './boards.ts';
 import { makeDesk } from './desk.ts';
 import type { Door } from './house.ts';
 import { makeHttp } from './http.ts';
-import { LogRefused, sqliteLog } from './log/sqlite.ts';
+import { openLog } from './log/open.ts';
+import { LogRefused } from './log/refused.ts';
 import { openUp, type Opened } from './open-up.ts';
 import type { Pairing } from './pairing.ts';
 import { makeShelf } from './shelf.ts';
@@ -67,7 +68,9 @@ const engine = createHash('sha256')
   .digest('hex')
   .slice(0, 16);
 
-const log = orFail(() => sqliteLog(join(data, 'soapwater.db')), LogRefused);
+const log = await openLog(join(data, 'soapwater.db'), new URL('./log-thread.js', import.meta.url), fail).catch(
+  (error: unknown) => (error instanceof LogRefused ? fail(error.message) : Promise.reject(error)),
+);
 const desk = makeDesk({ log, sheets: shelf.sheets, refusedSheets: shelf.refused, engine, now: Date.now });
 const boards = makeBoards(desk, Date.now);
 const devices = orFail(() => openDevices(join(data, 'devices.json'), Date.now), DevicesRefused);

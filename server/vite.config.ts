@@ -1,9 +1,8 @@
-import { existsSync } from 'node:fs';
 import { defineConfig } from 'vite';
 
 const root = new URL('..', import.meta.url).pathname;
-// entries that exist: the server, the reader of the command line, backup and its kin
-const entries = ['main', 'read', 'backup'].filter((name) => existsSync(`${root}server/${name}.ts`));
+// the server, the thread of its log, the reader of the command line, backup and its kin
+const entries = ['main', 'log/thread', 'read', 'backup'];
 
 export default defineConfig({
   root,
@@ -16,7 +15,7 @@ export default defineConfig({
     emptyOutDir: true,
     minify: false,
     rollupOptions: {
-      input: Object.fromEntries(entries.map((name) => [name, `${root}server/${name}.ts`])),
+      input: Object.fromEntries(entries.map((name) => [name.replace('/', '-'), `${root}server/${name}.ts`])),
       output: { entryFileNames: '[name].js', format: 'es' },
     },
   },

@@ -4,7 +4,7 @@
  */
 
 /** Most that wait for one commit, so that the first of them does not wait long. */
-const most = 8;
+const most = 32;
 
 type Job = { work: () => unknown; keep: (value: never) => void; refuse: (error: unknown) => void };
 type Done = { job: Job; value: unknown } | { job: Job; error: unknown };

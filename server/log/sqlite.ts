@@ -21,6 +21,8 @@ export { LogRefused };
 const checkedAlways = 32 * 1024 * 1024;
 const wholeRead = 1_000_000;
 
+const parsed = (body: string): Entry => JSON.parse(body) as Entry;
+
 const damaged = (file: string): LogRefused =>
   new LogRefused(`the log ${file} is damaged: restore a backup, or move it away to start anew`);
 
@@ -55,6 +57,11 @@ type Row = { seq: number; body: string; mark: string };
 type Line = Omit<SessionLine, 'closed' | 'practice'> & { closed: number; practice: number };
 
 export type FileLog = Log & {
+  /** As append, of entries stamped already: their JSON text. */
+  readonly put: (session: string, after: number, bodies: readonly string[]) => Promise<'kept' | 'moved on'>;
+  /** As read and findNote, as JSON text. */
+  readonly bodies: (session: string, after?: number, most?: number) => Promise<string[]>;
+  readonly noteBodies: (id: string) => Promise<string[]>;
   readonly pragmas: () => Record<string, unknown>;
   /** Reads every page and every entry of the file. Raises LogRefused naming what is not as it was kept. */
   readonly check: () => { sessions: number; entries: number };
@@ -123,20 +130,21 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
     },
   );
 
-  const readChecked = (session: string, after: number, most: number): Entry[] => {
+  const readChecked = (session: string, after = 0, most = wholeRead): string[] => {
     // asked at every note, when there is mostly nothing new: the mark of an entry stands behind its long text
     if ((lastOf.get(session)?.seq ?? 0) <= after) return [];
     let mark = after === 0 ? noMark : (markAt.get(session, after) as string | undefined);
     if (mark === undefined) return [];
-    const entries: Entry[] = [];
+    const bodies: string[] = [];
     for (const row of readRows.iterate(session, after, most)) {
       mark = markAfter(mark, row.body);
-      if (mark !== row.mark || row.seq !== after + entries.length + 1)
+      if (mark !== row.mark || row.seq !== after + bodies.length + 1)
         throw new LogRefused(`entry ${row.seq} of ${session} is not what was kept: restore a backup of ${file}`);
-      entries.push(JSON.parse(row.body) as Entry);
+      bodies.push(row.body);
     }
-    return entries;
+    return bodies;
   };
+  const noteBodies = (id: string): string[] => noteRows.all(id).flatMap((r) => readChecked(r.session, r.seq - 1, 1));
 
   const group = makeGroup(
     db.transaction((work) => work()),
@@ -171,9 +179,17 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
       );
       return stamped === 'moved on' ? stamped : 'kept';
     },
-    read: async (session, after = 0, most = wholeRead) => guarded(() => readChecked(session, after, most)),
+    put: async (session, after, bodies) => {
+      const stamped = await durable(() =>
+        append(session, after, () => bodies.map((body) => ({ entry: parsed(body), body }))),
+      );
+      return stamped === 'moved on' ? stamped : 'kept';
+    },
+    bodies: async (session, after, most) => guarded(() => readChecked(session, after, most)),
+    noteBodies: async (id) => guarded(() => noteBodies(id)),
+    read: async (session, after, most) => guarded(() => readChecked(session, after, most)).map(parsed),
     mark: async (session) => lastOf.get(session)?.mark ?? noMark,
-    findNote: async (id) => guarded(() => noteRows.all(id).flatMap((r) => readChecked(r.session, r.seq - 1, 1))),
+    findNote: async (id) => guarded(() => noteBodies(id)).map(parsed),
     sessions: async (filter = {}) => {
       const where = ['1'];
       const values: unknown[] = [];
@@ -219,7 +235,7 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
         const names = allSessions.all() as string[];
         for (const session of names) {
           const last = lastOf.get(session)!;
-          const all = readChecked(session, 0, wholeRead);
+          const all = readChecked(session);
           if (all.length !== last.seq || markAt.get(session, all.length) !== last.mark)
             throw new LogRefused(`session ${session} of ${file} lacks entries: restore a backup`);
           entries += all.length;

@@ -6,7 +6,7 @@ import { root } from '../start/server.ts';
 /** Where the desk makes a note durable, and where it looks for a note sent before, as the build writes them. */
 const append =
   /const kept = await (log\.append\(session, standing\.seq, drafts, now\(\), own\));\s*if \(kept === "moved on"\) continue;/g;
-const known = /const there = await log\.findNote\(note\.id\);/g;
+const known = /const looked = log\.findNote\(note\.id\);/g;
 /** Makes room for a kill at the spot, so that a few kills are enough. */
 const slow = 'await new Promise((resolve) => setTimeout(resolve, 15));';
 
@@ -29,7 +29,7 @@ export const mutants: readonly Mutant[] = [
     name: 'does not know a note that is sent again',
     found: /kept twice/,
     edits: [
-      [known, 'const there = [];'],
+      [known, 'const looked = Promise.resolve([]);'],
       [append, `$& ${slow}`],
     ],
   },

@@ -1,7 +1,9 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { MessageChannel } from 'node:worker_threads';
 import { afterEach, describe, expect, it } from 'vitest';
+import { farLog, serveLog } from '../../server/log/far.ts';
 import type { Log } from '../../server/log/log.ts';
 import { markAfter, noMark } from '../../server/log/mark.ts';
 import { memoryLog } from '../../server/log/memory.ts';
@@ -35,6 +37,15 @@ const reply = (to: string): Draft => ({ is: 'reply', by: 'soapwater', to, engine
 const logs: readonly [string, () => Log][] = [
   ['in memory', () => memoryLog()],
   ['in SQLite', () => sqliteLog(file())],
+  [
+    'across a port',
+    () => {
+      const { port1, port2 } = new MessageChannel();
+      serveLog(port1, sqliteLog(file()));
+      const log = farLog(port2);
+      return { ...log, close: () => log.close().finally(() => port1.close()) };
+    },
+  ],
 ];
 
 describe.each(logs)('the log %s', (_, make) => {

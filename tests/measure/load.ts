@@ -104,7 +104,7 @@ export const measureLoad = async (): Promise<void> => {
   );
   await echo.stop();
 
-  const watched = join(root, 'tests', 'tools', 'watched-server.mjs');
+  const watched = process.env['WATCHED'] ?? join(root, 'tests', 'tools', 'watched-server.mjs');
   const running = await startServer(undefined, {}, watched);
   const load = await drive(running.url, running.child.pid!, size, {
     hello: [{ is: 'hello', v: 1 }],
