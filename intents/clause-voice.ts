@@ -6,13 +6,17 @@ import { phraseOf, skippable, use, type Clause, type Walk } from './walk.ts';
 const ownWord = /^(?:i|ive|im|we|weve)$/;
 
 /** "driver says it leans, i got 27 amps": what the tech says himself ends what was told. */
-const speaksHimself = (c: Clause): boolean => {
+const speaksHimself = (c: Clause, joined: boolean): boolean => {
   const first = c.items[0];
   if (!first || c.items.some((i) => i.k === 'told')) return false;
   return (
     ownWord.test(phraseOf(first)) ||
     (first.k === 'unknown' && ownWord.test(first.low)) ||
-    c.items.some((i) => i.k === 'num' && i.unit !== null && dimension(i) !== 'duration')
+    c.items.some((i) => i.k === 'num' && i.unit !== null && dimension(i) !== 'duration') ||
+    // nobody but the tech puts a tape to a corner
+    (!joined &&
+      c.items.some((i) => i.k === 'num' && i.unit === null && i.clock === undefined) &&
+      c.items.some((i) => i.k === 'place' && i.p.end !== undefined && i.p.part === undefined))
   );
 };
 
@@ -21,7 +25,7 @@ export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void 
   // a time that leads a sentence is of all its readings, until another is said
   const timed = c.items.some((i) => (i.k === 'num' && i.clock !== undefined) || i.k === 'day');
   if (!before || before.hard || timed) w.lineWhen = null;
-  if (speaksHimself(c)) w.told = false;
+  if (speaksHimself(c, before?.joined === true)) w.told = false;
   if (c.items.some((i) => i.k === 'told')) w.told = true;
   w.hunch = c.items.some(
     (i, j) =>

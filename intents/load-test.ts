@@ -17,6 +17,13 @@ const current = (f: Fact): f is ReadingFact =>
 export const loadTest = (out: Reading, text: string): void => {
   if (!named.test(text) && !out.facts.some(current)) return;
   for (const f of out.facts) {
+    // "load test good", "charge and load test the battery": nothing else is tested so
+    if (
+      f.where.from !== 'said' &&
+      ((f.is === 'sign' && (f.what.v === 'ok' || f.what.v === 'not working')) ||
+        (f.is === 'work' && f.what.v === 'pumped up'))
+    )
+      f.where = { v: 'battery', from: 'assumed', spans: [] };
     if (f.is !== 'reading' || f.where.v !== 'battery') continue;
     if (current(f) && f.amount.v.si <= most) delete f.held;
     if (f.what.v === 'voltage' || (f.what.v === 'voltage drop' && f.amount.v.si > left))

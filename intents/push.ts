@@ -6,6 +6,9 @@ import type { Fact } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { whereOf, wordOf, type Draft, type Loc, type Walk } from './walk.ts';
 
+/** Said beside a column of readings, of no one time of it. */
+const weather: ReadonlySet<string> = new Set(['temperature', 'humidity', 'barometer']);
+
 /** Adds a fact; null when its place must be asked about first, or the note holds more than anyone says. */
 export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fact | null => {
   w.used.add(item);
@@ -14,7 +17,7 @@ export const push = (w: Walk, draft: Draft, loc: Loc | null, item: Settled): Fac
     askBare(w, loc.item, item);
     return null;
   }
-  const when = w.pendingWhen ?? (draft.is === 'reading' ? w.lineWhen : null);
+  const when = w.pendingWhen ?? (draft.is === 'reading' && !weather.has(draft.what.v) ? w.lineWhen : null);
   const { first } = w;
   const often =
     draft.is === 'reading' &&

@@ -34,6 +34,11 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
     c.taken.add(at);
     return locOf(w, next);
   }
+  // "drained 1 pint from the tank": out of what, behind how much
+  if (next?.k === 'num' && /^(?:from|out of|off)$/.test(phraseOf(c.items[at + 1]))) {
+    const source = c.items[nextReal(c, at + 1)];
+    if (source?.k === 'place' && source.p.part !== undefined) return locOf(w, source);
+  }
   const near = placeAt(c, index, true);
   if (near?.after) return find(w, c, index, true);
   const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);

@@ -11,6 +11,7 @@ import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
 import { midway } from './midway.ts';
 import { clauseAround, reported } from './deed.ts';
+import { everyStep, headUnit } from './every.ts';
 import { evened, ledBack } from './even.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
@@ -188,7 +189,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const settled = settle(itemsOf(tokens, text), text, context);
   if (table) elapse(settled, table);
   const { items, covered } = midway(
-    settled.filter((i) => !inQuiet(i.span)),
+    headUnit(everyStep(settled)).filter((i) => !inQuiet(i.span)),
     text,
   );
   const inHazardSpan = (span: Span): boolean =>

@@ -61,9 +61,9 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'pressure switch':
     'pressure switch|press switch|pres switch|press sw|pressure sw|pres sw|psw|p switch|pressur switch|switch|sw|governor|points|contacts|cut off switch|switch contacts|pressure swich|s/w|air switch|pump switch|comp switch',
   'switch input':
-    'pressure switch input|switch input|switch inlet terminal|into the pressure switch|into pressure switch|into the switch|into switch|in to the pressure switch|in to the switch|feed side of the switch|feed side of the pressure switch|input of the switch|input side of the switch|switch feed|pressure switch feed|in at the switch|going into the switch|coming into the switch',
+    'pressure switch input|switch input|switch in|sw in|switch inlet terminal|into the pressure switch|into pressure switch|into the switch|into switch|in to the pressure switch|in to the switch|feed side of the switch|feed side of the pressure switch|input of the switch|input side of the switch|switch feed|pressure switch feed|in at the switch|going into the switch|coming into the switch',
   'switch output':
-    'out of it|pressure switch output|switch output|out of the pressure switch|out of pressure switch|out of the switch|load side of the switch|load side of the pressure switch|output of the switch|output side of the switch|coming out of the switch|past the switch|past the pressure switch',
+    'out of it|switch out|sw out|pressure switch output|switch output|out of the pressure switch|out of pressure switch|out of the switch|load side of the switch|load side of the pressure switch|output of the switch|output side of the switch|coming out of the switch|past the switch|past the pressure switch',
   'relay coil': 'relay coil|coil|coil of the relay|relays coil|coil terminal|relay coil terminal',
   'relay output':
     'relay output|the relay output|out of the relay|out of relay|output of the relay|load side of the relay|output side of the relay|past the relay|relay load side',

@@ -93,7 +93,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   swollen: 'swollen|bulging|bulge|ballooned|bulged',
   'off line':
     'hot dogging|off line|walks|odd angle|crooked on its seat|off centre|off center|banana|sits crooked|out of line|misaligned',
-  worn: 'worn|worn out|wear|wore out|knackered worn|sloppy|play in it|has play|well worn|shagged|worn badly|badly worn|free play in it|got play|shot with wear|wore',
+  worn: 'worn|worn out|wear|wore out|knackered worn|sloppy|play in it|has play|well worn|shagged|worn badly|worn down|worn right down|badly worn|free play in it|got play|shot with wear|wore',
   aged: 'aged|dry rot|dry rotted|perished|perishing|weather checked|old|dried out|dryrot|dry rotting|weathered|weather cracked|hardened',
   noisy:
     'make big noise|makes big noise|makes a big noise|make noise|big noise|make much noise|makes much noise|make noise|makes a lot of noise|lot of noise|noisy|loud|rattle|rattles|squeals|squeaks|knocks|knocking|grinding|clatter|clattering|squeak|creaks|makes noise|makes a noise|creaking',

@@ -4,7 +4,7 @@ import type { conditions, works } from '../names.ts';
 /** Each with whether it holds. */
 export const conditionWords: readonly (readonly [string, (typeof conditions)[number], boolean])[] = [
   [
-    'key on|ignition on|ign on|key turned on|with the key on|key is on|key in|switched the key on|turned the key on|keyed on',
+    'key on|keys on|keys still on|key still on|key left on|ignition on|ign on|key turned on|with the key on|key is on|key in|switched the key on|turned the key on|keyed on',
     'key on',
     true,
   ],
@@ -159,7 +159,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
+    'air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
     'air vented',
     true,
   ],
@@ -180,7 +180,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'glasses on|goggles on|eyes covered|eye protection|safety glasses on|eye protection on|specs on|safety specs on|got glasses on|wearing glasses|wearing goggles',
+    'glasses on|goggles on|eyes covered|eye protection|safety glasses on|eye protection on|specs on|safety specs on|got glasses on|wearing glasses|wearing goggles|wear safety glasses|wearing safety glasses|wear glasses|wear goggles|wore glasses|glasses are on|goggles are on',
     'eyes covered',
     true,
   ],
@@ -241,7 +241,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   refitted:
     'refitted|reinstalled|put back|bolted back|refit|back on|put it back|back in|reassembled|re-fitted|reseated|remade|re-made',
   rerouted:
-    'rerouted|moved the line|re-routed|tied back|zip tied|clipped back|cable tied|ty wrapped|clipped up|tie wrapped',
+    'rerouted|moved the line|re-routed|tied back|route it other way|routed it another way|zip tied|clipped back|cable tied|ty wrapped|clipped up|tie wrapped',
   lubricated: 'lubricated|greased|oiled|lubed',
   shimmed:
     'shimmed|added shims|added a shim|put a shim|put shims|took out a shim|removed a shim|fitted shims|added shim',
@@ -256,7 +256,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
     'disconnected|i disconnected|we disconnected|unhooked|disconnected the|took the link off|pulled the link|unplugged|unclipped',
   connected:
     'connected|reconnected|hooked up|hooked back up|plugged in|plugged back in|reconected|hooked the|re-connected',
-  tripped: 'tripped the|reset the breaker',
+  tripped: 'tripped the',
   tapped: 'tapped|a tap with|a tap|a whack|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
   'road tested':
     'road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|been for a drive|took it round the block',
