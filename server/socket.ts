@@ -4,7 +4,7 @@ import type { Duplex } from 'node:stream';
 import { WebSocket, WebSocketServer } from 'ws';
 import { bench, mayFrame, type Who } from './auth/roles.ts';
 import type { Boards } from './boards.ts';
-import { FromPage, pageOfEntries, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
+import { FromPage, pageOfEntries, pageOfSessions, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
 import { type Desk, type Follower, Refused } from './desk.ts';
 import { type Door, sameHouse } from './house.ts';
 import { LogRefused } from './log/refused.ts';
@@ -277,13 +277,18 @@ export const attachSocket = (
         case 'resheet':
           return answer(frame.session, await desk.resheet(frame.session, frame.by, frame.sheet));
         case 'list': {
-          const { words, coach } = frame;
+          const { words, coach, after } = frame;
+          const found = await desk.sessions({
+            ...(words === undefined ? {} : { words }),
+            ...(coach === undefined ? {} : { coach }),
+            ...(after === undefined ? {} : { after }),
+            most: pageOfSessions + 1,
+          });
           send({
             is: 'sessions',
-            list: await desk.sessions({
-              ...(words === undefined ? {} : { words }),
-              ...(coach === undefined ? {} : { coach }),
-            }),
+            list: found.slice(0, pageOfSessions),
+            more: found.length > pageOfSessions,
+            ...(after === undefined ? {} : { after }),
           });
           return;
         }

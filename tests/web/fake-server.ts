@@ -291,6 +291,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
         const words = (frame.words ?? '').toLowerCase();
         return send(ws, {
           is: 'sessions',
+          more: false,
           list: [...sessions]
             .map(([session, list]) => ({
               session,
