@@ -151,7 +151,14 @@ sockets.push(attachSocket(benchServer, { desk, boards, now: Date.now, door: benc
 const servers: Server[] = [benchServer];
 const actual = await listen(benchServer, port, '127.0.0.1');
 benchHosts = ['127.0.0.1', 'localhost'].flatMap((h) => (actual === 80 ? [h, `${h}:80`] : [`${h}:${actual}`]));
-writeBench(data, { port: actual, secret, pid: process.pid });
+try {
+  writeBench(data, { port: actual, secret, pid: process.pid });
+} catch {
+  // what was kept can be read, so it serves
+  console.error(
+    `soapwater: nothing can be written in ${data}: make room there; until then notes are refused, and backup, pack and unpack do not find this server`,
+  );
+}
 
 if (opened) {
   let shopHosts: readonly string[] = [];
