@@ -57,6 +57,7 @@ export class SocketController implements ReactiveController {
     this.#sender = new Sender(this.outbox, {
       live: () => this.link === 'live',
       hand: (frame) => this.#hand(frame),
+      lost: ({ session, seq, by }, text) => this.#queue({ is: 'remark', session, about: seq, text, by }),
       changed: () => this.#changed(),
     });
     host.addController(this);
