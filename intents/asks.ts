@@ -11,6 +11,8 @@ const trailing =
 export const askIn = (sentence: Sentence): FoundAsk | null => {
   const span: Span = [sentence.from, sentence.to];
   const bare = sentence.low.replace(/[.!?]+$/, '').trim();
+  // "!!!!": a row of marks asks nothing, and each of them is a sentence
+  if (bare === '') return null;
   const low = bare.replace(polite, '').replace(trailing, '').replace(trailing, '');
   for (const [name, form] of commandForms)
     if (form.test(low) || form.test(bare))
@@ -98,6 +100,7 @@ const onlyTalk = (low: string): boolean => {
 /** Whole sentences that are talk, or about another system: the ask they make. */
 export const asideIn = (sentence: Sentence): { ask: 'talk' | 'elsewhere'; about?: string } | null => {
   const low = sentence.low.replace(/[.!?]+$/, '').trim();
+  if (low === '') return null;
   if (onlyTalk(low)) return { ask: 'talk' };
   for (const [about, form] of elsewhere) {
     const m = form.exec(low);

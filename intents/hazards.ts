@@ -149,7 +149,7 @@ const mostStops = 40;
 export const findHazards = (text: string): Hazard[] => {
   const { low, at } = flatten(text.slice(0, 4000));
   const out = hazardsOf(low, at);
-  const stops = [...low.matchAll(/(?:[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
+  const stops = [...low.matchAll(/(?:(?<![.!?])[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
   const begins = [0, ...stops.map((s) => s.index + s[0].length), low.length];
   const over = (i: number, sentences: number): void => {
     const from = begins[i]!;

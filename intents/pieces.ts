@@ -28,13 +28,15 @@ export const piecesOf = (text: string): Span[] => {
 const shifted = (value: unknown, by: number): unknown => {
   if (Array.isArray(value)) return value.map((v) => shifted(v, by));
   if (value === null || typeof value !== 'object') return value;
-  return Object.fromEntries(
-    Object.entries(value).map(([key, v]) =>
+  const out: Record<string, unknown> = {};
+  for (const [key, v] of Object.entries(value))
+    out[key] =
       key === 'spans' || key === 'unread'
-        ? [key, (v as Span[]).map(([a, b]): Span => [a + by, b + by])]
-        : [key, shifted(v, by)],
-    ),
-  );
+        ? (v as Span[]).map(([a, b]): Span => [a + by, b + by])
+        : typeof v === 'object'
+          ? shifted(v, by)
+          : v;
+  return out;
 };
 
 /** A reading of what begins at `by` in the whole text, spans led back to the whole. */

@@ -177,9 +177,9 @@ const pair = (
 
 /** "twelve minutes to get from empty up to a hundred psi": empty is nothing on the gauge. */
 export const readFromEmpty = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
-  const empty = c.items.findIndex(
-    (it, j) => j < index && emptyWord(it) && /^(?:from|zero)$/.test(phraseOf(c.items[j - 1]) || 'from'),
-  );
+  const empty = c.items
+    .slice(0, index)
+    .findIndex((it, j) => emptyWord(it) && /^(?:from|zero)$/.test(phraseOf(c.items[j - 1]) || 'from'));
   if (empty < 0 || !c.items.slice(empty, index).some((it) => phraseOf(it) === 'to')) return null;
   const over =
     durationAfter(c, index) ??

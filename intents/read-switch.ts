@@ -25,6 +25,14 @@ const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Meas
   return index + 1;
 };
 
+const numbersFirst = (c: Clause): boolean => {
+  const word = c.items.findIndex((it) => /^(?:on|off)$/.test(phraseOf(it)));
+  const number = c.items.findIndex((it) => it.k === 'num' && it.clock === undefined);
+  return number >= 0 && number < word;
+};
+const bothSaid = (w: Walk): boolean =>
+  [/\bstart/, /\bstop/].every((word) => w.all.some((it) => word.test(it.k === 'unknown' ? it.low : phraseOf(it))));
+
 /** "on 88 off 117", "starts at 95 and stops at 117", "back in at 6.9": the switch's points; null when it is none. */
 export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
   const d = dimension(n);
@@ -39,14 +47,11 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   const place = placesNear(w, c, index);
   const switchy = place === null ? true : ['pump', 'pressure switch', 'tank', 'gauge'].includes(place.part ?? '');
   if (!switchy || (n.value < 1 && n.unit === null)) return null;
-  const firstWord = c.items.findIndex((it) => /^(?:on|off)$/.test(phraseOf(it)));
-  const firstNumber = c.items.findIndex((it) => it.k === 'num' && it.clock === undefined);
   const after = phraseOf(c.items[index + 1]);
   // "95 on 120 off"
   if (
-    firstNumber >= 0 &&
-    firstNumber < firstWord &&
     (after === 'on' || after === 'off') &&
+    numbersFirst(c) &&
     ['on', 'off'].every((word) => w.all.some((it) => phraseOf(it) === word))
   )
     return switchPoint(w, c, n, index, after === 'on' ? 'cut-in' : 'cut-out', index + 1) + 1;
@@ -79,16 +84,13 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   );
   const stop = /^(?:stop|stops|stopped|quits|quit|shuts down|shut down|dies|rests)$/.test(phrase);
   const pumped = place?.part !== 'tank' || w.lastMeasure === 'cut-in' || w.lastMeasure === 'cut-out';
-  const bothSaid = (['start', 'stop'] as const).every((word) =>
-    w.all.some((it) => new RegExp(`\\b${word}`).test(it.k === 'unknown' ? it.low : phraseOf(it))),
-  );
-  if ((at === 1 || (bothSaid && place?.part !== 'tank')) && pumped && (start || stop))
+  if ((start || stop) && pumped && (at === 1 || (place?.part !== 'tank' && bothSaid(w))))
     return switchPoint(w, c, n, index, start ? 'cut-in' : 'cut-out', index - 1 - at);
+  if (at === 0) return null;
   const started = c.items
     .slice(0, index)
     .findLastIndex((it) => /^(?:(?:pump|comp|compressor) )?(?:start|starts|started)$/.test(phraseOf(it)));
   if (
-    at === 1 &&
     started >= 0 &&
     (/^(?:pump|comp)/.test(phraseOf(c.items[started])) ||
       c.items.slice(started, index).some((it) => it.k === 'place' && it.p.part === 'pump'))

@@ -3,12 +3,12 @@ import { randomBytes } from 'node:crypto';
 import { closeSync, fsyncSync, mkdirSync, openSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname } from 'node:path';
 
-/** Raises what the disk raises; the old file then stands as it was. */
-export const writeWhole = (file: string, text: string): void => {
+/** `mode`: who may read it. Raises what the disk raises; the old file then stands as it was. */
+export const writeWhole = (file: string, text: string, mode = 0o666): void => {
   mkdirSync(dirname(file), { recursive: true });
   const part = `${file}.${randomBytes(6).toString('hex')}.part`;
   try {
-    const handle = openSync(part, 'wx');
+    const handle = openSync(part, 'wx', mode);
     try {
       writeFileSync(handle, text);
       fsyncSync(handle);

@@ -25,7 +25,8 @@ const stamp = new Date().toISOString().slice(0, 19).replaceAll(/[:T]/g, '-');
 
 /** The log at rest, or null when a server holds it. */
 const atRest = (): FileLog | null => {
-  if (!existsSync(file)) return fail(`there is no log in ${data}: set DATA to the folder that has one`);
+  if (!existsSync(file))
+    return fail(`there is no log in ${data}: set DATA to the folder that has one, or start the server there once`);
   try {
     return sqliteLog(file);
   } catch (error) {

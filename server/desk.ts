@@ -6,7 +6,7 @@ import type { Block } from './chat/reply.ts';
 import { boardOf } from './chat/board.ts';
 import type { Board, Refusal } from './chat/protocol.ts';
 import { answer, opening, step, type NoteIn } from './chat/step.ts';
-import type { Kept, Log, SessionLine } from './log/log.ts';
+import type { Kept, Log, SessionFilter, SessionLine } from './log/log.ts';
 import { packSession, unpackSession, type Unpacked } from './log/pack.ts';
 import type { Draft, Entry } from './session/entry.ts';
 import { foldOn, fold, type Folded } from './session/fold.ts';
@@ -324,8 +324,7 @@ export const makeDesk = ({
       const standing = await standingOf(session);
       return boardOf(standing, await sheetOf(standing.sheet), now());
     },
-    sessions: (filter: { words?: string; coach?: string; practice?: boolean }): Promise<SessionLine[]> =>
-      log.sessions({ ...filter, most: 200 }),
+    sessions: (filter: SessionFilter): Promise<SessionLine[]> => log.sessions({ most: 200, ...filter }),
 
     /** Calls `tell` with every entry kept from now on; returns how to stop. */
     follow: (session: string, tell: Follower): (() => void) => {

@@ -12,7 +12,7 @@ import { PackRefused, packMost } from './log/pack.ts';
 import { LogRefused } from './log/refused.ts';
 import { benchRoutes, type Pairing, pairRoutes } from './pairing.ts';
 import { paperRoutes } from './papers.ts';
-import { photoRoutes } from './photos.ts';
+import { type PhotoLimits, photoRoutes } from './photos.ts';
 import { packed } from './packed.ts';
 import type { Shelf } from './shelf.ts';
 import type { ShopSettings } from './shop.ts';
@@ -23,6 +23,7 @@ export type HttpOptions = {
   shop: ShopSettings;
   page: string;
   photos: string;
+  photoLimits?: PhotoLimits;
   door: Door;
   pairing: Pairing;
   /** On the bench's door only: commands of this machine show the secret. */
@@ -36,11 +37,22 @@ const sessionOf = (request: Request): string => {
   return id;
 };
 
+/** What the disk refused, in words; null where it was not the disk. */
+const diskWords = (code: unknown): string | null => {
+  if (code === 'ENOSPC' || code === 'EDQUOT')
+    return 'The disk of the bench is full. Nothing was kept of this: make room, then do it again.';
+  return code === 'EROFS' || code === 'EACCES' || code === 'EPERM' || code === 'EIO' || code === 'EFBIG'
+    ? `The data folder of the bench cannot be written (${code}). Nothing was kept of this: mend that, then do it again.`
+    : null;
+};
+
 const sayWrong = (error: unknown, response: Response): void => {
   const say = (status: number, words: string): void => void response.status(status).type('text').send(words);
   if (error instanceof Refused) return say(error.why === 'no such session' ? 404 : 400, error.message);
   if (error instanceof PackRefused) return say(400, error.message);
   if (error instanceof LogRefused) return say(503, error.message);
+  const disk = diskWords((error as { code?: unknown }).code);
+  if (disk !== null) return say(503, disk);
   const status = (error as { status?: number }).status ?? 500;
   if (status === 413) return say(413, 'That is too large.');
   if (status < 500) return say(status, 'That request is not as it should be.');
@@ -70,7 +82,17 @@ const commandRoutes = (app: Express, desk: Desk, { secret, copy }: NonNullable<H
   });
 };
 
-export const makeHttp = ({ desk, shelf, shop, page, photos, door, pairing, bench }: HttpOptions): Express => {
+export const makeHttp = ({
+  desk,
+  shelf,
+  shop,
+  page,
+  photos,
+  photoLimits,
+  door,
+  pairing,
+  bench,
+}: HttpOptions): Express => {
   const app = express();
   app.disable('x-powered-by');
   app.set('query parser', 'simple');
@@ -109,7 +131,7 @@ export const makeHttp = ({ desk, shelf, shop, page, photos, door, pairing, bench
       response.type(type).send(body);
     });
   paperRoutes(app, { desk, shelf, shop, door, now: Date.now });
-  photoRoutes(app, photos, door.who);
+  photoRoutes(app, photos, door.who, photoLimits);
 
   app.use(packed(page));
   app.use(

@@ -21,6 +21,7 @@ import { openUp, type Opened } from './open-up.ts';
 import type { Pairing } from './pairing.ts';
 import { makeShelf } from './shelf.ts';
 import { makeShop } from './shop.ts';
+import { usualPhotos } from './photos.ts';
 import { attachSocket, type Sockets } from './socket.ts';
 import { warmUp } from './warm.ts';
 
@@ -42,6 +43,11 @@ const portFrom = (name: string, usual: number): number => {
     fail(`${name} is "${process.env[name]}": it must be a number from 0 to 65535`);
   return port;
 };
+
+/** Megabytes that all pictures together may take. */
+const pictures = Number(process.env['PICTURES'] ?? usualPhotos.all / 2 ** 20);
+if (!(pictures >= 0)) fail(`PICTURES is "${process.env['PICTURES']}": it must be a number of megabytes`);
+const photoLimits = { ...usualPhotos, all: pictures * 2 ** 20 };
 
 const here = fileURLToPath(new URL('.', import.meta.url));
 const root = process.env['SOAPWATER_ROOT'] ?? join(here, '..', '..');
@@ -129,20 +135,37 @@ const secret = makeSecret();
 let benchHosts: readonly string[] = [];
 const benchDoor: Door = { hosts: () => benchHosts, who: () => bench };
 const benchServer = createServer(
-  makeHttp({ desk, shelf, shop, page, photos, pairing, door: benchDoor, bench: { secret, copy: log.backup } }),
+  makeHttp({
+    desk,
+    shelf,
+    shop,
+    page,
+    photos,
+    photoLimits,
+    pairing,
+    door: benchDoor,
+    bench: { secret, copy: log.backup },
+  }),
 );
 sockets.push(attachSocket(benchServer, { desk, boards, now: Date.now, door: benchDoor }));
 const servers: Server[] = [benchServer];
 const actual = await listen(benchServer, port, '127.0.0.1');
 benchHosts = ['127.0.0.1', 'localhost'].flatMap((h) => (actual === 80 ? [h, `${h}:80`] : [`${h}:${actual}`]));
-writeBench(data, { port: actual, secret, pid: process.pid });
+try {
+  writeBench(data, { port: actual, secret, pid: process.pid });
+} catch {
+  // what was kept can be read, so it serves
+  console.error(
+    `soapwater: nothing can be written in ${data}: make room there; until then notes are refused, and backup, pack and unpack do not find this server`,
+  );
+}
 
 if (opened) {
   let shopHosts: readonly string[] = [];
   const shopDoor: Door = { hosts: () => shopHosts, who: (request) => devices.who(tokenOf(request.headers.cookie)) };
   const shopServer = createTlsServer(
-    { cert: opened.tls.cert, key: opened.tls.key, minVersion: 'TLSv1.2' },
-    makeHttp({ desk, shelf, shop, page, photos, pairing, door: shopDoor }),
+    { cert: opened.tls.cert, key: opened.tls.key, minVersion: 'TLSv1.2', handshakeTimeout: 10_000 },
+    makeHttp({ desk, shelf, shop, page, photos, photoLimits, pairing, door: shopDoor }),
   );
   sockets.push(attachSocket(shopServer, { desk, boards, now: Date.now, door: shopDoor }));
   servers.push(shopServer);

@@ -58,7 +58,12 @@ export const benchRoutes = (app: Express, pairing: Pairing): void => {
   });
   app.post('/bench/revoke', form, (request, response) => {
     const id = field(request, 'id');
-    if (devices.revoke(id)) pairing.drop(id);
+    try {
+      devices.revoke(id);
+    } finally {
+      // out first, whatever the disk says
+      pairing.drop(id);
+    }
     response.redirect(303, '/bench');
   });
 };

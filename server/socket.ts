@@ -2,9 +2,9 @@
 import type { IncomingMessage, Server } from 'node:http';
 import type { Duplex } from 'node:stream';
 import { WebSocket, WebSocketServer } from 'ws';
-import { mayFrame, type Who } from './auth/roles.ts';
+import { bench, mayFrame, type Who } from './auth/roles.ts';
 import type { Boards } from './boards.ts';
-import { FromPage, pageOfEntries, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
+import { FromPage, pageOfEntries, pageOfSessions, refusals, type Refusal, type ToPage } from './chat/protocol.ts';
 import { type Desk, type Follower, Refused } from './desk.ts';
 import { type Door, sameHouse } from './house.ts';
 import { LogRefused } from './log/refused.ts';
@@ -13,14 +13,15 @@ import type { Entry } from './session/entry.ts';
 export type SocketLimits = {
   /** Bytes of one frame. */
   frame: number;
-  /** Frames a second sustained, and at once. */
+  /** Frames a second sustained, and at once: of a page at the bench, of a paired device with all its pages together. */
   rate: number;
   burst: number;
-  /** New sessions a minute sustained, and at once. */
+  /** New sessions a minute sustained, and at once; counted likewise. */
   openRate: number;
   openBurst: number;
-  /** Pages at once. */
+  /** Pages at once, and of one paired device. */
   pages: number;
+  pagesOfDevice: number;
   /** Bytes waiting to be read by a page before it is dropped. */
   behind: number;
   /** Sessions one page may follow. */
@@ -35,6 +36,7 @@ export const usualLimits: SocketLimits = {
   openRate: 10,
   openBurst: 20,
   pages: 256,
+  pagesOfDevice: 16,
   behind: 4 * 1024 * 1024,
   follows: 8,
   silence: 30_000,
@@ -90,7 +92,22 @@ export const attachSocket = (
     perMessageDeflate: false,
     clientTracking: true,
   });
-  const devices = new Map<WebSocket, string>();
+  /** Whose a connection is, and whether the door would still let it in. */
+  const inside = new Map<WebSocket, { device: string; welcome: () => boolean }>();
+  type Takes = { mayTake: () => boolean; mayOpen: () => boolean };
+  const takes = (): Takes => ({
+    mayTake: bucket(limits.rate, limits.burst, now),
+    mayOpen: bucket(limits.openRate / 60, limits.openBurst, now),
+  });
+  const ofDevice = new Map<string, Takes>();
+  /** A paired device has no more for connecting again, nor for many pages. */
+  const takesOf = ({ device }: Who): Takes => {
+    if (device === bench.device) return takes();
+    const held = ofDevice.get(device) ?? takes();
+    ofDevice.set(device, held);
+    return held;
+  };
+  const pagesOf = (device: string): number => [...inside.values()].filter((i) => i.device === device).length;
 
   server.on('upgrade', (request: IncomingMessage, socket: Duplex, head: Buffer) => {
     socket.on('error', () => socket.destroy());
@@ -99,16 +116,18 @@ export const attachSocket = (
     const who = door.who(request);
     if (!who) return refuse(socket, '401 Unauthorized');
     if (wss.clients.size >= limits.pages) return refuse(socket, '503 Service Unavailable');
+    if (who.device !== bench.device && pagesOf(who.device) >= limits.pagesOfDevice)
+      return refuse(socket, '429 Too Many Requests');
     wss.handleUpgrade(request, socket, head, (ws) => {
-      devices.set(ws, who.device);
-      serve(ws, who);
+      const welcome = (): boolean => door.who(request)?.device === who.device;
+      inside.set(ws, { device: who.device, welcome });
+      serve(ws, who, welcome);
     });
   });
 
-  const serve = (ws: WebSocket, who: Who): void => {
+  const serve = (ws: WebSocket, who: Who, welcome: () => boolean): void => {
     let greeted = false;
-    const mayTake = bucket(limits.rate, limits.burst, now);
-    const mayOpen = bucket(limits.openRate / 60, limits.openBurst, now);
+    const { mayTake, mayOpen } = takesOf(who);
     /** Followed sessions: how to stop, and the last entry that was sent. */
     const follows = new Map<string, { stop: () => void; last: number }>();
     let chain: Promise<void> = Promise.resolve();
@@ -258,13 +277,18 @@ export const attachSocket = (
         case 'resheet':
           return answer(frame.session, await desk.resheet(frame.session, frame.by, frame.sheet));
         case 'list': {
-          const { words, coach } = frame;
+          const { words, coach, after } = frame;
+          const found = await desk.sessions({
+            ...(words === undefined ? {} : { words }),
+            ...(coach === undefined ? {} : { coach }),
+            ...(after === undefined ? {} : { after }),
+            most: pageOfSessions + 1,
+          });
           send({
             is: 'sessions',
-            list: await desk.sessions({
-              ...(words === undefined ? {} : { words }),
-              ...(coach === undefined ? {} : { coach }),
-            }),
+            list: found.slice(0, pageOfSessions),
+            more: found.length > pageOfSessions,
+            ...(after === undefined ? {} : { after }),
           });
           return;
         }
@@ -297,6 +321,8 @@ export const attachSocket = (
         const long = issue?.code === 'too_big' && (issue.origin === 'string' || issue.origin === 'array');
         return refused(long ? 'too big' : 'bad frame', `${where}: ${issue?.message ?? 'not as it should be'}`, id);
       }
+      // revoked, or its time is over: what it sent before it was put out is not taken any more
+      if (!welcome()) return ws.terminate();
       if (!greeted && frame.data.is !== 'hello') return refused('no hello', 'Say hello first.', id);
       try {
         await handle(frame.data);
@@ -324,7 +350,7 @@ export const attachSocket = (
     });
     ws.on('error', () => ws.terminate());
     ws.on('close', () => {
-      devices.delete(ws);
+      inside.delete(ws);
       for (const { stop } of follows.values()) stop();
       follows.clear();
     });
@@ -335,7 +361,7 @@ export const attachSocket = (
   const answered = new WeakSet<WebSocket>();
   const pulse = setInterval(() => {
     for (const ws of wss.clients) {
-      if (asked.has(ws) && !answered.has(ws)) {
+      if ((asked.has(ws) && !answered.has(ws)) || inside.get(ws)?.welcome() === false) {
         ws.terminate();
         continue;
       }
@@ -349,7 +375,8 @@ export const attachSocket = (
 
   return {
     drop: (device) => {
-      for (const [ws, owner] of devices) if (owner === device) ws.terminate();
+      for (const [ws, { device: owner }] of inside) if (owner === device) ws.terminate();
+      ofDevice.delete(device);
     },
     end: () => {
       clearInterval(pulse);

@@ -10,6 +10,7 @@ const settings = {
   '--name': 'SHOP_NAME',
   '--cert': 'CERT',
   '--key': 'KEY',
+  '--pictures': 'PICTURES',
 };
 const given = process.argv.slice(2);
 while (given.length > 0) {

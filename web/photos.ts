@@ -44,8 +44,8 @@ export const takePicture = async (
   return null;
 };
 
-/** 'later': not reached, try again; 'refused': the server will not have it. */
-export const upload = async (picture: Picture): Promise<Photo | 'later' | 'refused'> => {
+/** 'later': not reached, try again; `refused`: the server will not have it, and why. */
+export const upload = async (picture: Picture): Promise<Photo | 'later' | { refused: string }> => {
   try {
     const answer = await fetch('/photos', {
       method: 'PUT',
@@ -53,9 +53,9 @@ export const upload = async (picture: Picture): Promise<Photo | 'later' | 'refus
       body: picture.blob,
     });
     if (answer.status >= 500) return 'later';
-    if (!answer.ok) return 'refused';
+    if (!answer.ok) return { refused: (await answer.text()).slice(0, 300) };
     const { id } = (await answer.json()) as { id?: unknown };
-    if (!isHash(id)) return 'refused';
+    if (!isHash(id)) return { refused: 'It was not kept under its name.' };
     return { id, width: picture.width, height: picture.height, words: picture.words };
   } catch {
     return 'later';

@@ -30,12 +30,16 @@ export type Hands = {
   live: () => boolean;
   /** false: it did not go out. */
   hand: (frame: OutFrame) => boolean;
+  /** The note is kept, and not all of its pictures. */
+  lost: (note: Extract<Entry, { is: 'note' }>, words: string) => void;
   changed: () => void;
 };
 
 export class Sender {
   readonly #outbox: Outbox;
   readonly #to: Hands;
+  /** What is to be said of a note once it is kept, by the key it waits under. */
+  readonly #lost = new Map<string, readonly string[]>();
   #busy = false;
   #timer: ReturnType<typeof setTimeout> | undefined;
 
@@ -65,10 +69,11 @@ export class Sender {
       for (const p of this.#outbox.list) {
         if (p.state !== 'waiting') continue;
         if (this.#outbox.list.filter((x) => x.state === 'sent').length >= inFlight) break;
-        const frame = await withPictures(p);
+        const ready = await withPictures(p);
         // taken back while its pictures went up
         if (!this.#outbox.list.some((x) => x.key === p.key)) continue;
-        out = frame !== null && this.#to.live() && this.#to.hand(frame);
+        if (ready?.lost.length) this.#lost.set(p.key, ready.lost);
+        out = ready !== null && this.#to.live() && this.#to.hand(ready.frame);
         if (!out) break;
         this.#outbox.mark(p.key, { state: 'sent' });
       }
@@ -86,6 +91,8 @@ export class Sender {
       for (const p of this.#outbox.list)
         if (p.state !== 'refused' && keeps(entry, p)) {
           this.#outbox.remove(p.key);
+          if (entry.is === 'note') for (const words of this.#lost.get(p.key) ?? []) this.#to.lost(entry, words);
+          this.#lost.delete(p.key);
           for (const key of p.pictures ?? []) void cellar.dropPicture(key);
         }
   }

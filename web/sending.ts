@@ -3,19 +3,24 @@ import type { Entry, Photo } from '../server/session/entry.ts';
 import { cellar } from './cellar.ts';
 import type { OutFrame, Pending } from './outbox.ts';
 
+/** `lost`: what is to be said of pictures that the server will not have. */
+export type Ready = { frame: OutFrame; lost: readonly string[] };
+
 /** The frame with its pictures uploaded, since a note names them by their hash; null: not now, try again. */
-export const withPictures = async (p: Pending): Promise<OutFrame | null> => {
-  if (p.frame.is !== 'note' || !p.pictures?.length) return p.frame;
+export const withPictures = async (p: Pending): Promise<Ready | null> => {
+  if (p.frame.is !== 'note' || !p.pictures?.length) return { frame: p.frame, lost: [] };
   const { upload } = await import('./photos.ts');
   const photos: Photo[] = [];
+  const lost: string[] = [];
   for (const key of p.pictures) {
     const picture = await cellar.picture(key);
     if (picture === null) continue;
     const photo = await upload(picture);
     if (photo === 'later') return null;
-    if (photo !== 'refused') photos.push(photo);
+    if ('refused' in photo) lost.push(`Picture "${picture.words}" was not kept: ${photo.refused}`);
+    else photos.push(photo);
   }
-  return photos.length > 0 ? { ...p.frame, photos } : p.frame;
+  return { frame: photos.length > 0 ? { ...p.frame, photos } : p.frame, lost };
 };
 
 /** How far the clocks of page and server may differ when a frame without an id is recognised by its time, ms. */

@@ -38,6 +38,8 @@ export class SocketController implements ReactiveController {
   link: Link = 'connecting';
   welcome: Welcome | null = keptWelcome();
   sessions: Extract<ToPage, { is: 'sessions' }>['list'] | null = null;
+  /** There are older sessions than those of the list. */
+  olderThere = false;
   /** Answers to questions that are not logged, by the id of the question. */
   answers: ReadonlyMap<string, readonly Block[]> = new Map();
   refused: Refused | null = null;
@@ -55,6 +57,7 @@ export class SocketController implements ReactiveController {
     this.#sender = new Sender(this.outbox, {
       live: () => this.link === 'live',
       hand: (frame) => this.#hand(frame),
+      lost: ({ session, seq, by }, text) => this.#queue({ is: 'remark', session, about: seq, text, by }),
       changed: () => this.#changed(),
     });
     host.addController(this);
@@ -152,6 +155,14 @@ export class SocketController implements ReactiveController {
   ask(text: string): string | null {
     const id = newId();
     return this.#line.send({ is: 'ask', session: this.state?.session ?? null, id, text }) ? id : null;
+  }
+
+  /** Those after the last one of the list. */
+  olderSessions(): void {
+    const end = this.sessions?.at(-1);
+    if (!end) return;
+    const after = { last: end.last, session: end.session };
+    this.#line.send({ is: 'list', ...(this.#search === '' ? {} : { words: this.#search }), after });
   }
 
   list(words = ''): void {
@@ -261,13 +272,21 @@ export class SocketController implements ReactiveController {
         this.answers = new Map([...this.answers, [frame.id, frame.blocks]]);
         break;
       case 'sessions':
-        this.sessions = frame.list;
+        this.#listed(frame);
         break;
       case 'refused':
         this.#refusal(frame);
         break;
     }
     this.#changed();
+  }
+
+  /** The list anew, or what comes after the end of it; an answer to an end that is not it any more is left. */
+  #listed({ list, more, after }: Extract<ToPage, { is: 'sessions' }>): void {
+    const end = this.sessions?.at(-1);
+    if (after && (end?.session !== after.session || end.last !== after.last)) return;
+    this.sessions = after ? [...(this.sessions ?? []), ...list] : list;
+    this.olderThere = more;
   }
 
   #refusal(frame: Refused): void {

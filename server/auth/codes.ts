@@ -28,23 +28,24 @@ export const showCode = (code: string): string => `${code.slice(0, 3)}-${code.sl
 
 /** `random`: a whole number from 0 to below `below`, not to be guessed. */
 export const makeCodes = (now: () => number, random: (below: number) => number): Codes => {
-  let held: (Code & { wrong: number }) | null = null;
+  let held: (Code & { wrong: number; from: number }) | null = null;
   let wrongs: number[] = [];
 
+  // a clock that steps back lengthens neither a code nor a rest
   const current = (): (Code & { wrong: number }) | null => {
-    if (held && (now() >= held.until || held.wrong >= triesOfCode)) held = null;
+    if (held && (now() >= held.until || now() < held.from || held.wrong >= triesOfCode)) held = null;
     return held;
   };
   return {
     issue: (role) => {
       const code = Array.from({ length }, () => letters[random(letters.length)]).join('');
-      held = { code, role, until: now() + codeLasts, wrong: 0 };
+      held = { code, role, until: now() + codeLasts, wrong: 0, from: now() };
       return held;
     },
     current,
     take: (text) => {
       const at = now();
-      wrongs = wrongs.filter((t) => t > at - rest);
+      wrongs = wrongs.map((t) => Math.min(t, at)).filter((t) => t > at - rest);
       if (wrongs.length >= triesOfAll) return { ok: false, why: 'resting' };
       const code = current();
       if (code && cleanCode(text) === code.code) {

@@ -3,8 +3,9 @@
  * data folder, written whole and synced before a token is handed out.
  */
 import { createHash, randomBytes } from 'node:crypto';
-import { closeSync, existsSync, fsyncSync, openSync, readFileSync, renameSync, writeSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import * as z from 'zod';
+import { writeWhole } from '../atomic.ts';
 import { roles, type Role, type Who } from './roles.ts';
 
 const Device = z.strictObject({
@@ -30,23 +31,13 @@ export type Devices = {
   /** Raises RangeError when there are too many. */
   add: (name: string, role: Role) => { token: string; device: DeviceLine };
   who: (token: string | undefined) => Who | null;
+  /** It is out at once; raises what the disk raises where that could not be written: it would be back after a start. */
   revoke: (id: string) => boolean;
   list: () => DeviceLine[];
 };
 
 const hash = (token: string): string => createHash('sha256').update(token).digest('hex');
 const line = ({ token: _token, ...rest }: Device): DeviceLine => rest;
-
-const writeWhole = (file: string, text: string): void => {
-  const handle = openSync(`${file}.part`, 'w', 0o600);
-  try {
-    writeSync(handle, text);
-    fsyncSync(handle);
-  } finally {
-    closeSync(handle);
-  }
-  renameSync(`${file}.part`, file);
-};
 
 /** A file that is no list of devices is an error of its own: `words` for the person at the bench. */
 export class DevicesRefused extends Error {}
@@ -60,7 +51,7 @@ export const openDevices = (file: string, now: () => number): Devices => {
     } catch (error) {
       throw new DevicesRefused(`${file} is damaged: move it away and pair the devices anew`, { cause: error });
     }
-  const save = (): void => writeWhole(file, JSON.stringify({ v: 1, devices }, null, 1));
+  const save = (): void => writeWhole(file, JSON.stringify({ v: 1, devices }, null, 1), 0o600);
   return {
     add: (name, role) => {
       devices = devices.filter((d) => d.until > now());
@@ -75,8 +66,14 @@ export const openDevices = (file: string, now: () => number): Devices => {
         seen: now(),
         until: now() + deviceLasts,
       };
+      const before = devices;
       devices = [...devices, device];
-      save();
+      try {
+        save();
+      } catch (error) {
+        devices = before;
+        throw error;
+      }
       return { token, device: line(device) };
     },
     who: (token) => {
@@ -87,7 +84,11 @@ export const openDevices = (file: string, now: () => number): Devices => {
       if (!device || device.until <= now()) return null;
       if (now() - device.seen > seenStep) {
         device.seen = now();
-        save();
+        try {
+          save();
+        } catch {
+          // for the record only: a full disk keeps nobody out
+        }
       }
       return { role: device.role, device: device.id, name: device.name };
     },

@@ -11,6 +11,10 @@ const Initials = z.string().check(z.trim(), z.minLength(1), z.maxLength(20));
 const limitText = 4000;
 /** Entries in one frame, at most. */
 export const pageOfEntries = 500;
+/** Sessions in one frame, at most: what a list costs does not grow with the log. */
+export const pageOfSessions = 50;
+/** Where a page of a list ended: its last line. */
+const After = z.strictObject({ last: z.number(), session: SessionId });
 
 export const FromPage = z.discriminatedUnion('is', [
   /** First frame. Answered by 'welcome'. */
@@ -89,6 +93,8 @@ export const FromPage = z.discriminatedUnion('is', [
     is: z.literal('list'),
     words: z.optional(z.string().check(z.maxLength(200))),
     coach: z.optional(z.string()),
+    /** Those older than this line of the list. */
+    after: z.optional(After),
   }),
 ]);
 export type FromPage = z.infer<typeof FromPage>;
@@ -209,7 +215,14 @@ export const ToPage = z.discriminatedUnion('is', [
   z.object({ is: z.literal('earlier'), session: z.string(), entries: z.array(Entry) }),
   z.object({ is: z.literal('board'), board: Board }),
   z.object({ is: z.literal('answer'), id: NoteId, blocks: z.array(Block) }),
-  z.object({ is: z.literal('sessions'), list: z.array(SessionLine) }),
+  z.object({
+    is: z.literal('sessions'),
+    list: z.array(SessionLine),
+    /** There are older ones. */
+    more: z.boolean(),
+    /** As it was asked for. */
+    after: z.optional(After),
+  }),
   z.object({ is: z.literal('refused'), code: z.int(), why: z.string(), words: z.string(), id: z.optional(z.string()) }),
 ]);
 export type ToPage = z.infer<typeof ToPage>;

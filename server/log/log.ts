@@ -13,6 +13,15 @@ export type SessionLine = {
   words: string;
 };
 
+/** `after`: only lines that stand after this one in the order. */
+export type SessionFilter = {
+  coach?: string;
+  words?: string;
+  most?: number;
+  practice?: boolean;
+  after?: { last: number; session: string };
+};
+
 /** Entries as they were kept, and the JSON text of each as stored. */
 export type Kept = { readonly entries: readonly Entry[]; readonly bodies: readonly string[] };
 
@@ -40,7 +49,8 @@ export interface Log {
   mark(session: string): Promise<string>;
   /** The note and the reply of a note id, whatever session it is in. */
   findNote(id: string): Promise<Entry[]>;
-  sessions(filter?: { coach?: string; words?: string; most?: number; practice?: boolean }): Promise<SessionLine[]>;
+  /** Those used last first; of the same moment by name, from z to a. */
+  sessions(filter?: SessionFilter): Promise<SessionLine[]>;
   /** Sheets by content hash; kept for ever, since sessions name them. */
   putSheet(hash: string, coach: string, json: string): Promise<void>;
   getSheet(hash: string): Promise<string | null>;

@@ -53,7 +53,13 @@ export const memoryLog = (): Log => {
         const words = entries.flatMap(wordsOf);
         if (asked.every((a) => words.some((w) => w.startsWith(a)))) lines.push(line);
       }
-      return lines.toSorted((a, b) => b.last - a.last).slice(0, filter.most ?? 100);
+      const order = (a: { last: number; session: string }, b: { last: number; session: string }): number =>
+        b.last - a.last || (a.session < b.session ? 1 : a.session > b.session ? -1 : 0);
+      const { after } = filter;
+      return lines
+        .filter((line) => after === undefined || order(after, line) < 0)
+        .toSorted(order)
+        .slice(0, filter.most ?? 100);
     },
     putSheet: async (hash, _coach, json) => {
       if (!sheets.has(hash)) sheets.set(hash, json);

@@ -201,6 +201,10 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
         where.push('practice = ?');
         values.push(filter.practice ? 1 : 0);
       }
+      if (filter.after !== undefined) {
+        where.push('(last, session) < (?, ?)');
+        values.push(filter.after.last, filter.after.session);
+      }
       for (const word of splitWords(filter.words ?? '').slice(0, mostWords)) {
         where.push('session IN (SELECT session FROM words WHERE word >= ? AND word < ?)');
         values.push(word, `${word}\u{10FFFF}`);
@@ -208,7 +212,7 @@ export const sqliteLog = (file: string, { pages }: { pages?: number } = {}): Fil
       const rows = guarded(() =>
         db
           .prepare<unknown[], Line>(
-            `SELECT session, coach, opened, last, seq, closed, practice, words FROM sessions WHERE ${where.join(' AND ')} ORDER BY last DESC LIMIT ?`,
+            `SELECT session, coach, opened, last, seq, closed, practice, words FROM sessions WHERE ${where.join(' AND ')} ORDER BY last DESC, session DESC LIMIT ?`,
           )
           .all(...values, filter.most ?? 100),
       );

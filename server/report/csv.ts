@@ -3,10 +3,13 @@ import { fromSi, stepFromSi } from '../core/units.ts';
 import type { Entry } from '../session/entry.ts';
 import { voidNotes } from '../session/in-force.ts';
 
-/** Quoted where needed; a leading = + - @ tab or return gets an apostrophe, unless the cell is a plain number. */
+/**
+ * Quoted where needed; a leading = + - @ (their wide forms and spaces before them too), tab or line end gets an
+ * apostrophe, unless the cell is a plain number.
+ */
 export const csvCell = (value: string | number): string => {
   const text = String(value);
-  const safe = /^[=+\-@\t\r]/.test(text) && !/^[+-]?\d+(?:\.\d+)?$/.test(text) ? `'${text}` : text;
+  const safe = /^(?:\s*[=+\-@＝＋－＠]|[\t\r\n])/u.test(text) && !/^[+-]?\d+(?:\.\d+)?$/.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(safe) ? `"${safe.replaceAll('"', '""')}"` : safe;
 };
 const row = (cells: readonly (string | number)[]): string => `${cells.map(csvCell).join(',')}\r\n`;

@@ -82,6 +82,7 @@ const exceptions: Readonly<Record<string, string>> = {
   'server/twin/practice-actions.ts -> intents/shapes.ts':
     'practice takes its actions from what a note says; types only',
   'server/twin/practice-actions.ts -> intents/place.ts': 'places are taken apart in one place only',
+  'server/auth/devices.ts -> server/atomic.ts': 'files are written whole in one place only',
 };
 /** Packages that belong to one room. */
 const owned: Readonly<Record<string, readonly string[]>> = {

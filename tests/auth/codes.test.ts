@@ -46,6 +46,21 @@ describe('a pairing code', () => {
   });
 });
 
+describe('a clock that steps back', () => {
+  it('lengthens neither a code nor the rest after wrong ones', () => {
+    const { now, pass } = clock();
+    const codes = makeCodes(now, randomInt);
+    const { code } = codes.issue('works');
+    for (let i = 0; i < 20; i += 1) codes.take('wrong');
+    codes.issue('works');
+    pass(-24 * 3_600_000);
+    expect(codes.current()).toBeNull();
+    expect(codes.take(code)).toEqual({ ok: false, why: 'resting' });
+    pass(10 * 60_000 + 1);
+    expect(codes.take(codes.issue('works').code).ok).toBe(true);
+  });
+});
+
 describe('the cookie', () => {
   it('comes back as it went, and is kept from scripts, other sites and plain http', () => {
     const token = 'A-_'.repeat(14);

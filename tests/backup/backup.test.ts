@@ -134,7 +134,7 @@ describe('npm run backup', () => {
     expect(await command(data, 'backup')).toMatchObject({
       code: 1,
       out: '',
-      err: `soapwater: there is no log in ${data}: set DATA to the folder that has one\n`,
+      err: `soapwater: there is no log in ${data}: set DATA to the folder that has one, or start the server there once\n`,
     });
     expect(existsSync(join(data, 'backups'))).toBe(false);
   });

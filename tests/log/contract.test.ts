@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { MessageChannel } from 'node:worker_threads';
 import { afterEach, describe, expect, it } from 'vitest';
 import { farLog, serveLog } from '../../server/log/far.ts';
-import type { Log } from '../../server/log/log.ts';
+import type { Log, SessionLine } from '../../server/log/log.ts';
 import { markAfter, noMark } from '../../server/log/mark.ts';
 import { memoryLog } from '../../server/log/memory.ts';
 import { LogRefused, sqliteLog } from '../../server/log/sqlite.ts';
@@ -145,6 +145,21 @@ describe.each(logs)('the log %s', (_, make) => {
     expect(await log.sessions({ words: 'overnight larkfield' })).toEqual([]);
     expect((await log.sessions({ coach: 'larkfield-11' })).map((s) => s.session)).toEqual(['session-2']);
     expect(await log.sessions({ words: '"; drop table entries; --' })).toEqual([]);
+  });
+
+  it('lists sessions page by page, each once, also those used in the same moment and those found by words', async () => {
+    const log = fresh();
+    for (let n = 1; n <= 7; n += 1) await log.append(`session-${n}`, 0, [opened], n < 6 ? 5 : n);
+    const all = ['session-7', 'session-6', 'session-5', 'session-4', 'session-3', 'session-2', 'session-1'];
+    for (const filter of [{}, { words: 'juniper' }, { coach: 'juniper-38' }]) {
+      const seen: SessionLine[] = [];
+      for (let page = await log.sessions({ ...filter, most: 2 }); page.length > 0;) {
+        seen.push(...page);
+        const { last, session } = page.at(-1)!;
+        page = await log.sessions({ ...filter, most: 2, after: { last, session } });
+      }
+      expect(seen.map((s) => s.session)).toEqual(all);
+    }
   });
 
   it('knows a closed session and a reopened one', async () => {

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readFileSync } from 'node:fs';
+import { pageOfSessions } from '../../server/chat/protocol.ts';
 import { makeDesk } from '../../server/desk.ts';
 import { memoryLog } from '../../server/log/memory.ts';
 import { sqliteLog } from '../../server/log/sqlite.ts';
@@ -42,8 +43,11 @@ const costs = async (sessions: number, notes: number): Promise<Record<string, nu
   const note = await timed(120, (i) =>
     desk.note('probe-session', { id: `probe-note-${i}`, text: texts[i % 3]!, at: Date.now(), seen: 9999, by: 'MM' }),
   );
-  const list = await timed(60, () => desk.sessions({}));
-  const search = await timed(60, (i) => desk.sessions({ words: `word${i * 11}` }));
+  // as the socket asks
+  const most = pageOfSessions + 1;
+  const list = await timed(60, () => desk.sessions({ most }));
+  const search = await timed(60, (i) => desk.sessions({ words: `word${i * 11}`, most }));
+  const common = await timed(60, (i) => desk.sessions({ words: ['tank', 'panel', 'overnight'][i % 3]!, most }));
   // by a desk that has not seen it: read, folded and shown
   const opening = await timed(40, async (i) => {
     const cold = makeDesk({ log, sheets, engine: 'x', now: Date.now });
@@ -58,17 +62,26 @@ const costs = async (sessions: number, notes: number): Promise<Record<string, nu
     opening: percentile(opening, 50),
     list: percentile(list, 50),
     search: percentile(search, 50),
+    'search of a common word': percentile(common, 50),
   };
 };
 
 export const measureGrowth = async (): Promise<void> => {
+  // notes and openings beside a log of 100 entries, what is listed beside one of 100 sessions
   const young = await costs(2, 25);
+  const middle = await costs(100, 25);
   const old = await costs(2000, 25);
-  for (const what of ['note', 'opening', 'list', 'search'])
+  for (const [what, from, name] of [
+    ['note', young, '100 entries'],
+    ['opening', young, '100 entries'],
+    ['list', middle, '100 sessions'],
+    ['search', middle, '100 sessions'],
+    ['search of a common word', middle, '100 sessions'],
+  ] as const)
     line(
-      `${what}, log of 100,000 entries`,
+      `${what}, 2,000 sessions, 100,000 entries`,
       ms(old[what]!),
-      `log of 100: ${ms(young[what]!)}, ${(old[what]! / young[what]!).toFixed(1)} times`,
-      'what it cost at 100',
+      `${name}: ${ms(from[what]!)}, ${(old[what]! / from[what]!).toFixed(1)} times`,
+      'what it cost then',
     );
 };

@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { WebSocket } from 'ws';
-import { cleanUp, root, startServer } from '../start/server.ts';
+import { cleanUp, root, type Running, startServer } from '../start/server.ts';
 import { line, ms, percentile } from './clock.ts';
 import { launchEcho } from './echo-process.ts';
 import { measureGrowth } from './growth.ts';
@@ -30,9 +30,23 @@ const processor = (pid: number): number => {
   const fields = readFileSync(`/proc/${pid}/stat`, 'utf8').split(') ')[1]!.split(' ');
   return (Number(fields[11]) + Number(fields[12])) * 10;
 };
+const wait = (time: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));
+/** Memory that a server holds on to, MB: it collects and tells (watched-server.mjs). */
+const heapOf = async ({ child, said }: Running): Promise<number> => {
+  const told = (): RegExpMatchArray[] => [...said().matchAll(/^heap ([\d.]+)$/gm)];
+  const before = told().length;
+  child.kill('SIGUSR2');
+  for (let i = 0; i < 200 && told().length === before; i += 1) await wait(50);
+  return Number(told().at(-1)?.[1]);
+};
+/** A server that stands; the seconds after a start are a line of their own. */
+const settled = 4000;
+const coldSeconds = 3;
+
 const mean = (list: readonly number[]): number => list.reduce((a, b) => a + b, 0) / list.length;
 
-type Load = { times: number[]; errors: string[]; memory: number[]; processor: number };
+/** `at`: when each was sent, ms since the begin. */
+type Load = { times: number[]; at: number[]; errors: string[]; memory: number[]; processor: number };
 
 /** `open` and `frame` say what a page sends; `answers` whether a frame is the answer to a note's id. */
 const drive = async (
@@ -46,8 +60,9 @@ const drive = async (
     answers: (text: string, id: string) => boolean;
   },
 ): Promise<Load> => {
-  const out: Load = { times: [], errors: [], memory: [], processor: processor(pid) };
+  const out: Load = { times: [], at: [], errors: [], memory: [], processor: processor(pid) };
   const { host, origin } = new URL(url);
+  const begun = performance.now();
   const sample = setInterval(() => out.memory.push(resident(pid)), 500);
   const page = async (p: number): Promise<void> => {
     const ws = new WebSocket(`ws://${host}/socket`, { headers: { Origin: origin } });
@@ -59,6 +74,7 @@ const drive = async (
       if (text.startsWith('{"is":"refused"')) out.errors.push(text);
       if (!waits || !how.answers(text, waits.id)) return;
       out.times.push(performance.now() - waits.from);
+      out.at.push(waits.from - begun);
       waits.done();
       waits = null;
     });
@@ -105,23 +121,42 @@ export const measureLoad = async (): Promise<void> => {
   await echo.stop();
 
   const watched = process.env['WATCHED'] ?? join(root, 'tests', 'tools', 'watched-server.mjs');
-  const running = await startServer(undefined, {}, watched);
-  const load = await drive(running.url, running.child.pid!, size, {
+  const typing = {
     hello: [{ is: 'hello', v: 1 }],
-    open: (session) => [
+    open: (session: string) => [
       { is: 'open', session, coach: 'juniper-38', by: 'MM' },
       { is: 'follow', session, after: 0 },
     ],
-    note: (session, id, n) => ({ is: 'note', session, id, text: text(n), at: Date.now(), seen: 9999, by: 'MM' }),
-    answers: (frame, id) => frame.startsWith('{"is":"entries"') && frame.includes(`"to":"${id}"`),
-  });
-  if (process.env['SHOW'])
-    console.log(
-      load.memory
-        .filter((_, i) => i % 10 === 0)
+    note: (session: string, id: string, n: number) => {
+      return { is: 'note', session, id, text: text(n), at: Date.now(), seen: 9999, by: 'MM' };
+    },
+    answers: (frame: string, id: string) => frame.startsWith('{"is":"entries"') && frame.includes(`"to":"${id}"`),
+  };
+  const cold = await startServer(undefined, {}, watched);
+  const first = await drive(cold.url, cold.child.pid!, { ...size, seconds: coldSeconds }, typing);
+  await cold.stop();
+  cleanUp(cold.data);
+
+  const running = await startServer(undefined, {}, watched);
+  await wait(settled);
+  const quarterHeap = wait(size.seconds * 250).then(() => heapOf(running));
+  const load = await drive(running.url, running.child.pid!, size, typing);
+  const heaps = [await quarterHeap, await heapOf(running)];
+  if (process.env['SHOW']) {
+    const each = (list: readonly number[], step: number): string =>
+      list
+        .filter((_, i) => i % step === 0)
         .map(Math.round)
-        .join(' '),
-    );
+        .join(' ');
+    console.log(`  resident, MB, every 5 s: ${each(load.memory, 10)}`);
+    // where the tail comes from
+    const most: number[] = [];
+    load.times.forEach((t, i) => {
+      const second = Math.floor(load.at[i]! / 1000);
+      most[second] = Math.max(most[second] ?? 0, t);
+    });
+    console.log(`  longest note of each second, ms: ${each(most, 1)}`);
+  }
   await running.stop();
   cleanUp(running.data);
 
@@ -129,10 +164,27 @@ export const measureLoad = async (): Promise<void> => {
   const beside = (p: number): string => `bare echo ${ms(percentile(bare.times, p))}`;
   line(`${what}, p50`, ms(percentile(load.times, 50)), beside(50), '-');
   line(`${what}, p99`, ms(percentile(load.times, 99)), beside(99), 'at most 50 ms');
+  line(
+    `the same in the first ${coldSeconds} s after its start, p99`,
+    ms(percentile(first.times, 99)),
+    `${first.times.length} notes, code and tables cold`,
+    '-',
+  );
   line('processor time a note', ms(load.processor), `bare echo ${ms(bare.processor)}`, '-');
   line(`notes in ${size.seconds} s`, `${load.times.length}, ${load.errors.length} errors`, '', 'no error');
   for (const error of load.errors.slice(0, 5)) console.log(`  ${error.slice(0, 200)}`);
+  line(
+    'memory in use after collecting, at the end',
+    `${heaps[1]!.toFixed(0)} MB`,
+    `after a quarter ${heaps[0]!.toFixed(0)} MB`,
+    'flat',
+  );
   const quarter = Math.floor(load.memory.length / 4);
-  const [first, last] = [mean(load.memory.slice(0, quarter)), mean(load.memory.slice(-quarter))];
-  line('memory, last quarter', `${last.toFixed(0)} MB`, `first quarter ${first.toFixed(0)} MB`, 'flat');
+  const [early, late] = [mean(load.memory.slice(0, quarter)), mean(load.memory.slice(-quarter))];
+  line(
+    'memory resident, last quarter',
+    `${late.toFixed(0)} MB`,
+    `first quarter ${early.toFixed(0)} MB; with what is not collected yet`,
+    '-',
+  );
 };

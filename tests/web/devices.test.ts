@@ -224,6 +224,28 @@ describe('big things', () => {
     await page.context().close();
   });
 
+  test('a picture that the bench will not have does not hold its note up, and the log says that it is missing', async () => {
+    const page = await bench.page(phone);
+    const session = await openSession(page, bench.fake);
+    const dot = 'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==';
+    bench.fake.fullOfPictures = true;
+    await page.getByLabel('note', { exact: true }).fill('dial');
+    await page
+      .locator('input[accept="image/*"]')
+      .setInputFiles({ name: 'dial.png', mimeType: 'image/png', buffer: Buffer.from(dot, 'base64') });
+    await page.getByRole('button', { name: /picture 1/ }).waitFor();
+    await page.getByLabel('note', { exact: true }).press('Enter');
+    await page.getByText('Picture "dial.png" was not kept: All pictures together').waitFor();
+    bench.fake.fullOfPictures = false;
+    const kept = bench.fake.sessions.get(session) ?? [];
+    const note = kept.find((e) => e.is === 'note');
+    expect(note?.is === 'note' && note.photos).toBeUndefined();
+    expect(kept.filter((e) => e.is === 'remark').map((e) => [e.is === 'remark' && e.about, e.by])).toEqual([
+      [note?.seq, note?.by],
+    ]);
+    await page.context().close();
+  });
+
   test('a paste of 100 kB outlives a reload, whole', async () => {
     const page = await bench.page(phone);
     await openSession(page, bench.fake);

@@ -38,6 +38,8 @@ export type FakeServer = {
   came: FromPage[];
   /** Answers no frame while true: a line that looks alive. */
   mute: boolean;
+  /** Takes no picture any more. */
+  fullOfPictures: boolean;
   stop: () => Promise<void>;
 };
 
@@ -138,6 +140,11 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
       if (request.method === 'PUT' && path === '/photos') {
         response.setHeader('content-type', 'application/json');
         request.resume();
+        if (fake.fullOfPictures) {
+          response.statusCode = 413;
+          response.end('All pictures together may take 1 MB.');
+          return;
+        }
         response.end(JSON.stringify({ id: 'a'.repeat(64) }));
         return;
       }
@@ -291,6 +298,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
         const words = (frame.words ?? '').toLowerCase();
         return send(ws, {
           is: 'sessions',
+          more: false,
           list: [...sessions]
             .map(([session, list]) => ({
               session,
@@ -329,6 +337,7 @@ export const startFake = async (folder: string, now: () => number = Date.now): P
     sessions,
     came,
     mute: false,
+    fullOfPictures: false,
     slow: 0,
     role: 'works',
     cut: (stay) => {

@@ -144,7 +144,7 @@ describe('a frame', () => {
     { is: 'earlier', session: 'session1', entries: [] },
     { is: 'refused', code: 4001, why: 'bad json', words: 'no' },
     { is: 'answer', id: 'x', blocks: [{ is: 'teach', words: 'w', lines: [], terms: [] }] },
-    { is: 'sessions', list: [] },
+    { is: 'sessions', list: [], more: false },
   ])('of the protocol is taken: $is', (frame) => {
     expect(readFrame(JSON.stringify(frame))).toEqual(frame);
   });

@@ -193,6 +193,13 @@ export class SoapStart extends LitElement {
                   )}
                 </ul>`
         }
+        ${
+          this.controller.olderThere && sessions !== null
+            ? html`<button type="button" class="key small" @click=${() => this.controller.olderSessions()}>
+                older sessions
+              </button>`
+            : nothing
+        }
       </section>
     </main>`;
   }
