@@ -149,12 +149,14 @@ export class SoapLine extends LitElement {
           add
         </button>
       </form>
-      <div class="under" id="read" ?hidden=${over <= 0 && (this.back === null || this.back.taken.length === 0)}>
+      <div class="under" id="read" ?hidden=${over <= 0 && this.back === null}>
         ${
           over > 0
             ? html`<p class="long">${over} characters too long: split it into two notes. Nothing of it is lost.</p>`
             : this.back
-              ? takenView(this.back.taken, (key, index) => this.#did({ did: 'mend', key, index }))
+              ? this.back.taken.length === 0
+                ? html`<p class="nothing">nothing taken from it so far</p>`
+                : takenView(this.back.taken, (key, index) => this.#did({ did: 'mend', key, index }))
               : nothing
         }
       </div>

@@ -28,9 +28,9 @@ export class SoapMenu extends LitElement {
     css`
       .menu {
         position: absolute;
-        inset: 46px 0 auto;
+        inset: 44px 0 auto;
         z-index: 5;
-        max-height: calc(100dvh - 46px);
+        max-height: calc(100dvh - 44px);
         overflow-y: auto;
         display: grid;
         gap: 10px;
