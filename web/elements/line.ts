@@ -152,7 +152,9 @@ export class SoapLine extends LitElement {
       <div class="under" id="read" ?hidden=${over <= 0 && this.back === null}>
         ${
           over > 0
-            ? html`<p class="long">${over} characters too long: split it into two notes. Nothing of it is lost.</p>`
+            ? html`<p class="long">
+                ${over} characters too long (a note holds ${mostText}): split it. Nothing of it is lost.
+              </p>`
             : this.back
               ? this.back.taken.length === 0
                 ? html`<p class="nothing">nothing taken from it so far</p>`
