@@ -22,4 +22,14 @@ export const historyLook = css`
   details {
     padding-top: 4px;
   }
+  @media print {
+    /* a long list of visits beside a short one of work leaves half of every further page empty */
+    .two {
+      display: block;
+    }
+    .visits li {
+      padding: 4px 0;
+      break-inside: avoid;
+    }
+  }
 `;

@@ -75,10 +75,28 @@ export class SoapSheetEditor extends LitElement {
     if (changed.has('coach') || changed.has('session')) void this.#load();
   }
 
+  override connectedCallback(): void {
+    super.connectedCallback();
+    addEventListener('beforeprint', this.#unfold);
+    addEventListener('afterprint', this.#fold);
+  }
+
   override disconnectedCallback(): void {
     super.disconnectedCallback();
+    removeEventListener('beforeprint', this.#unfold);
+    removeEventListener('afterprint', this.#fold);
     clearTimeout(this.#checking);
   }
+
+  #folded: HTMLDetailsElement[] = [];
+  /** Paper gets every figure, whichever groups stand open on the screen. */
+  readonly #unfold = (): void => {
+    this.#folded = [...this.renderRoot.querySelectorAll<HTMLDetailsElement>('details:not([open])')];
+    for (const d of this.#folded) d.open = true;
+  };
+  readonly #fold = (): void => {
+    for (const d of this.#folded) d.open = false;
+  };
 
   async #load(): Promise<void> {
     const { coach, session } = this;
