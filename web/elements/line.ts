@@ -149,16 +149,14 @@ export class SoapLine extends LitElement {
           add
         </button>
       </form>
-      <div class="under" id="read" ?hidden=${over <= 0 && this.back === null}>
+      <div class="under" id="read" ?hidden=${over <= 0 && (this.back === null || this.back.taken.length === 0)}>
         ${
           over > 0
             ? html`<p class="long">
                 ${over} characters too long (a note holds ${mostText}): split it. Nothing of it is lost.
               </p>`
             : this.back
-              ? this.back.taken.length === 0
-                ? html`<p class="nothing">nothing taken from it so far</p>`
-                : takenView(this.back.taken, (key, index) => this.#did({ did: 'mend', key, index }))
+              ? takenView(this.back.taken, (key, index) => this.#did({ did: 'mend', key, index }))
               : nothing
         }
       </div>

@@ -39,6 +39,13 @@ export class SoapMenu extends LitElement {
         background: var(--paper);
         grid-template-columns: repeat(auto-fit, minmax(min(100%, 10rem), 1fr));
       }
+      @media (max-width: 699px) {
+        /* all of the sheet behind it, or a line of it is cut through the middle */
+        .menu {
+          inset: 44px 0 0;
+          align-content: start;
+        }
+      }
       .menu a {
         display: grid;
         place-items: center;
