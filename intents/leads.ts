@@ -5,7 +5,7 @@ import { greeted, greetings, leadMarked, leadWords, references, tailMarked, tail
 export type Lead = { readonly length: number; readonly greeting: Span | null; readonly reference: Span | null };
 
 const turn = new RegExp(
-  `(?:(?<greeting>(?:${greetings})(?: (?:${greeted}))?)(?:[,.!:-]+ |\\n| - )` +
+  `(?:(?<greeting>(?:${greetings})(?: (?:${greeted}))?)(?:[,.!:-]+ |\\n| - | (?=i(?:'?m| am|'?ve)? ))` +
     `|(?<reference>(?:${references})(?: no\\.?| number)? ?#? ?\\d{1,7})(?: ?[:,-] | - |\\. |\\n)` +
     `|(?:${leadWords})\\b(?: ?[,.:!-]+ | )` +
     `|(?:${leadMarked})(?:[,:]+ | - ))`,

@@ -7,6 +7,11 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
     'work out',
     /^(?:so |and |ok |then )?(?:which (?:way|direction)|how far)\b(?<topic>.*\b(?:turn|screw|wind|adjust|move|set|nut|switch)\b.*)|^(?:so |and |ok |then )?which (?:way|direction)(?: (?:then|now|round|do i go|to go|is that))*$|^(?:do|should) i (?:turn|screw|wind)\b(?<topic2>.*)|^(?:the )?(?:local )?atmosphere (?:pressure )?(?:at|up|here)\b(?<topic3>.*)|^(?:so |and )?(?:what|how much|how many volts?)(?: volts?| voltage)? (?:does|do|should|would|will|can) (?:the |my |a )?(?:copper|wires?|wiring|cables?|feed|ground)\b(?<topic4>.*\b(?:lose|drop|loss)\b.*)|^(?:in )?(?:what|which) order\b(?<topic5>.*)/,
   ],
+  // who did it is asked, and nothing was done
+  [
+    'work out',
+    /^(?:so |and )?who (?:last |has |had )?(?:replaced|changed|fitted|swapped|renewed|adjusted|set|cleaned|drained|repaired|worked on|put) (?<topic>.+)/,
+  ],
   ['work out', /^will (?:it|the (?:tank|drain|line|water)|that) freeze\b(?<topic>.*)/],
   [
     'how long',
@@ -70,7 +75,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'safe',
-    /^(?:so |and |ok )?(?:can (?:i|we|he|she|they|you|the customer|customer)|is it (?:safe|ok|okay|alright|fine)|safe to|ok to|okay to|may i|should i|should we|could i|good to go|can it be|do i need to|do i have to|do we need to|must i|is she safe|is it good to|am i ok|alright to|do i dare|its ok if|it ok if|is ok)\b(?<topic>.*)/,
+    /^(?:so |and |ok )?(?:can (?:i|we|he|she|they|you|the customer|customer)|can (?:it|the coach|the bus) (?:leave|go (?:home|back|out|now)|move|roll)|is it (?:safe|ok|okay|alright|fine)|safe to|ok to|okay to|may i|should i|should we|could i|good to go|can it be|do i need to|do i have to|do we need to|must i|is she safe|is it good to|am i ok|alright to|do i dare|its ok if|it ok if|is ok)\b(?<topic>.*)/,
   ],
   [
     'work out',

@@ -23,6 +23,11 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
     'under unsupported',
     /^(?:ok |okay |so |right |now |still |already )*(?:under(?:neath)?|beneath) (?:it|her|him|there|here)(?: (?:now|right now|already|again|still|at the moment|looking|to look|(?:with|w) (?:a |an |the |my )?(?:flash ?light|light|lamp|torch|mirror|soap|spray|phone))\b|[ .,!]*$)/,
   ],
+  // said by what one lies on, or by the way in, without the word "under"
+  [
+    'under unsupported',
+    /\b(?:on|got|lying on|laying on|roll(?:ed|ing)? (?:in )?on|grab(?:bed|bing)?|back on) (?:my|the|a) (?:creeper|crawler board|mechanics board)\b|\b(?:crawl|wriggl|scoot|shimm|slither)(?:ing|ed|y|ied|s)?e? (?:on |right |back |straight )?in(?:side)?\b(?: (?:there|here|and|to|with|for a|behind|next)\b|[ .,!]*$)/,
+  ],
   [
     'link pulled under',
     /\b(?:pull|pulling|pulled|push|pushing|move|moving|moved|work|working|lift|lifting|yank|yanking|yanked|trip|tripping|unhook|unhooking|disconnect\w*|undo|undoing|drop|dropping|knock\w*|flick\w*|waggle|flip\w*)\b[^.;]{0,26}\b(?:link|linkage|arm|lever|rod)\b[^.;]{0,40}\b(?:by hand|under(?:neath)?|while|from under|lying|laying|beneath|between)\b|\b(?:under|underneath|beneath|lying|laying|between)\b[^.;]{0,44}\b(?:pull|pulling|pulled|push|move|moving|moved|work|working|trip|unhook|lift|yank\w*|disconnect\w*|undo)\b[^.;]{0,20}\b(?:link|linkage|arm|lever|rod)\b/,

@@ -7,14 +7,16 @@ import { join } from 'node:path';
 import type { Browser, Page as BrowserPage } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { cleanUp, startServer, type Running } from '../start/server.ts';
-import { desk, phone, launch } from './bench.ts';
-import { tellLeak } from './tell-leak.ts';
+import { desk, phone, launch, until } from './bench.ts';
+import { tellLeak, tellNotes } from './tell-leak.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 let running: Running;
 let browser: Browser;
 const session = 'paper-session';
+/** Its last reply has a drawing. */
+const tall = 'tall-session';
 beforeAll(async () => {
   const data = mkdtempSync(join(tmpdir(), 'soapwater-paper-'));
   mkdirSync(join(data, 'sheets'));
@@ -27,6 +29,15 @@ beforeAll(async () => {
   );
   running = await startServer(data);
   await tellLeak(running.url, session);
+  await tellNotes(running.url, tall, [
+    'sags overnight, fine when driving',
+    'tank 54, LR 11 1/2 RR 13 3/4 LF 15 1/4 RF 15 1/4, parked 10 hours, key off, panel road, jacks up, floor level',
+    'panel shut, tank 112 an hour ago',
+    'tank 111 50 min ago',
+    'tank 108 40 min ago',
+    'tank 105 30 min ago',
+    'tank 102',
+  ]);
   browser = await launch();
 }, 120_000);
 afterAll(async () => {
@@ -81,6 +92,51 @@ test('the report prints on two pages at most, with all that an owner must read',
   const { mark } = (await (await fetch(`${running.url}paper/session/${session}/report`)).json()) as { mark: string };
   expect(text.replaceAll(' ', '')).toContain(mark);
   expect(text).not.toContain('back to the sheet');
+  await page.context().close();
+});
+
+test('a printed coach sheet has the figures of every group, those folded on the screen too, and margins', async () => {
+  const page = await goTo('#/sheet/juniper-38');
+  const folded = await page.locator('details.group:not([open])').count();
+  expect(folded).toBeGreaterThan(3);
+  const file = join(running.data, 'sheet.pdf');
+  writeFileSync(file, await page.pdf({ format: 'Letter' }));
+  const boxes = execFileSync('pdftotext', ['-bbox', file, '-'], { encoding: 'utf8' });
+  for (const word of ['cut-in', 'cut-out', 'toe']) expect(boxes.toLowerCase()).toContain(word);
+  // 13 mm are 37 points
+  const left = Math.min(...[...boxes.matchAll(/xMin="([\d.]+)"/g)].map((m) => Number(m[1])));
+  expect(left).toBeGreaterThan(36);
+  expect(await page.locator('details.group:not([open])').count()).toBe(folded);
+  await page.context().close();
+});
+
+test('a newest note that grows as its drawings come is read from its head, until somebody lays a hand on the sheet', async () => {
+  const page = await goTo(`#/session/${tall}`);
+  await page.getByText('tank 102', { exact: true }).first().waitFor();
+  await page.waitForTimeout(800);
+  const top = (grow: number): Promise<number> =>
+    page.locator('soap-sheet').evaluate((sheet, more) => {
+      const last = [...(sheet.shadowRoot?.querySelectorAll<HTMLElement>('soap-exchange') ?? [])].at(-1)!;
+      if (more > 0) last.style.minHeight = `${more}px`;
+      return Math.round(last.getBoundingClientRect().top - sheet.getBoundingClientRect().top);
+    }, grow);
+  expect(await top(0)).toBeGreaterThan(20);
+  await top(1600);
+  await until(
+    () => top(0),
+    (at) => Math.abs(at) < 3,
+    10_000,
+  );
+  await page.locator('soap-sheet').hover();
+  await page.mouse.wheel(0, 120);
+  await until(
+    () => top(0),
+    (at) => at < -60,
+    10_000,
+  );
+  const read = await top(2400);
+  await page.waitForTimeout(400);
+  expect(await top(0)).toBe(read);
   await page.context().close();
 });
 

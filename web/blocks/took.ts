@@ -16,7 +16,8 @@ export const takenView = (
 ): TemplateResult =>
   html`<ul class="took">
     ${list.map((t, i) => {
-      const mark = takenMark(t);
+      // "not read: x" says it in its words
+      const mark = t.kind === 'unread' ? '' : takenMark(t);
       return html`<li class="taken ${t.kind} ${t.from}">
         <span class="taken-words">${t.words}</span>
         ${

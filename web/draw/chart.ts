@@ -9,7 +9,7 @@ export type Chart = Extract<Drawing, { is: 'chart' }>;
 
 const width = 320;
 const height = 184;
-const left = 44;
+const left = 54;
 const right = 10;
 const top = 26;
 const foot = 30;

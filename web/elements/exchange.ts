@@ -11,6 +11,12 @@ import { exchangeLook } from '../look/exchange.ts';
 import { blocks } from '../look/blocks.ts';
 import { clock } from '../show.ts';
 
+/** An answer with nothing in it would leave the writer wondering whether the note was seen at all. */
+const unheard = (x: NoteExchange): unknown =>
+  x.reply?.blocks.length === 0
+    ? html`<p class="soft">Kept as written: no reading, sign, work or question was found in it.</p>`
+    : nothing;
+
 export class SoapExchange extends LitElement {
   static override properties = {
     x: { attribute: false },
@@ -85,7 +91,7 @@ export class SoapExchange extends LitElement {
         ${this.#margin(x.at, x.by, x.state)}
         <div>
           <p class="text">${x.text}</p>
-          ${x.voided ? html`<p class="soft">taken back</p>` : said === null ? nothing : html`<p class="said"><span aria-hidden="true">→ </span>${said}</p>`}
+          ${x.voided ? html`<p class="soft">taken back</p>` : said === null ? unheard(x) : html`<p class="said"><span aria-hidden="true">→ </span>${said}</p>`}
         </div>
       </div>
     </button>`;
@@ -111,7 +117,8 @@ export class SoapExchange extends LitElement {
         <div class="body">
           <p class="text">${x.text}</p>
           ${x.voided ? html`<p class="soft">taken back by a later note</p>` : nothing} ${this.#photos(x)}
-          ${this.#refusal(x)} ${others.map((b) => (b.is === 'check' && this.newest ? nothing : view(b)))}
+          ${this.#refusal(x)} ${x.voided ? nothing : unheard(x)}
+          ${others.map((b) => (b.is === 'check' && this.newest ? nothing : view(b)))}
           ${this.answers.map((a) => html`<div class="inline-answer">${a.map((b) => blockView(b, { ...context, live: !this.reading }, from))}</div>`)}
           ${this.#remarks()}
           ${

@@ -152,7 +152,9 @@ export class SoapLine extends LitElement {
       <div class="under" id="read" ?hidden=${over <= 0 && (this.back === null || this.back.taken.length === 0)}>
         ${
           over > 0
-            ? html`<p class="long">${over} characters too long: split it into two notes. Nothing of it is lost.</p>`
+            ? html`<p class="long">
+                ${over} characters too long (a note holds ${mostText}): split it. Nothing of it is lost.
+              </p>`
             : this.back
               ? takenView(this.back.taken, (key, index) => this.#did({ did: 'mend', key, index }))
               : nothing

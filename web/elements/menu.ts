@@ -28,9 +28,9 @@ export class SoapMenu extends LitElement {
     css`
       .menu {
         position: absolute;
-        inset: 46px 0 auto;
+        inset: 44px 0 auto;
         z-index: 5;
-        max-height: calc(100dvh - 46px);
+        max-height: calc(100dvh - 44px);
         overflow-y: auto;
         display: grid;
         gap: 10px;
@@ -38,6 +38,13 @@ export class SoapMenu extends LitElement {
         border-bottom: var(--line) solid var(--edge);
         background: var(--paper);
         grid-template-columns: repeat(auto-fit, minmax(min(100%, 10rem), 1fr));
+      }
+      @media (max-width: 699px) {
+        /* all of the sheet behind it, or a line of it is cut through the middle */
+        .menu {
+          inset: 44px 0 0;
+          align-content: start;
+        }
       }
       .menu a {
         display: grid;

@@ -58,8 +58,12 @@ export class SoapSheet extends LitElement {
   #below = 0;
   /** Where the sheet was last put by itself: while it stands there it follows, once moved by hand it stays. */
   #put = -1;
-  readonly #resize = new ResizeObserver(() => {
-    if (Math.abs(this.scrollTop - this.#put) < 3) void this.#toNewest();
+  /** Since the newest came, nobody has scrolled or tapped here. */
+  #settling = false;
+  #watched: LitElement | null = null;
+  readonly #resize = new ResizeObserver((of) => {
+    if (!this.#settling && of.every((x) => x.target !== this)) return;
+    if (this.#settling || Math.abs(this.scrollTop - this.#put) < 3) void this.#toNewest();
   });
 
   constructor() {
@@ -79,11 +83,14 @@ export class SoapSheet extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     this.#resize.observe(this);
+    for (const hand of ['pointerdown', 'keydown', 'wheel'])
+      this.addEventListener(hand, this.#byHand, { passive: true });
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#resize.disconnect();
+    this.#watched = null;
   }
 
   /** Key of the first exchange drawn. */
@@ -115,6 +122,7 @@ export class SoapSheet extends LitElement {
     const sign = last ? `${last.key} ${last.is === 'note' && last.reply !== null ? 'answered' : ''}` : '';
     if (sign === this.#lastKey) return;
     this.#lastKey = sign;
+    this.#settling = true;
     void this.#toNewest();
   }
 
@@ -143,7 +151,23 @@ export class SoapSheet extends LitElement {
     await new Promise((done) => requestAnimationFrame(done));
     this.scrollTop = last.clientHeight > this.clientHeight ? this.#headOf(last) : this.scrollHeight;
     this.#put = this.scrollTop;
+    this.#watch(last);
   }
+
+  /**
+   * An exchange gets its true height only once it is in view and its drawings are fetched: until somebody lays a hand on
+   * the sheet, the newest is put in its place again.
+   */
+  #watch(last: LitElement): void {
+    if (last === this.#watched) return;
+    if (this.#watched) this.#resize.unobserve(this.#watched);
+    this.#watched = last;
+    this.#resize.observe(last);
+  }
+
+  readonly #byHand = (): void => {
+    this.#settling = false;
+  };
 
   /** What stands before the first note drawn: the key that brings it, or how it comes and the key that stops it. */
   #before(from: number): unknown {

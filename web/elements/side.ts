@@ -12,6 +12,15 @@ import { blocks } from '../look/blocks.ts';
 import { readingStrips, seriesCharts } from '../series.ts';
 import { figureOf, verdictMark } from '../show.ts';
 
+/** What the marks in the circuit mean, of those that stand in it. */
+const circuitSays = ({ lit, joined }: Board['circuit']): string =>
+  [
+    lit.length === 0 ? '' : 'thick, dark corner: suspect',
+    joined.length === 0 ? '' : 'hatched: joined now, one pressure',
+  ]
+    .filter((w) => w !== '')
+    .join(' · ');
+
 export class SoapSide extends LitElement {
   static override properties = { board: { attribute: false }, show: {}, zone: {} };
   static override styles = [base, keys, blocks, drawings, sideLook];
@@ -71,7 +80,7 @@ export class SoapSide extends LitElement {
         'air circuit: a tap writes the part',
       )}
       ${electric.length === 0 ? nothing : html`<p class="also">suspect beside the air: ${electric.map((l) => l.part).join(', ')}</p>`}
-      ${b.circuit.joined.length === 0 ? nothing : html`<p class="also soft">hatched: joined now, one pressure</p>`}
+      ${circuitSays(b.circuit) === '' ? nothing : html`<p class="also soft">${circuitSays(b.circuit)}</p>`}
     </section>`;
   }
 

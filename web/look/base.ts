@@ -68,8 +68,13 @@ export const keys = css`
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 6.25rem), 1fr));
     gap: var(--gap);
   }
+  @media (min-width: 700px) {
+    .keys.n6 {
+      grid-template-columns: repeat(3, minmax(0, 1fr));
+    }
+  }
   @media (max-width: 699px) {
-    .keys.n4 {
+    .keys:is(.n4, .n6) {
       grid-template-columns: repeat(2, minmax(0, 1fr));
     }
   }

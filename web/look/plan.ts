@@ -180,6 +180,12 @@ export const planLook = css`
   :host([compact]) :is(.unit, .beside, .wheel, .level) {
     display: none;
   }
+  /* "right front ▼ low" is wider than its key there: mark and edge say it, as in the compact plan */
+  @container (max-width: 26rem) {
+    .low-words {
+      display: none;
+    }
+  }
   @container (max-width: 20rem) {
     .figure {
       font-size: 1.3125rem;

@@ -1,8 +1,7 @@
 /** What the job would cost: lines proposed or written, rate asked for where there is none, a word on each line. */
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import type { CostedLine, Estimate } from '../../server/report/shapes.ts';
 import type { EstimateLine } from '../../server/session/estimate.ts';
-import { newId } from '../ids.ts';
 import { base, keys } from '../look/base.ts';
 import { hashOf } from '../route.ts';
 import type { SocketController } from '../socket-controller.ts';
@@ -10,6 +9,9 @@ import { load } from './ask.ts';
 import { paperLook } from './look.ts';
 import { money } from './money.ts';
 import { asDraft, draftWrong, lineOf, type DraftLine } from './estimate-draft.ts';
+import { linesView } from './estimate-lines.ts';
+import { estimateLook } from './estimate-look.ts';
+import { writingView } from './estimate-writing.ts';
 
 type Paper = {
   estimate: Estimate | null;
@@ -29,41 +31,7 @@ export class SoapEstimate extends LitElement {
     wrong: { state: true },
     deciding: { state: true },
   };
-  static override styles = [
-    base,
-    keys,
-    paperLook,
-    css`
-      .line {
-        border-top: var(--line) solid var(--edge);
-        padding: 12px 0;
-        display: grid;
-        gap: 8px;
-        break-inside: avoid;
-      }
-      .cells {
-        display: grid;
-        grid-template-columns: repeat(auto-fit, minmax(min(100%, 9rem), 1fr));
-        gap: 8px;
-      }
-      .part {
-        display: grid;
-        grid-template-columns: minmax(0, 2fr) minmax(0, 1fr) auto;
-        gap: 8px;
-        align-items: end;
-      }
-      .sums {
-        display: grid;
-        grid-template-columns: auto auto;
-        gap: 2px 18px;
-        width: fit-content;
-        font-variant-numeric: tabular-nums;
-      }
-      .sums dd {
-        text-align: right;
-      }
-    `,
-  ];
+  static override styles = [base, keys, paperLook, estimateLook];
   declare controller: SocketController;
   declare session: string;
   declare by: string;
@@ -111,14 +79,6 @@ export class SoapEstimate extends LitElement {
       this.paper = answer.data;
       if (answer.data.estimate === null && this.draft === null && !answer.data.closed) this.draft = [];
     } else this.wrong = answer.words;
-  }
-
-  #add(line: DraftLine): void {
-    this.draft = [...(this.draft ?? []), line];
-  }
-
-  #change(i: number, change: Partial<DraftLine>): void {
-    this.draft = (this.draft ?? []).map((l, n) => (n === i ? { ...l, ...change } : l));
   }
 
   #keep(): void {
@@ -205,189 +165,30 @@ export class SoapEstimate extends LitElement {
     </p>`;
   }
 
+  #writing(paper: Paper, draft: DraftLine[]): unknown {
+    return writingView({
+      proposed: paper.proposed,
+      draft,
+      earlier: paper.estimate !== null,
+      set: (to) => (this.draft = to),
+      keep: () => this.#keep(),
+      leave: () => (this.draft = null),
+    });
+  }
+
   #shown({ estimate }: Paper, mayWrite: boolean): unknown {
     if (estimate === null) return html`<p>${this.#sending ? 'keeping it…' : 'No estimate was written.'}</p>`;
-    return html`<section aria-label="lines">
-        ${estimate.lines.map(
-          (l) =>
-            html`<div class="line">
-              <h2>${l.words}</h2>
-              ${l.why ? html`<p class="soft">${l.why}</p>` : nothing}
-              <dl class="sums">
-                <dt>hands-on ${l.hands} min</dt>
-                <dd>${money(l.labour, estimate.currency)}</dd>
-                ${
-                  l.wait > 0
-                    ? html`<dt>waiting ${l.wait} min, not charged</dt>
-                        <dd></dd>`
-                    : nothing
-                }
-                ${l.parts.map(
-                  (p) =>
-                    html`<dt>${p.name}</dt>
-                      <dd>${money(p.price ?? null, estimate.currency)}</dd>`,
-                )}
-                <dt><b>together</b></dt>
-                <dd><b>${money(l.total, estimate.currency)}</b></dd>
-              </dl>
-              ${l.decided ? html`<p><b>${l.decided.yes ? '✓ approved' : '✗ declined'}</b> by ${l.decided.name}${l.decided.words === '' ? '' : `: ${l.decided.words}`}</p>` : html`<p>not answered yet</p>`}
-              ${mayWrite ? this.#word(l) : nothing}
-            </div>`,
-        )}
-      </section>
-      <dl class="sums">
-        <dt><b>all lines</b></dt>
-        <dd><b>${money(estimate.total, estimate.currency)}</b></dd>
-        <dt><b>approved</b></dt>
-        <dd><b>${money(estimate.approved, estimate.currency)}</b></dd>
-      </dl>
-      ${estimate.missing.length > 0 ? html`<p class="told">To be asked before it adds up: ${estimate.missing.join('; ')}.</p>` : nothing}
-      ${
-        mayWrite
-          ? html`<div class="go no-print">
-              <button type="button" class="key" @click=${() => (this.draft = estimate.lines.map(asDraft))}>
-                change the lines
-              </button>
-            </div>`
-          : nothing
-      }`;
-  }
-
-  #word(l: CostedLine): unknown {
-    if (this.deciding?.line === l.id) {
-      const { yes } = this.deciding;
-      return html`<form
-        class="word no-print"
-        @submit=${(e: SubmitEvent) => {
-          e.preventDefault();
-          this.#decide(l, yes);
-        }}
-      >
-        <div class="cells">
-          <label>who says so <input name="name" maxlength="60" autocomplete="off" /></label>
-          <label>in what words (may stay empty) <input name="words" maxlength="500" autocomplete="off" /></label>
-        </div>
-        <div class="go">
-          <button class="key small main">${yes ? 'approved' : 'declined'}: keep it</button>
-          <button type="button" class="key small" @click=${() => (this.deciding = null)}>leave it</button>
-        </div>
-      </form>`;
-    }
-    const ask = (yes: boolean): void => {
-      this.deciding = { line: l.id, yes };
-      void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLInputElement>('[name=name]')?.focus());
-    };
-    return html`<div class="go no-print">
-      <button type="button" class="key small" @click=${() => ask(true)}>
-        approve<span class="hear"> ${l.words}</span>
-      </button>
-      <button type="button" class="key small" @click=${() => ask(false)}>
-        decline<span class="hear"> ${l.words}</span>
-      </button>
-    </div>`;
-  }
-
-  #writing(paper: Paper, draft: DraftLine[]): unknown {
-    const fresh = paper.proposed.filter((p) => !draft.some((l) => l.id === p.id));
-    return html` ${
-        fresh.length === 0
-          ? nothing
-          : html`<section>
-              <h2>From the suspects</h2>
-              <p class="soft">
-                Minutes are estimates of ours, common practice, no source: change them. Prices are yours to fill in.
-              </p>
-              <div class="go">
-                ${fresh.map((p) => html`<button type="button" class="key small" @click=${() => this.#add(asDraft(p))}>${p.words}<br /><span class="soft">${p.why}</span></button>`)}
-              </div>
-            </section>`
-      }
-      <section aria-label="lines">
-        ${
-          fresh.length === 0 && draft.length === 0
-            ? html`<p>
-                No suspect stands to propose a line from. Write the work in words for the owner, line by line.
-              </p>`
-            : nothing
-        }
-        ${draft.map((l, i) => this.#draftLine(l, i))}
-        <div class="go">
-          <button
-            type="button"
-            class="key small"
-            @click=${() => this.#add({ id: newId(), words: '', parts: [], hands: '', wait: '', why: '' })}
-          >
-            add a line
-          </button>
-        </div>
-      </section>
-      <div class="go">
-        <button type="button" class="key main" ?disabled=${draft.length === 0} @click=${() => this.#keep()}>
-          keep the estimate
-        </button>
-        ${paper.estimate ? html`<button type="button" class="key" @click=${() => (this.draft = null)}>leave it as it was</button>` : nothing}
-      </div>`;
-  }
-
-  #draftLine(l: DraftLine, i: number): unknown {
-    const value = (e: Event): string => (e.target as HTMLInputElement).value;
-    return html`<div class="line" role="group" aria-label=${`line ${i + 1}`}>
-      <label
-        >work, in words for the owner
-        <input .value=${l.words} maxlength="300" @input=${(e: Event) => this.#change(i, { words: value(e) })} />
-      </label>
-      <div class="cells">
-        <label
-          >hands-on, min
-          <input inputmode="decimal" .value=${l.hands} @input=${(e: Event) => this.#change(i, { hands: value(e) })}
-        /></label>
-        <label
-          >waiting, min
-          <input inputmode="decimal" .value=${l.wait} @input=${(e: Event) => this.#change(i, { wait: value(e) })}
-        /></label>
-      </div>
-      ${l.parts.map((p, n) => {
-        const part = (change: Partial<DraftLine['parts'][number]>): void =>
-          this.#change(i, { parts: l.parts.map((x, m) => (m === n ? { ...x, ...change } : x)) });
-        return html`<div class="part">
-          <label
-            >part <input .value=${p.name} maxlength="120" @input=${(e: Event) => part({ name: value(e) })}
-          /></label>
-          <label
-            >price
-            <input
-              inputmode="decimal"
-              placeholder="not known"
-              .value=${p.price}
-              @input=${(e: Event) => part({ price: value(e) })}
-          /></label>
-          <button
-            type="button"
-            class="key small"
-            aria-label=${`drop part ${n + 1}`}
-            @click=${() => this.#change(i, { parts: l.parts.filter((_, m) => m !== n) })}
-          >
-            drop
-          </button>
-        </div>`;
-      })}
-      <div class="go">
-        <button
-          type="button"
-          class="key small"
-          @click=${() => this.#change(i, { parts: [...l.parts, { name: '', price: '' }] })}
-        >
-          add a part
-        </button>
-        <button
-          type="button"
-          class="key small"
-          @click=${() => (this.draft = (this.draft ?? []).filter((_, n) => n !== i))}
-        >
-          drop line ${i + 1}
-        </button>
-      </div>
-    </div>`;
+    if (!mayWrite) return linesView(estimate, null);
+    return linesView(estimate, {
+      deciding: this.deciding,
+      ask: (line, yes) => {
+        this.deciding = { line, yes };
+        void this.updateComplete.then(() => this.renderRoot.querySelector<HTMLInputElement>('[name=name]')?.focus());
+      },
+      keep: (line, yes) => this.#decide(line, yes),
+      leave: () => (this.deciding = null),
+      change: () => (this.draft = estimate.lines.map(asDraft)),
+    });
   }
 }
 customElements.define('soap-estimate', SoapEstimate);

@@ -1,5 +1,5 @@
 /** A coach over all its visits: what is due, each figure's way with its limits, work and sessions. */
-import { LitElement, css, html, nothing } from 'lit';
+import { LitElement, html, nothing } from 'lit';
 import type { CoachHistory } from '../../server/report/shapes.ts';
 import { chart } from '../draw/chart.ts';
 import { drawings } from '../draw/look.ts';
@@ -7,6 +7,7 @@ import { base, keys } from '../look/base.ts';
 import { hashOf } from '../route.ts';
 import { date, day, verdictMark } from '../show.ts';
 import { load } from './ask.ts';
+import { historyLook } from './history-look.ts';
 import { paperLook } from './look.ts';
 import { plainSource } from './plain-source.ts';
 
@@ -20,34 +21,7 @@ export class SoapHistory extends LitElement {
     wrong: { state: true },
     all: { state: true },
   };
-  static override styles = [
-    base,
-    keys,
-    drawings,
-    paperLook,
-    css`
-      .charts {
-        display: grid;
-        grid-template-columns: repeat(auto-fill, minmax(min(100%, 18rem), 1fr));
-        gap: 20px 28px;
-      }
-      .visits a {
-        color: inherit;
-      }
-      .visits li {
-        display: grid;
-        gap: 2px;
-        padding: 10px 0;
-      }
-      .items .late {
-        border-left: var(--thick) solid var(--ink);
-        padding-left: 10px;
-      }
-      details {
-        padding-top: 4px;
-      }
-    `,
-  ];
+  static override styles = [base, keys, drawings, paperLook, historyLook];
   declare coach: string;
   declare history: CoachHistory | null;
   declare wrong: string;

@@ -84,10 +84,6 @@ export const reportLook = css`
     font-size: 0.9375rem;
   }
   @media print {
-    @page {
-      size: auto;
-      margin: 13mm;
-    }
     .cards {
       grid-template-columns: repeat(3, minmax(0, 1fr));
       gap: 8px 18px;

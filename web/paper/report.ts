@@ -1,16 +1,14 @@
 /** The owner's report of a session: plain words, before and after, what is due, what must be signed. Prints as it is. */
 import { LitElement, html, nothing } from 'lit';
-import type { Compared, Estimate, Item, OwnerReport } from '../../server/report/shapes.ts';
-import { drawing } from '../draw/drawing.ts';
+import type { OwnerReport } from '../../server/report/shapes.ts';
 import { drawings } from '../draw/look.ts';
 import { base, keys } from '../look/base.ts';
 import { hashOf } from '../route.ts';
-import { clock, date, verdictMark } from '../show.ts';
+import { clock, date } from '../show.ts';
 import { load } from './ask.ts';
 import { paperLook } from './look.ts';
-import { money } from './money.ts';
-import { plainSource } from './plain-source.ts';
 import { reportLook } from './report-look.ts';
+import { comparedView, estimateView, itemsView } from './report-parts.ts';
 
 export class SoapReport extends LitElement {
   static override properties = {
@@ -59,85 +57,6 @@ export class SoapReport extends LitElement {
     return html`<main class="paper">${acts}${this.#page(report)}</main>`;
   }
 
-  #items(title: string, items: readonly Item[], empty: string): unknown {
-    return html`<section>
-      <h2>${title}</h2>
-      ${
-        items.length === 0
-          ? html`<p class="soft">${empty}</p>`
-          : html`<ul class="items">
-              ${items.map(
-                (i) =>
-                  html`<li>
-                    <b>${i.words}</b
-                    >${i.more === '' ? nothing : html` <span class="soft">${plainSource(i.more)}</span>`}
-                  </li>`,
-              )}
-            </ul>`
-      }
-    </section>`;
-  }
-
-  #compared(c: Compared): unknown {
-    const side = (name: string, p: NonNullable<Compared['before']>): unknown => {
-      const { mark, words } = verdictMark(p.verdict);
-      return html`<div>
-        <dt>${name}</dt>
-        <dd>${p.text}</dd>
-        <dd class="soft">${mark} ${words}</dd>
-      </div>`;
-    };
-    const says = `${c.title}: ${[c.before ? `before ${c.before.text}` : '', c.after ? `after ${c.after.text}` : ''].filter(Boolean).join(', ')}, limit ${c.limit}`;
-    return html`<div class="card">
-      <h3>${c.title}</h3>
-      <dl>
-        ${c.before ? side(c.after ? 'before' : 'found', c.before) : nothing}
-        ${c.after ? side('after', c.after) : nothing}
-      </dl>
-      ${c.drawing ? drawing(c.drawing, says) : nothing}
-      <p class="soft">limit ${c.limit} (${plainSource(c.source)})</p>
-    </div>`;
-  }
-
-  #estimate(e: Estimate): unknown {
-    const word = (d: Estimate['lines'][number]['decided']): string =>
-      d === null ? 'not answered' : `${d.yes ? 'approved' : 'declined'}, ${d.name}`;
-    return html`<section>
-      <h2>Estimate</h2>
-      <div class="scroll" tabindex="0" role="region" aria-label="estimate">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">work</th>
-              <th scope="col">answer</th>
-              <th scope="col" class="num">labour</th>
-              <th scope="col" class="num">parts</th>
-              <th scope="col" class="num">together</th>
-            </tr>
-          </thead>
-          <tbody>
-            ${e.lines.map(
-              (l) =>
-                html`<tr>
-                  <td>
-                    ${l.words}${l.parts.length > 0 ? html` <span class="soft">${l.parts.map((p) => p.name).join(', ')}</span>` : nothing}
-                  </td>
-                  <td>${word(l.decided)}</td>
-                  <td class="num">${money(l.labour, '')}</td>
-                  <td class="num">${money(l.material, '')}</td>
-                  <td class="num"><b>${money(l.total, e.currency)}</b></td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </div>
-      <p>
-        <b>Approved: ${money(e.approved, e.currency)}</b> of
-        ${money(e.total, e.currency)}${e.missing.length > 0 ? `; to be asked: ${e.missing.join(', ')}` : ''}
-      </p>
-    </section>`;
-  }
-
   #page(r: OwnerReport): unknown {
     const on = (at: number): string => date(at, r.zone);
     return html` <header class="head">
@@ -163,11 +82,11 @@ export class SoapReport extends LitElement {
             </section>`
       }
       <div class="two">
-        ${this.#items('What was found', r.cause ? [...r.found, { ...r.cause, words: `Most likely cause: ${r.cause.words}` }] : r.found, 'Nothing off was measured or seen.')}
+        ${itemsView('What was found', r.cause ? [...r.found, { ...r.cause, words: `Most likely cause: ${r.cause.words}` }] : r.found, 'Nothing off was measured or seen.')}
         <div>
-          ${this.#items('What was done', r.done, 'No work was written down.')}
+          ${itemsView('What was done', r.done, 'No work was written down.')}
           <br />
-          ${this.#items('What was left, or declined', r.declined, 'Nothing was declined.')}
+          ${itemsView('What was left, or declined', r.declined, 'Nothing was declined.')}
         </div>
       </div>
       ${
@@ -175,7 +94,7 @@ export class SoapReport extends LitElement {
           ? nothing
           : html`<section>
               <h2>${r.compared.some((c) => c.after) ? 'Before and after' : 'As measured'}</h2>
-              <div class="cards">${r.compared.map((c) => this.#compared(c))}</div>
+              <div class="cards">${r.compared.map((c) => comparedView(c))}</div>
               ${
                 r.photos.length === 0
                   ? nothing
@@ -196,9 +115,9 @@ export class SoapReport extends LitElement {
               }
             </section>`
       }
-      ${r.estimate ? this.#estimate(r.estimate) : nothing}
+      ${r.estimate ? estimateView(r.estimate) : nothing}
       <div class="two">
-        ${this.#items(
+        ${itemsView(
           'Due next',
           r.due.map((d) => ({
             words: `${d.what}:`,
@@ -209,7 +128,7 @@ export class SoapReport extends LitElement {
           })),
           'The coach sheet lists no service.',
         )}
-        ${this.#items('Cautions in force', r.cautions, 'No question of safety was left unanswered.')}
+        ${itemsView('Cautions in force', r.cautions, 'No question of safety was left unanswered.')}
       </div>
       <section>
         ${r.closed ? html`<p>Signed off by <b>${r.closed.signed}</b>, ${on(r.closed.at)} ${clock(r.closed.at, r.zone)}${r.closed.words === '' ? '' : `: ${r.closed.words}`}</p>` : html`<p><b>Not signed off yet.</b></p>`}
