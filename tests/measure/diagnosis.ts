@@ -1,144 +1,25 @@
 /**
  * How good the diagnosis is on coaches drawn by seed (diagnosis-case.ts): how often the true fault is first after 3, 5 and
- * 8 checks, whether "1 in 2" is right half the time, and the minutes to the fault beside a fixed checklist in its best
+ * 8 checks, whether "1 in 2" is right half the time (diagnosis-calibration.ts), and the minutes to the fault beside a fixed checklist in its best
  * order that weighs by the very same numbers.
  */
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Check } from '../../server/faults/check.ts';
 import { checks } from '../../server/faults/checks.ts';
 import type { Evidence } from '../../server/faults/evidence.ts';
-import type { Fault } from '../../server/faults/fault.ts';
-import { burden, minutesOf } from '../../server/faults/minutes.ts';
-import { ailmentOf, featuresOf, modelOf, type Model } from '../../server/faults/model.ts';
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
+import { burden, minutesOf } from '../../server/faults/minutes.ts';
+import { featuresOf, modelOf, type Model } from '../../server/faults/model.ts';
 import { candidates, nextFrom } from '../../server/faults/next.ts';
-import { rankOf } from '../../server/faults/rank.ts';
-import { suspectsFrom } from '../../server/faults/suspects.ts';
-import { weighEvidence, type Weighed } from '../../server/faults/weigh.ts';
-import { fold } from '../../server/session/fold.ts';
-import type { Standing } from '../../server/session/standing.ts';
-import { Sheet } from '../../server/sheet/schema.ts';
-import { excess } from './diagnosis-exhaustive.ts';
+import { weighEvidence } from '../../server/faults/weigh.ts';
+import type { Sheet } from '../../server/sheet/schema.ts';
+import { bestTemperature, byRank, drawSaid } from './diagnosis-calibration.ts';
 import { type Case, complaintOf, drawCase } from './diagnosis-case.ts';
+import { alike, bench, enough, evidenceOfSee, follow, mostChecks, verdict } from './diagnosis-course.ts';
+import { excess } from './diagnosis-exhaustive.ts';
+import { sheetsOf } from './diagnosis-sheets.ts';
 
 /** Fresh seeds keep a study honest: whoever mends by one seed measures by another. */
 const seed = Number(process.env['DIAGNOSIS_SEED'] ?? 90_217);
-const enough = 0.75;
-const mostChecks = 24;
-
-const bench = (standing: boolean, touched: boolean): Standing => {
-  const blank = fold([]);
-  return {
-    ...blank,
-    complaint: { seq: 1, words: 'complaint', standing },
-    state: touched ? { ...blank.state, key: true } : blank.state,
-  };
-};
-
-const evidenceOfSee = (see: string, outcome: string, seq: number): Evidence => ({
-  see,
-  outcome,
-  weight: 0.97,
-  because: [],
-  seq,
-  words: `${see}: ${outcome}`,
-  clock: seq,
-});
-
-/** Faults that the simulated coach cannot tell apart count as one. */
-const alike = (model: Model, index: number): ReadonlySet<number> => {
-  if (index < 0) return new Set();
-  const name = ailmentOf(model.faults[index]!);
-  return new Set(model.faults.flatMap((f, i) => (i === index || (name !== null && ailmentOf(f) === name) ? [i] : [])));
-};
-
-type Verdict = { first: boolean; p: number };
-/** Of a sound coach "nothing wrong" is right, and so is what is normal. */
-const verdict = (w: Weighed, same: ReadonlySet<number>): Verdict => {
-  const top = suspectsFrom(w)[0];
-  const cause = top ? w.model.index.get(top.fault) : undefined;
-  if (same.size === 0) {
-    const first = top !== undefined && (cause === undefined || w.model.faults[cause]!.innocent === true);
-    return { first, p: first ? top.p : 0 };
-  }
-  let mine = 0;
-  for (const i of same) mine += w.posterior.marginals[i]!;
-  return { first: cause !== undefined && same.has(cause), p: mine };
-};
-
-export type Course = {
-  after: Verdict[];
-  minutes: number;
-  found: boolean;
-  ranks: { rank: string; right: boolean }[];
-  path: string[];
-  wrongRepairs?: number;
-};
-
-type Choice = { check: Check; repair?: undefined } | { repair: Fault; check?: undefined };
-
-/** Follows `choose` until the true fault stands at `enough`, or nothing is left to do. */
-export const follow = (
-  c: Case,
-  model: Model,
-
-  complaint: NonNullable<ReturnType<typeof complaintOf>>,
-  choose: (w: Weighed, standing: Standing, done: ReadonlySet<string>) => Choice | null,
-): Course => {
-  const same = alike(model, c.index);
-  const evidence: Evidence[] = complaint.says.map(([see, outcome], i) => evidenceOfSee(see, outcome, i));
-  const done = new Set<string>();
-  const after: Verdict[] = [];
-  const ranks: Course['ranks'] = [];
-  let minutes = 0;
-  let wrongRepairs = 0;
-  let touched = !complaint.standing;
-  let w = weighEvidence(model, evidence, [], true);
-  let v = verdict(w, same);
-  for (let k = 0; k < mostChecks; k++) {
-    if (v.first && v.p >= enough) break;
-    const standing = bench(complaint.standing, touched);
-    const choice = choose(w, standing, done);
-    if (!choice) break;
-    if (choice.repair) {
-      const right = same.has(model.index.get(choice.repair.key) ?? -1);
-      if (right) return { after, minutes, found: true, ranks, path: [...done, `repair ${choice.repair.key}`] };
-      // A wrong repair costs its minutes and a proof that fails.
-      minutes += choice.repair.hands + 0.7 * choice.repair.wait + 10;
-      done.add(`repair ${choice.repair.key}`);
-      wrongRepairs++;
-      continue;
-    }
-    const { check } = choice;
-    const m = minutesOf(check, standing);
-    if (m) minutes += burden(m, check);
-    done.add(check.key);
-    if (check.setting !== 'as found' && check.setting !== 'standing') touched = true;
-    for (const see of check.settles)
-      if (!evidence.some((e) => e.see === see)) evidence.push(evidenceOfSee(see, c.look(see), evidence.length));
-    w = weighEvidence(model, evidence, [], true);
-    v = verdict(w, same);
-    after.push(v);
-    const top = suspectsFrom(w)[0];
-    const cause = top ? model.index.get(top.fault) : undefined;
-    if (top && cause === undefined)
-      ranks.push({ rank: rankOf(top.p), right: c.fault === null || c.fault.innocent === true });
-    if (top && cause !== undefined) {
-      // The chance shown is of one fault; the simulated coach knows it only with those like it.
-      const like = alike(model, cause);
-      let p = 0;
-      for (const i of like) p += w.posterior.marginals[i]!;
-      ranks.push({ rank: rankOf(Math.min(1, p)), right: like.has(c.index) });
-    }
-  }
-  return { after, minutes, found: v.first && v.p >= enough, ranks, path: [...done], wrongRepairs };
-};
-
-export const sheetsOf = (root: string): Sheet[] =>
-  ['juniper-38', 'larkfield-11'].map((id) =>
-    Sheet.parse(JSON.parse(readFileSync(join(root, `fixtures/sheets/${id}.json`), 'utf8'))),
-  );
 
 const possible = (sheet: Sheet): Check[] =>
   checks.filter(
@@ -208,7 +89,6 @@ export type Summary = {
   minutes: number;
   fixedMinutes: number;
   fixedFound: number;
-  calibration: { rank: string; count: number; right: number }[];
   wrong: Map<string, number>;
   wrongRepairs: number;
   both: { ours: number; fixed: number; count: number };
@@ -229,7 +109,6 @@ export const runDiagnosis = (
   let wrongRepairs = 0;
   let fixedFound = 0;
   let cases = 0;
-  const ranks = new Map<string, { count: number; right: number }>();
   const wrong = new Map<string, number>();
   for (const sheet of sheetsOf(root)) {
     const model = modelOf(sheet);
@@ -273,14 +152,6 @@ export const runDiagnosis = (
       fixed.push(theirs.minutes);
       if (mine.found && theirs.found) both.push({ ours: mine.minutes, fixed: theirs.minutes });
       wrongRepairs += mine.wrongRepairs ?? 0;
-      // Once a coach: a verdict that stands over many checks is one verdict.
-      const spoken = new Map(mine.ranks.map((r) => [`${r.rank} ${r.right}`, r]));
-      for (const { rank, right } of spoken.values()) {
-        const r = ranks.get(rank) ?? { count: 0, right: 0 };
-        r.count++;
-        if (right) r.right++;
-        ranks.set(rank, r);
-      }
       if (cases % 50 === 0) say(`  ${cases} coaches ...`);
     }
   }
@@ -292,7 +163,6 @@ export const runDiagnosis = (
     minutes: mean(ours),
     fixedMinutes: mean(fixed),
     fixedFound: fixedFound / cases,
-    calibration: [...ranks].map(([rank, r]) => ({ rank, ...r })),
     wrong,
     wrongRepairs,
     both: { ours: mean(both.map((b) => b.ours)), fixed: mean(both.map((b) => b.fixed)), count: both.length },
@@ -327,8 +197,14 @@ export const measureDiagnosis = (): void => {
   console.log(
     `  beside the best order by exhaustive search, ${e.cases} small cases: mean ${percent(e.mean)} more minutes, worst ${percent(e.worst)}`,
   );
-  for (const r of s.calibration.toSorted((a, b) => b.count - a.count))
-    console.log(`  said "${r.rank}" ${r.count} times, right ${percent(r.right / r.count)}`);
+  const said = drawSaid(root, seed + 2, count, (line) => console.log(line));
+  for (const r of byRank(said))
+    console.log(
+      `  said "${r.rank}" ${r.count} times (${r.coaches} coaches), mean chance ${percent(r.p)}, right ${percent(r.right)}`,
+    );
+  console.log(
+    `  temperature that would make the chances fit best: ${bestTemperature(said).toFixed(2)} (1: as they are)`,
+  );
   console.log(
     `  not found most often: ${[...s.wrong]
       .toSorted((a, b) => b[1] - a[1])
