@@ -9,6 +9,7 @@ import { splitTails } from './split-tails.ts';
 import { readClauses } from './clause.ts';
 import { askTime, elapse, tableOf } from './columns.ts';
 import { correctionAndMore, putCorrection, undoAndMore, wholeUndo } from './corrections.ts';
+import { withManner } from './manner.ts';
 import { midway } from './midway.ts';
 import { clauseAround, reported } from './deed.ts';
 import { everyStep, headUnit } from './every.ts';
@@ -292,7 +293,8 @@ const readEven = (text: string, context: Context): Reading => {
 export const read = (text: string, context: Context): Reading => {
   try {
     const even = evened(text);
-    return even ? ledBack(readEven(even.text, context), even.at) : readEven(text, context);
+    const got = even ? ledBack(readEven(even.text, context), even.at) : readEven(text, context);
+    return { ...got, facts: withManner(text, got.facts) };
   } catch {
     return { ...empty(), unread: text === '' ? [] : [[0, text.length]], hazards: safeHazards(text) };
   } finally {

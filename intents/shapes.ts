@@ -79,6 +79,9 @@ export type When = z.infer<typeof When>;
 
 /** own: the tech saw it; told: second-hand ("driver reports"); hunch: "think its the valve". */
 export const Word = z.enum(['own', 'told', 'hunch']);
+/** What bears on a fact besides its circumstance: seen before anything was touched, for a moment, only with the tank down. */
+export const Manner = z.enum(['as found', 'briefly', 'only tank down']);
+export type Manner = z.infer<typeof Manner>;
 /** How regularly, where it was said. */
 export const Often = z.enum(['always', 'sometimes', 'standing', 'driving', 'cold', 'hot', 'wet', 'restart', 'loaded']);
 
@@ -90,6 +93,7 @@ const base = {
   where: said(Place),
   word: Word,
   often: z.optional(Often),
+  manner: z.optional(z.array(Manner)),
   /** Read, but not believed: kept, shown, asked about, never evaluated until it is confirmed. */
   held: z.optional(z.enum(['implausible'])),
 };

@@ -47,15 +47,6 @@ const tankAt = (facts: readonly Held[], index: number, note: string, sheet: Shee
 export const askedBefore = (standing: Standing, seq: number): string | undefined =>
   standing.checks.findLast((c) => c.seq < seq)?.id;
 
-type Told = Standing & { tape?: { notes: readonly { id: string; text: string }[] } };
-const downOnly =
-  /\bonly (?:when|if|once|after|with)\b[^.;,]*\btank\b[^.;,]*\b(?:down|empty|drained|bled|zero|nothing|dumped|flat|at 0)\b/i;
-const once =
-  /\b(?:once|(?:then|and) (?:it )?(?:quits|quit|stops|stopped|goes quiet|is quiet|quiet)|for a (?:moment|second|few seconds))\b/i;
-/** Air was heard for a moment and no longer, as that note says. */
-const brieflySaid = (standing: Told, note: string): boolean =>
-  standing.tape?.notes.some((n) => n.id === note && once.test(n.text)) === true;
-
 /** The tank was said to fall while it was just pumped. */
 const fellHot = (standing: Standing, index: number): boolean =>
   standing.facts
@@ -68,10 +59,6 @@ const fellHot = (standing: Standing, index: number): boolean =>
         fact.where.v === 'tank' &&
         said(standing.stateAt.get(fact.id), 'just pumped') === true,
     );
-
-/** That it does so only with the tank down was said in that note. */
-const onlyTankDown = (standing: Told, note: string): boolean =>
-  standing.tape?.notes.some((n) => n.id === note && downOnly.test(n.text)) === true;
 
 /** The tank's last reading up to there, 0 where it is within what the gauge can tell of nothing. Pa */
 const tankRead = (facts: readonly Held[], index: number): number | undefined => {
@@ -101,8 +88,8 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     shut: yes((state?.panel === 'shut' && !armAfterPanel) || (!sheet.panel && armsNeutral)),
     outletClosed: yes(state?.outletClosed),
     auto: yes(state?.panel === 'auto' || (state?.panel === null && !sheet.panel)),
-    onlyTankDown: yes(onlyTankDown(standing, held.note)),
-    briefly: yes(brieflySaid(standing, held.note)),
+    onlyTankDown: yes(fact.manner?.includes('only tank down')),
+    briefly: yes(fact.manner?.includes('briefly')),
     fellHot: yes(said(state, 'settled') === true && fellHot(standing, index)),
     handsOff: yes(!linkOff && state?.arm.left == null && state?.arm.right == null),
     panelFill: yes(state?.panel === 'fill'),

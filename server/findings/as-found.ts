@@ -9,19 +9,13 @@ export const asFound = (c: Case, fact: ReadingFact): boolean => {
   return parked && s.pumpedAt === null && s.key !== true && s.engine !== true && s.pump !== true;
 };
 
-type Told = Case['standing'] & { tape?: { notes: readonly { id: string; text: string }[] } };
-
-/** "As found: tank 22, lr 11 1/2": said so in the note of the reading, or asked for just before it. */
-const saidSo = (c: Case, fact: ReadingFact): boolean => {
-  const note = fact.id.slice(0, fact.id.lastIndexOf('.'));
-  const said = (c.standing as Told).tape?.notes.findLast((n) => n.id === note);
-  return said !== undefined && /\bas (?:it was )?found\b/i.test(said.text);
-};
+/** "As found: tank 22, lr 11 1/2": said so in the note of the reading. */
+const saidSo = (fact: ReadingFact): boolean => fact.manner?.includes('as found') === true;
 
 /** Taken after standing, before anything was touched: said, or a complaint about standing with nothing pumped yet. */
 export const isAsFound = (c: Case, fact: ReadingFact): boolean =>
   asFound(c, fact) ||
-  (saidSo(c, fact) && stateAt(c, fact).pumpedAt === null && stateAt(c, fact).key !== true) ||
+  (saidSo(fact) && stateAt(c, fact).pumpedAt === null && stateAt(c, fact).key !== true) ||
   (c.standing.complaint?.standing === true && stateAt(c, fact).pumpedAt === null && stateAt(c, fact).key !== true);
 
 /** Tank at or under what the bellows carry, nothing pumping: the valves have nothing to level with. */
