@@ -29,6 +29,9 @@ export const phraseAt = (items: readonly Item[], i: number): string => {
           : '';
 };
 
+const atPort = (it: Item): boolean =>
+  it.k === 'senses' && it.senses.some((s) => s.k === 'place' && s.p.part === 'exhaust port');
+
 /** One of the `most` items before `i` is such a word. */
 const saidBefore = (items: readonly Item[], i: number, most: number, word: RegExp): boolean => {
   for (let j = i - 1; j >= 0 && i - j <= most; j -= 1) if (word.test(phraseAt(items, j))) return true;
@@ -190,18 +193,16 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'raised':
       return placed || (/^(?:the|it|her|its|my)$/.test(next) && only(beyond(items, i + 1, false), 'place'));
     case 'water':
-      if (
-        prev === 'in' &&
-        !placed &&
-        !/^(?:tank|line|drain)$/.test(next) &&
-        items.some((o) => o.k === 'senses' && o.senses.some((s) => s.k === 'place' && s.p.part === 'exhaust port'))
-      )
-        return true;
+      if (prev === 'in' && !placed && !/^(?:tank|line|drain)$/.test(next) && items.some(atPort)) return true;
       return (
         /^(?:in|into|under|in the|of|in a)$/.test(prev) &&
         !/^(?:in|of)$/.test(next) &&
-        saidBefore(items, i, 4, /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/)
+        (saidBefore(items, i, 4, /^(?:dipped|dunked|dip|dunk|held|bucket|hose|put|submerged)$/) ||
+          (prev === 'under' && items.some(atPort)))
       );
+    // "held the hose from the left exhaust under water": by hand
+    case 'held':
+      return /^(?:the|a|its|hose|exhaust|end)$/.test(next) && items.some((_, j) => phraseAt(items, j) === 'water');
     case 'touched':
     case 'touch':
     case 'touching':

@@ -21,6 +21,20 @@ export const measureBeside = (w: Walk, c: Clause, n: Amounting, index: number, h
   let unit = n.unit;
   // "relay has 12.4 in, 12.3 out": volts, not inches
   if (unit === 'in' && hit?.item.p.part && voltParts.has(hit.item.p.part) && /\din$|\d in$/.test(n.text)) unit = 'V';
+  // "60 in both bags": in them, not inches of them
+  if (
+    unit === 'in' &&
+    n.whole &&
+    n.value >= 30 &&
+    /\din$|\d in$/.test(n.text) &&
+    hit &&
+    hit.item === items[index + 1] &&
+    (hit.item.p.part === 'bellows' || hit.item.p.part === 'tyre' || hit.item.p.part === 'tank')
+  ) {
+    unit = null;
+    n.unit = null;
+    n.text = n.text.slice(0, -2).trimEnd();
+  }
   if (unit === 'lb') {
     const heavy =
       measure === 'load' ||

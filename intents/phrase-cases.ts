@@ -52,7 +52,11 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
         .indexOf('tank');
     return [
       { k: 'place', p: { part: 'tank' }, spans: [[at, at + 4]], ...base, span: [at, at + 4], phrase: 'tank' },
-      { k: 'change', v: 'fall', ...base, span: [at + 5, item.span[1]], phrase: 'bled down' },
+      // "tank drained to 20": by hand, unless over a time
+      /drained/.test(item.phrase) &&
+      !/\b(?:overnight|by|in|over|since|after|per|an hour)\b/i.test(text.slice(item.span[1]))
+        ? { k: 'work', v: 'drained', ...base, span: [at + 5, item.span[1]], phrase: 'drained' }
+        : { k: 'change', v: 'fall', ...base, span: [at + 5, item.span[1]], phrase: 'bled down' },
     ];
   }
   // "tank at 0 psi": read off a gauge
@@ -117,7 +121,7 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
 };
 
 /** What a phrase is for what follows it, once idle words are out of the way; null when it is its own sense. */
-export const followingCase = ({ items, i, item, raw, base }: PhraseAt): Settled[] | null => {
+export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Settled[] | null => {
   // "pump starts at 3:00": when, not at what pressure
   const hour = items[i + 1];
   if (
@@ -142,6 +146,9 @@ export const followingCase = ({ items, i, item, raw, base }: PhraseAt): Settled[
       items.slice(0, i).some((it) => 'phrase' in it && /^hoses?$/.test(it.phrase))) &&
     /^(?:both|left|right|the|n\/s|o\/s|lh|rh)$/.test(phraseAt(items, i - 1))
   )
+    return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
+  // "hose under water, bubbles": what is dipped is the hose of an exhaust, no line of the coach
+  if (/^hoses?$/.test(item.phrase) && /\b(?:in|into|under) (?:the |a )?(?:water|bucket)\b/i.test(text))
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
   // "settled 2 inches": sank
   const by = items[i + 1];

@@ -2,11 +2,12 @@
 import { dimensionOf, type Unit } from '../server/core/units.ts';
 import { dimension, type Amounting } from './amount-item.ts';
 import { changeOf, isDuration, durationAfter, durationBefore, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
-import { byDimension, coachSides, heightLike, heightUnit, measureUnit, pressureUnit } from './dims.ts';
+import { byDimension, coachSides, heightLike, heightUnit, measureUnit, pressureUnit, voltParts } from './dims.ts';
+import { locOf } from './loc.ts';
 import { tidy } from './merge-places.ts';
 import { findForNumber, placesNear } from './near.ts';
 import { makePlace } from './place.ts';
-import type { Settled } from './settled.ts';
+import type { PlaceItem, Settled } from './settled.ts';
 import type { Measure } from './shapes.ts';
 import {
   amountOf,
@@ -122,6 +123,32 @@ const sameNext = (items: readonly Settled[], at: number, n: Amounting): boolean 
 
 const isFalling = (items: readonly Settled[]): boolean => items.some((it) => changeOf(it) !== null);
 
+/** "battery to motor 12.5 to 10.4": read at one end of the wires and at the other, volts whatever was said. */
+const acrossWires = (w: Walk, c: Clause, n: Amounting, second: Amounting): boolean => {
+  const ends = c.items.filter((it): it is PlaceItem => it.k === 'place' && it.p.part !== undefined);
+  const [from, to] = ends;
+  if (!from || !to || ends.length > 2 || from.p.part === to.p.part) return false;
+  if (!ends.every((it) => voltParts.has(it.p.part!))) return false;
+  if (![n, second].every((it) => it.unit === null || dimensionOf(it.unit) === 'voltage')) return false;
+  for (const [it, at] of [
+    [n, from],
+    [second, to],
+  ] as const)
+    push(
+      w,
+      {
+        is: 'reading',
+        what: { ...said<Measure>('voltage', it), from: it.unit ? 'said' : 'assumed' },
+        amount: said(amountOf(it, 'V'), it),
+      },
+      locOf(w, at),
+      it,
+    );
+  use(w, second);
+  for (const it of c.items) if (changeOf(it) || it.k === 'place') use(w, it);
+  return true;
+};
+
 const pair = (
   w: Walk,
   c: Clause,
@@ -131,6 +158,7 @@ const pair = (
   secondAt: number,
   took: Amounting | null,
 ): number | null => {
+  if (acrossWires(w, c, n, second)) return Math.max(secondAt, index) + 1;
   const over = took ?? (second.value <= n.value ? w.spell : null);
   const before = placesNear(w, c, index);
   const unit: Unit =
