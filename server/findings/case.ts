@@ -22,9 +22,24 @@ export type Case = {
   readonly sheet: Sheet;
 };
 
+/** "60 psi in both bags", "both rears 13": one reading of each side, of the same fact. */
+const eachSide = (fact: Fact): readonly Fact[] => {
+  if (fact.is !== 'reading' || !fact.where.v.startsWith('both ')) return [fact];
+  const had = sided.get(fact);
+  if (had) return had;
+  const made = (['left', 'right'] as const).map((side) => ({
+    ...fact,
+    where: { ...fact.where, v: fact.where.v.replace(/^both/, side) },
+  }));
+  sided.set(fact, made);
+  return made;
+};
+/** The same ones each time: a case's fresh facts are among its facts. */
+const sided = new WeakMap<Fact, readonly Fact[]>();
+
 export const caseOf = (fresh: readonly Fact[], standing: Standing, sheet: Sheet): Case => ({
-  fresh,
-  facts: standing.facts.map((h) => h.fact),
+  fresh: fresh.flatMap(eachSide),
+  facts: standing.facts.flatMap((h) => eachSide(h.fact)),
   standing,
   sheet,
 });

@@ -4,6 +4,7 @@
  */
 import type { Place, ReadingFact } from '../../intents/shapes.ts';
 import { type Case, middle, readings, stateAt } from './case.ts';
+import { switchedBetween } from './switched.ts';
 import type { CoachState } from '../session/standing.ts';
 import { doneMeaning } from '../session/works.ts';
 import { readingDeviation, timeDeviation } from '../core/reading-error.ts';
@@ -54,17 +55,11 @@ const withStart = (c: Case, fact: ReadingFact): Timed[] => {
   ];
 };
 
-const same = (a: CoachState, b: CoachState): boolean =>
-  (a.panel ?? b.panel) === (b.panel ?? a.panel) &&
-  (a.outletClosed ?? false) === (b.outletClosed ?? false) &&
-  (a.arm.left ?? b.arm.left) === (b.arm.left ?? a.arm.left) &&
-  (a.arm.right ?? b.arm.right) === (b.arm.right ?? a.arm.right);
-
 /** Work on the air side, pumping or a rise of the gauge ends an episode. */
-const breaks = (c: Case, a: Timed, b: Timed): boolean => {
+const breaks = (c: Case, a: Timed, b: Timed, watched: boolean): boolean => {
   const one = stateAt(c, a.fact);
   const two = stateAt(c, b.fact);
-  if (b.at - a.at > longest || !same(one, two)) return true;
+  if (b.at - a.at > longest || switchedBetween(c, a.fact, b.fact, watched)) return true;
   if (two.pump === true) return true;
   if (two.pumpedAt !== null && two.pumpedAt > a.at && two.pumpedAt !== one.pumpedAt) return true;
   if (b.p - a.p > 3 * Math.hypot(a.sd, b.sd)) return true;
@@ -84,12 +79,17 @@ export const episodeOf = (c: Case, last: ReadingFact): Episode => {
     (f) => sameGauge(f, last) && f.at <= last.at && f.id !== last.id && !undated(f),
   );
   const points = withStart(c, last);
+  const first = all.find((f) => last.at - f.at <= longest && stateAt(c, f).panel === null);
   for (const fact of all.toReversed()) {
     if (points.length >= most) break;
     const before = withStart(c, fact);
     // the same figure at the same moment is one reading, however often it was typed
     if (before.length === 1 && before[0]!.at === points[0]!.at && before[0]!.p === points[0]!.p) continue;
-    if (before.at(-1)!.at > points[0]!.at || stateAt(c, fact).pump === true || breaks(c, before.at(-1)!, points[0]!))
+    if (
+      before.at(-1)!.at > points[0]!.at ||
+      stateAt(c, fact).pump === true ||
+      breaks(c, before.at(-1)!, points[0]!, fact !== first)
+    )
       break;
     points.unshift(...before);
   }

@@ -8,6 +8,7 @@ import { doneMeaning } from '../session/works.ts';
 import { type Case, doings, readings, stateAt } from './case.ts';
 import { heightValue, tapeHalf } from './corner-sheet.ts';
 import { typed } from './show.ts';
+import { switchedBetween } from './switched.ts';
 
 /** Readings closer together than this are the same height measured again. */
 const again = 5 * 60_000;
@@ -31,7 +32,7 @@ export const tapeSeries = (c: Case, last: ReadingFact): ReadingFact[] => {
     const next = out.at(-1)!;
     const [a, b] = [stateAt(c, fact), stateAt(c, next)];
     const pumped = b.pumpedAt !== null && b.pumpedAt > fact.at && b.pumpedAt !== a.pumpedAt;
-    const turned = a.panel !== null && b.panel !== null && a.panel !== b.panel;
+    const turned = switchedBetween(c, fact, next, fact !== earlier[0]);
     const driven = moved.some((f) => f.at > fact.at && f.at <= next.at && f.id.split('.')[0] !== fact.id.split('.')[0]);
     if (next.at - fact.at > longest || b.pump === true || pumped || turned || driven) break;
     out.push(fact);

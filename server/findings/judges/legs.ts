@@ -28,11 +28,15 @@ const moment = 10 * 60_000;
 
 type Read = { name: string; drop: number; pm: number; because: string[]; inputs: Input[] };
 
-/** Drops measured over a leg, and differences of points along the feed, newest first come. */
+/** Drops measured over a leg (one told from battery to motor is the whole way, no leg), and differences of points along the feed, newest first come. */
 const legsOf = (c: Case, near: number): Read[] => {
   const out: Read[] = [];
   const drops = new Map<string, ReadingFact>();
-  for (const f of readings(c, 'voltage drop', (p) => takePlace(p)?.part !== undefined && !/^(motor|pump)$/.test(p)))
+  for (const f of readings(
+    c,
+    'voltage drop',
+    (p) => takePlace(p)?.part !== undefined && !/^(motor|pump|battery)$/.test(p),
+  ))
     if (Math.abs(f.at - near) <= moment) drops.set(f.where.v, f);
   for (const [place, f] of drops)
     out.push({
