@@ -5,7 +5,7 @@ import type { Sheet } from '../sheet/schema.ts';
 import { checkOf } from './checks.ts';
 import { hypothesesOf } from './hypotheses.ts';
 import { faultsMeant } from './match.ts';
-import { candidates } from './next.ts';
+import { candidates } from './candidates.ts';
 import { rankOf } from './rank.ts';
 import { bitsFor, suspectsFrom } from './suspects.ts';
 import { supposing } from './supposing.ts';

@@ -1,9 +1,7 @@
 /** Everything that can be observed: the air side as the twin shows it, what is seen and felt beside it, and what follows from both. */
 import { type AirObservable, airObservables } from '../twin/observables.ts';
-import { chassisGivens } from './givens/chassis.ts';
+import { givens } from './givens.ts';
 import type { Given } from './givens/given.ts';
-import { lookGivens } from './givens/looks.ts';
-import { pumpGivens } from './givens/pump.ts';
 import { sides } from './fault.ts';
 
 /** `ordered`: outcomes run from healthy to worst, and with several faults the worst shows (noisy-max). */
@@ -120,11 +118,7 @@ const derived: Observable[] = [
   },
 ];
 
-export const observables: readonly Observable[] = [
-  ...air,
-  ...[...pumpGivens, ...lookGivens, ...chassisGivens].flatMap(fromGiven),
-  ...derived,
-];
+export const observables: readonly Observable[] = [...air, ...givens.flatMap(fromGiven), ...derived];
 
 const bySee = new Map(observables.map((o) => [o.see, o]));
 export const observableOf = (see: string): Observable | undefined => bySee.get(see);

@@ -3,7 +3,7 @@ import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { type Explained, whyNumbers } from './explain.ts';
 import { hypothesesOf } from './hypotheses.ts';
-import { candidates } from './next.ts';
+import { candidates } from './candidates.ts';
 import { mendedOf, openProof } from './proof.ts';
 import { rankOf } from './rank.ts';
 import { sensitivityOf } from './sensitivity.ts';

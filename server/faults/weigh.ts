@@ -4,7 +4,7 @@ import type { Sheet } from '../sheet/schema.ts';
 import { type Evidence, evidenceOf } from './evidence.ts';
 import { type Causes, infer, type Posterior } from './infer.ts';
 import { type Model, modelOf } from './model.ts';
-import { type Seen } from './seen.ts';
+import type { Seen } from './seen.ts';
 import { type Mend, mendOf, mendsOf } from './situation.ts';
 
 export type Weighed = {

@@ -7,7 +7,7 @@ import { confirmOf } from './checks.ts';
 import { type Explained, lineOf, speaking, whyNumbers } from './explain.ts';
 import { hypothesesOf } from './hypotheses.ts';
 import { faultsMeant } from './match.ts';
-import { candidates } from './next.ts';
+import { candidates } from './candidates.ts';
 import { kindOfSee, observableOf } from './observables.ts';
 import { rankOf } from './rank.ts';
 import { preparedOf } from './seen.ts';

@@ -1,9 +1,7 @@
 /** What a judge is handed: the fresh facts among all that stand, with the look-ups that every subject needs. Pure. */
 import { takePlace } from '../../intents/place.ts';
 import type { Fact, Measure, Place, ReadingFact, SpecFact } from '../../intents/shapes.ts';
-import { absolute, atmosphereAt, atmosphereFrom, standardAtmosphere } from '../core/air.ts';
 import type { Amount } from '../core/amount.ts';
-import { type AbsolutePressure, si } from '../core/quantity.ts';
 import type { Unit } from '../core/units.ts';
 import { unknownState } from '../session/coach-state.ts';
 import type { CoachState, Standing } from '../session/standing.ts';
@@ -12,6 +10,7 @@ import type { Finding, Source, Why } from './finding.ts';
 import { typed } from './show.ts';
 
 export type Input = Why['inputs'][number];
+
 /** A limit, open to one side or closed, with whose it is. */
 export type Range = { low?: Amount; high?: Amount; nominal?: Amount; source: Source; because: string[] };
 
@@ -34,6 +33,7 @@ const eachSide = (fact: Fact): readonly Fact[] => {
   sided.set(fact, made);
   return made;
 };
+
 /** The same ones each time: a case's fresh facts are among its facts. */
 const sided = new WeakMap<Fact, readonly Fact[]>();
 
@@ -56,8 +56,10 @@ type Index = {
   readonly specs: readonly SpecFact[];
   readonly others: readonly Fact[];
 };
+
 /** One pass over the facts of a case serves all its judges; without it each look-up walks a long session again. */
 const indices = new WeakMap<readonly Fact[], Index>();
+
 const indexOf = (c: Case): Index => {
   const known = indices.get(c.facts);
   if (known) return known;
@@ -117,12 +119,16 @@ export const touched = (c: Case, what: Measure): ReadingFact[] => {
 };
 
 export const sheetSource = (field: string): Source => ({ kind: 'sheet', words: `sheet: ${field}` });
+
 export const noteSource = (): Source => ({ kind: 'note', words: 'given in this session' });
+
 export const physics = (words: string): Source => ({ kind: 'physics', words });
+
 export const practice = (): Source => ({ kind: 'practice', words: 'common practice, no source' });
 
 /** 49 CFR 393.207(f), 3 psi in 5 minutes: a rule for commercial vehicles, quoted as a benchmark only. */
 export const benchmarkRate = (3 * 6894.757293168361) / 300;
+
 export const benchmark = (): Source => ({
   kind: 'rule',
   words: '49 CFR 393.207(f), 3 psi in 5 min, a commercial-vehicle rule: a benchmark for a private coach',
@@ -160,46 +166,13 @@ export const verdictOf = (value: number, pm: number, range: Range | null): Findi
   return 'within';
 };
 
-const kPa = (p: number): string => `${(p / 1000).toFixed(1)} kPa absolute`;
-
-/** The local atmosphere, absolute, and where it comes from. */
-export const atmosphereOf = (c: Case): { p: AbsolutePressure; input: Input } => {
-  const told = latest(c, 'barometer');
-  const height = latest(c, 'altitude');
-  const altitude = height?.amount.v.si ?? c.sheet.altitude?.si;
-  const from = height ? height.id : 'sheet: altitude';
-  if (told && told.amount.v.si > 50_000) {
-    const value = si<AbsolutePressure>(told.amount.v.si);
-    const reduced = altitude !== undefined && value > 95_000;
-    const p = reduced ? atmosphereFrom(value, si(altitude)) : value;
-    const heightText = height ? typed(height.amount.v) : c.sheet.altitude?.text;
-    return {
-      p,
-      input: {
-        name: 'atmosphere',
-        text: `${kPa(p)}, barometer ${typed(told.amount.v)}${reduced ? `, taken as a weather report's, at sea level, and brought to ${heightText}` : ', as read here'}`,
-        from: told.id,
-      },
-    };
-  }
-  if (altitude !== undefined) {
-    const p = atmosphereAt(si(altitude));
-    return { p, input: { name: 'atmosphere', text: kPa(p), from } };
-  }
-  return {
-    p: standardAtmosphere,
-    input: { name: 'atmosphere', text: kPa(standardAtmosphere), from: 'assumed: sea level' },
-  };
-};
-
-export const toAbsolute = (gauge: number, p: AbsolutePressure): AbsolutePressure => absolute(si(gauge), p);
-
 /** A reading as an input of a formula. */
 export const inputOf = (name: string, fact: ReadingFact, amount: Amount = fact.amount.v): Input => ({
   name,
   text: typed(amount),
   from: fact.id,
 });
+
 export const sheetInput = (name: string, amount: Amount, field: string): Input => ({
   name,
   text: amount.text,
@@ -208,6 +181,7 @@ export const sheetInput = (name: string, amount: Amount, field: string): Input =
 
 /** Middle of what was said: of a range its middle, else the value. */
 export const middle = (amount: Amount): number => (amount.to === undefined ? amount.si : (amount.si + amount.to) / 2);
+
 /** Half width of what was said, SI. */
 export const spread = (amount: Amount): number =>
   Math.max(

@@ -2,7 +2,7 @@
 import { type Corner, armChange, torsionTurns } from '../core/heights.ts';
 import { si } from '../core/quantity.ts';
 import type { Unit } from '../core/units.ts';
-import { type Case } from './case.ts';
+import type { Case } from './case.ts';
 import { quarterTurns, shown } from './show.ts';
 
 export const size = (value: number, unit: Unit, half: number): string =>

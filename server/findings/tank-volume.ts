@@ -4,7 +4,7 @@ import { airVolume } from '../core/pump-up.ts';
 import { type Volume, si } from '../core/quantity.ts';
 import { type Case, type Input, middle, readings, sheetInput } from './case.ts';
 import { typed } from './show.ts';
-import { type Episode } from './tank-episode.ts';
+import type { Episode } from './tank-episode.ts';
 
 /** Water that stands in the tank, and who said so. */
 export type Held = { readonly si: number; readonly input: Input };

@@ -6,7 +6,6 @@ import {
   type Case,
   type Input,
   type Range,
-  atmosphereOf,
   inputOf,
   latest,
   rangeOf,
@@ -15,6 +14,7 @@ import {
   spread,
   unitOf,
 } from './case.ts';
+import { atmosphereOf } from './atmosphere.ts';
 import { shown, typed } from './show.ts';
 
 /** A tyre within this share of the pressure wanted is within. Common practice, no source. */

@@ -2,8 +2,9 @@
 import { type FreeAirFlow, si } from '../core/quantity.ts';
 import { dryAir, waterDropped } from '../core/moisture.ts';
 import { deliveryAt } from '../core/pump-up.ts';
-import { type Case, type Input, atmosphereOf, latest, middle, readings } from './case.ts';
-import { curveOf } from './judges/pump-up.ts';
+import { type Case, type Input, latest, middle, readings } from './case.ts';
+import { atmosphereOf } from './atmosphere.ts';
+import { curveOf } from './expected-pump-up.ts';
 import { switchRange } from './judges/tank-pressure.ts';
 import { sheetUnit, shown, typed } from './show.ts';
 

@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { evidenceOf } from '../../server/faults/evidence.ts';
 import { modelOf } from '../../server/faults/model.ts';
 import { nextBlock } from '../../server/faults/next-block.ts';
-import { answeredSees } from '../../server/faults/next.ts';
+import { answeredSees } from '../../server/faults/candidates.ts';
 import { observables } from '../../server/faults/observables.ts';
 import { rankFloor, rankOf } from '../../server/faults/rank.ts';
 import { suspectsOf } from '../../server/faults/suspects.ts';

@@ -3,9 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { catalogue, faultRows } from '../../server/faults/catalogue.ts';
 import { checkRows, checks, confirmOf } from '../../server/faults/checks.ts';
 import { airGivens } from '../../server/faults/givens/air.ts';
-import { chassisGivens } from '../../server/faults/givens/chassis.ts';
-import { lookGivens } from '../../server/faults/givens/looks.ts';
-import { pumpGivens } from '../../server/faults/givens/pump.ts';
+import { givens } from '../../server/faults/givens.ts';
 import { hypothesesOf, outlook } from '../../server/faults/hypotheses.ts';
 import { expectedInformation } from '../../server/faults/information.ts';
 import { ailmentOf, featuresOf, type Model, modelOf } from '../../server/faults/model.ts';
@@ -209,8 +207,7 @@ describe('what is named elsewhere exists', () => {
 });
 
 describe('stated chances', () => {
-  const all = [...pumpGivens, ...lookGivens, ...chassisGivens];
-  test.each(all.map((g) => [g.see, g] as const))(
+  test.each(givens.map((g) => [g.see, g] as const))(
     '%s: every row sums to one and names faults of the catalogue',
     (_, g) => {
       const sum = (xs: readonly number[]): number => xs.reduce((a, b) => a + b, 0);

@@ -4,7 +4,8 @@
  */
 import { describe, expect, test } from 'vitest';
 import type { Fault } from '../../server/faults/fault.ts';
-import { type Candidate, costAfter, costOf } from '../../server/faults/next.ts';
+import { type Candidate } from '../../server/faults/candidates.ts';
+import { costAfter, costOf } from '../../server/faults/costing.ts';
 import type { Weighed } from '../../server/faults/weigh.ts';
 import { fold } from '../../server/session/fold.ts';
 import { excess } from '../measure/diagnosis-exhaustive.ts';

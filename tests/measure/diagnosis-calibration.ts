@@ -5,7 +5,7 @@
  */
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
 import { modelOf } from '../../server/faults/model.ts';
-import { candidates } from '../../server/faults/next.ts';
+import { candidates } from '../../server/faults/candidates.ts';
 import { rankFloor, rankOf } from '../../server/faults/rank.ts';
 import { suspectsFrom } from '../../server/faults/suspects.ts';
 import { weighEvidence } from '../../server/faults/weigh.ts';

@@ -5,7 +5,8 @@
 import { burden, minutesOf } from '../../server/faults/minutes.ts';
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
 import { expectedInformation, rowsOf } from '../../server/faults/information.ts';
-import { type Candidate, candidates, costOf } from '../../server/faults/next.ts';
+import { type Candidate, candidates } from '../../server/faults/candidates.ts';
+import { costOf } from '../../server/faults/costing.ts';
 import { modelOf } from '../../server/faults/model.ts';
 import { type Weighed, weighEvidence } from '../../server/faults/weigh.ts';
 import type { Standing } from '../../server/session/standing.ts';

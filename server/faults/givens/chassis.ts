@@ -21,6 +21,7 @@ const lowering = [
   'load heavy',
   'tyre low',
 ] as const;
+
 const raising = ['inlet seat leak', 'link slipped high'] as const;
 
 export const chassisGivens: readonly Given[] = [
@@ -56,97 +57,6 @@ export const chassisGivens: readonly Given[] = [
       row(['shock bushing gone'], [0.05, 0.94, 0.01], 'it is what is pried'),
       row(['arm pins worn'], [0.1, 0.02, 0.88], 'it is what is pried'),
     ],
-  },
-  {
-    see: 'rock wheel',
-    sided: true,
-    outcomes: ['tight', 'play'],
-    state: 'wheel off the ground on rated stands, rocked top and bottom',
-    healthy: [0.96, 0.04],
-    because: 'a little play is normal',
-    rows: [
-      row(['wheel bearing loose'], [0.04, 0.96], 'it is what is rocked'),
-      row(['arm pins worn'], [0.6, 0.4], 'pins feel alike'),
-    ],
-  },
-  {
-    see: 'spin wheel',
-    sided: true,
-    outcomes: ['runs true', 'hops'],
-    state: 'wheel off the ground on rated stands, spun by hand beside a fixed pointer',
-    healthy: [0.96, 0.04],
-    because: 'a little run-out is normal',
-    rows: [
-      row(['tyre cupping'], [0.1, 0.9], 'out of balance or out of round'),
-      row(['wheel bearing loose'], [0.65, 0.35], 'it wobbles in its bearing'),
-    ],
-  },
-  {
-    see: 'toe camber',
-    sided: true,
-    outcomes: ['within', 'out'],
-    state: 'each wheel to the frame\u2019s centreline, heights right, tyres right',
-    healthy: [0.95, 0.05],
-    because: 'edge of the limits',
-    rows: [
-      row(['alignment out'], [0.03, 0.97], 'it is what is measured'),
-      row(['arm pins worn'], [0.4, 0.6], 'a loose arm does not hold it'),
-      row(['frame bent'], [0.3, 0.7], 'nothing lines up'),
-      row(['tandem not parallel'], [0.35, 0.65], 'it shows as toe'),
-      row(['wheel bearing loose'], [0.6, 0.4], 'it moves while measured'),
-    ],
-  },
-  {
-    see: 'string check',
-    outcomes: ['square', 'not parallel', 'bent'],
-    nominal: true,
-    state: 'strings or diagonals, tandem to the front',
-    healthy: [0.97, 0.025, 0.005],
-    because: 'string error',
-    rows: [
-      row(['tandem not parallel'], [0.04, 0.94, 0.02], 'it is what is measured'),
-      row(['frame bent'], [0.1, 0.15, 0.75], 'it is what is measured'),
-      row(['alignment out'], [0.6, 0.38, 0.02], 'one wheel out looks alike'),
-    ],
-  },
-  {
-    see: 'tyre wear',
-    sided: true,
-    outcomes: ['even', 'inside', 'outside', 'feathered', 'cupped'],
-    nominal: true,
-    state: 'tandem tyres of that side',
-    healthy: [0.93, 0.02, 0.02, 0.02, 0.01],
-    because: 'a history of their own',
-    rows: [
-      row(['arm pins worn'], [0.35, 0.5, 0.02, 0.1, 0.03], 'the wheel leans in'),
-      row(['alignment out'], [0.2, 0.3, 0.1, 0.38, 0.02], 'camber wears the edge, toe feathers'),
-      row(['tandem not parallel'], [0.35, 0.05, 0.05, 0.54, 0.01], 'it scrubs sideways'),
-      row(['shock dead'], [0.55, 0.01, 0.01, 0.01, 0.42], 'the wheel hops'),
-      row(['wheel bearing loose'], [0.5, 0.1, 0.02, 0.05, 0.33], 'the wheel wobbles'),
-      row(['tyre cupping'], [0.02, 0.01, 0.01, 0.02, 0.94], 'it is what is looked at'),
-      row(['tyre low'], [0.6, 0.05, 0.33, 0.01, 0.01], 'a low tyre runs on its shoulders'),
-      row(['frame bent'], [0.5, 0.2, 0.1, 0.19, 0.01], 'nothing lines up'),
-    ],
-  },
-  {
-    see: 'front tyre wear',
-    outcomes: ['even', 'feathered'],
-    state: 'front tyres, one side against the other',
-    healthy: [0.95, 0.05],
-    because: 'front alignment has a history of its own',
-    rows: [
-      row(['tandem not parallel'], [0.35, 0.65], 'the fronts are steered against the tandem'),
-      row(['alignment out', 'frame bent'], [0.7, 0.3], 'one wheel out steers the fronts a little'),
-    ],
-  },
-  {
-    see: 'tyre pressure',
-    sided: true,
-    outcomes: ['within', 'low', 'far low'],
-    state: 'rear tyres of that side, cold, and their sizes alike; far low: a fifth or more under',
-    healthy: [0.93, 0.065, 0.005],
-    because: 'a few psi low is common',
-    rows: [row(['tyre low'], [0.02, 0.38, 0.6], 'it is what is measured; a little low hardly shows in the height')],
   },
   {
     see: 'ride',

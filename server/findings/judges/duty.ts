@@ -7,7 +7,6 @@ import {
   type Case,
   type Input,
   type Judge,
-  atmosphereOf,
   inputOf,
   latest,
   middle,
@@ -16,10 +15,11 @@ import {
   sheetSource,
   stateAt,
 } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import type { Finding } from '../finding.ts';
 import { sheetUnit, shown, typed } from '../show.ts';
 import { type PumpCycle, pumpCycle } from '../pump-cycle.ts';
-import { curveOf } from './pump-up.ts';
+import { curveOf } from '../expected-pump-up.ts';
 import { joinedVolume } from '../tank-volume.ts';
 import { switchRange } from './tank-pressure.ts';
 

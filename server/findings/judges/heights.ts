@@ -1,6 +1,6 @@
 /** Heights of the four corners, each against the sheet. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
-import { type Corner } from '../../core/heights.ts';
+import type { Corner } from '../../core/heights.ts';
 import {
   type Case,
   type Judge,

@@ -1,7 +1,8 @@
 /** Where the tank's fall stops: the best clue there is. Needs four readings or more of one standing. */
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { kneeOf } from '../../core/fall-shape.ts';
-import { type Case, type Judge, atmosphereOf, physics, sheetInput } from '../case.ts';
+import { type Case, type Judge, physics, sheetInput } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import { heightRange, heightValue } from '../corner-sheet.ts';
 import type { Finding } from '../finding.ts';
 import { clock, shown } from '../show.ts';

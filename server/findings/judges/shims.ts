@@ -17,7 +17,7 @@ import type { Finding } from '../finding.ts';
 import { rangeInputs } from '../limits.ts';
 import { stackText } from '../shim-text.ts';
 import { sheetUnit, shown } from '../show.ts';
-import { wheelAngle, wheelRange } from './wheels.ts';
+import { wheelAngle, wheelRange } from '../wheel-angle.ts';
 
 const bolts: readonly Bolt[] = ['front top', 'front bottom', 'rear top', 'rear bottom'];
 

@@ -6,7 +6,8 @@ import type { ReadingFact } from '../../../intents/shapes.ts';
 import { kneeOf } from '../../core/fall-shape.ts';
 import { ImpossibleInput } from '../../core/quantity.ts';
 import { readingDeviation } from '../../core/reading-error.ts';
-import { type Case, type Judge, atmosphereOf, latest, middle, stateAt } from '../case.ts';
+import { type Case, type Judge, latest, middle, stateAt } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import type { Finding } from '../finding.ts';
 import { clock, shown, typed } from '../show.ts';
 import {

@@ -2,7 +2,8 @@
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { atTemperature } from '../../core/gas-law.ts';
 import { si } from '../../core/quantity.ts';
-import { type Case, type Judge, atmosphereOf, inputOf, latest, middle, physics, readings, unitOf } from '../case.ts';
+import { type Case, type Judge, inputOf, latest, middle, physics, readings, unitOf } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import type { Finding } from '../finding.ts';
 import { shown, typed } from '../show.ts';
 import { divisionOf, tankSide } from '../tank-episode.ts';

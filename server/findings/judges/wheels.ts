@@ -2,18 +2,15 @@
 import { takePlace } from '../../../intents/place.ts';
 import type { ReadingFact } from '../../../intents/shapes.ts';
 import { angleOver, offsetOver, thrustOf, totalToe } from '../../core/toe.ts';
-import { type Angle, type Length, si } from '../../core/quantity.ts';
+import { type Length, si } from '../../core/quantity.ts';
 import { dimensionOf } from '../../core/units.ts';
 import {
   type Case,
-  type Input,
   type Judge,
   type Range,
   inputOf,
-  latest,
   middle,
   physics,
-  rangeOf,
   readings,
   sheetInput,
   sheetSource,
@@ -24,62 +21,9 @@ import {
 import type { Finding } from '../finding.ts';
 import { limitOf, rangeInputs, stripOf } from '../limits.ts';
 import { sheetUnit, shown, typed } from '../show.ts';
+import { isWheel, wheelAngle, way, wheelRange } from '../wheel-angle.ts';
 
-export type WheelAngle = {
-  readonly angle: Angle;
-  readonly pm: number;
-  readonly inputs: Input[];
-  readonly diameter: number | null;
-};
-type Missing = { readonly missing: { field: string; question: string } };
-
-/** The reading as an angle of one wheel. A length needs the diameter it spans: said, read, else the sheet's. */
-export const wheelAngle = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): WheelAngle | Missing => {
-  const value = middle(fact.amount.v);
-  // Toe in inches is read to a sixteenth, however coarse the fraction that was written.
-  const pm = fact.amount.v.unit === 'in' ? Math.min(spread(fact.amount.v), 0.0254 / 32) : spread(fact.amount.v);
-  const inputs = [inputOf(what, fact)];
-  if (dimensionOf(fact.amount.v.unit) === 'angle')
-    return { angle: si(value), pm, inputs, diameter: c.sheet.tyres?.diameter?.si ?? null };
-  const read = what === 'toe' ? latest(c, 'tyre diameter') : latest(c, 'rim diameter');
-  const onSheet = what === 'toe' ? c.sheet.tyres?.diameter : c.sheet.tyres?.rim;
-  const field = what === 'toe' ? 'tyres.diameter' : 'tyres.rim';
-  const across = fact.across?.v ?? read?.amount.v ?? onSheet;
-  if (!across)
-    return {
-      missing: {
-        field,
-        question:
-          what === 'toe'
-            ? 'Over what diameter was the toe measured (tyre diameter)?'
-            : 'Over what diameter was the camber measured (rim)?',
-      },
-    };
-  inputs.push(
-    fact.across
-      ? { name: 'measured over', text: typed(fact.across.v), from: fact.id }
-      : read
-        ? inputOf('measured over', read)
-        : sheetInput(`measured over (assumed: ${what === 'toe' ? 'tyre' : 'rim'})`, onSheet!, field),
-  );
-  const angle = angleOver(si(value), si(across.si));
-  return { angle, pm: pm / across.si, inputs, diameter: across.si };
-};
-
-const isWheel = (fact: ReadingFact): boolean => {
-  const p = takePlace(fact.where.v);
-  return p?.side === 'left' || p?.side === 'right';
-};
-
-const way = (what: 'toe' | 'camber', angle: number): string =>
-  what === 'toe' ? (angle < 0 ? 'out' : 'in') : angle < 0 ? 'top in' : 'top out';
-
-export const wheelRange = (c: Case, what: 'toe' | 'camber', place: string): Range | null => {
-  const rear = takePlace(place)?.end !== 'front';
-  return rangeOf(c, what, place, rear ? c.sheet.alignment?.[what] : undefined, `alignment.${what}`);
-};
-
-const one = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): Finding => {
+export const one = (c: Case, fact: ReadingFact, what: 'toe' | 'camber'): Finding => {
   const place = fact.where.v;
   const read = wheelAngle(c, fact, what);
   const base = { key: `${what}@${place}`, because: [fact.id] };

@@ -3,7 +3,8 @@ import { absolute, atmosphereAt, gaugeOf } from '../../core/air.ts';
 import { type AbsolutePressure, si } from '../../core/quantity.ts';
 import { stepFromSi } from '../../core/units.ts';
 import type { Unit } from '../../core/units.ts';
-import { type Input, atmosphereOf } from '../case.ts';
+import type { Input } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import { amountInput, type Question, said, type Workout, type Worked } from './question.ts';
 
 /** Where the question is put: at a height said in it, else the coach's own. */

@@ -2,7 +2,8 @@
 import { atTemperature, coolingThatImitates } from '../../core/gas-law.ts';
 import { si } from '../../core/quantity.ts';
 import { toSi } from '../../core/units.ts';
-import { type Input, atmosphereOf, latest, middle, physics } from '../case.ts';
+import { type Input, latest, middle, physics } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import { shown, typed } from '../show.ts';
 import { tankSide } from '../tank-episode.ts';
 import { amountInput, bare, type Question, said, type Workout, type Worked } from './question.ts';

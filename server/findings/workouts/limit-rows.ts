@@ -3,18 +3,8 @@ import type { Measure } from '../../../intents/shapes.ts';
 import type { Amount } from '../../core/amount.ts';
 import { type Case, type Range, rangeOf, sheetSource } from '../case.ts';
 import { heightRange } from '../corner-sheet.ts';
-import type { Corner } from '../../core/heights.ts';
 import { switchRange } from '../judges/tank-pressure.ts';
-
-export type Row = {
-  /** In the words, or as the reader's topic. */
-  asks: RegExp;
-  name: string;
-  range: (c: Case, words: string) => Range | null;
-  field: string;
-  question: string;
-  lines?: (c: Case) => string[];
-};
+import { type Row, cornerIn } from './limit-row.ts';
 
 const of =
   (
@@ -31,14 +21,6 @@ const most = (amount: Amount | undefined) => (amount ? { high: amount } : undefi
 const least = (amount: Amount | undefined) => (amount ? { low: amount } : undefined);
 
 const exactly = (amount: Amount | undefined) => (amount ? { low: amount, high: amount } : undefined);
-
-export const cornerIn = (words: string): Corner | null => {
-  const left = /\b(?:left|lr|lf|lh|nearside|driver)/.test(words);
-  const right = /\b(?:right|rr|rf|rh|offside|kerb|curb)/.test(words);
-  const front = /\b(?:front|lf|rf|fronts)\b/.test(words);
-  if (left === right) return null;
-  return `${left ? 'left' : 'right'}${front ? 'Front' : 'Rear'}`;
-};
 
 const heightOf = (c: Case, words: string): Range | null => {
   const corner = cornerIn(words) ?? (/\bfronts?\b/.test(words) ? 'leftFront' : 'leftRear');

@@ -4,7 +4,8 @@ import { cornerPlace } from '../corner-sheet.ts';
 import { rangeWords, stripOf } from '../limits.ts';
 import { switchRange } from '../judges/tank-pressure.ts';
 import { type Question, type Workout, type Worked } from './question.ts';
-import { type Row, cornerIn, rows } from './limit-rows.ts';
+import { rows } from './limit-rows.ts';
+import { type Row, cornerIn } from './limit-row.ts';
 
 const torque = (c: Case, words: string): Worked | null => {
   if (!/torque|how tight/.test(words)) return null;

@@ -2,7 +2,8 @@
 import { gravity, massCarried, naturalFrequency, pressureFor, rideExponent, springRate } from '../../core/spring.ts';
 import { si } from '../../core/quantity.ts';
 import { bellowsPressure } from '../bellows-pressure.ts';
-import { type Input, atmosphereOf, physics, sheetInput } from '../case.ts';
+import { type Input, physics, sheetInput } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import { shown, sheetUnit } from '../show.ts';
 import { amountInput, type Question, said, type Workout, type Worked } from './question.ts';
 

@@ -4,7 +4,7 @@ import { ratedVolts } from '../../core/pump-up.ts';
 import { si } from '../../core/quantity.ts';
 import { stepToSi } from '../../core/units.ts';
 import { latest, middle, practice } from '../case.ts';
-import { expectedPumpUp, lowVolts } from '../judges/pump-up.ts';
+import { expectedPumpUp, lowVolts } from '../expected-pump-up.ts';
 import { switchRange } from '../judges/tank-pressure.ts';
 import { shown, spell, typed } from '../show.ts';
 import { tankSide } from '../tank-episode.ts';

@@ -2,7 +2,8 @@
 import { atmosphereAt } from '../../core/air.ts';
 import { si } from '../../core/quantity.ts';
 import { fromSi, stepFromSi } from '../../core/units.ts';
-import { atmosphereOf, latest, physics } from '../case.ts';
+import { latest, physics } from '../case.ts';
+import { atmosphereOf } from '../atmosphere.ts';
 import { sheetUnit, typed } from '../show.ts';
 import { amountInput, type Question, said, type Workout, type Worked } from './question.ts';
 

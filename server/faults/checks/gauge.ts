@@ -1,0 +1,73 @@
+/** Checks read off a gauge, and of the gauge itself. Minutes are estimates. */
+import { type CheckRow, key } from '../check.ts';
+
+export const gaugeChecks: readonly CheckRow[] = [
+  {
+    id: 'second gauge',
+    words: 'A second gauge at the test port, air standing still: do the two agree?',
+    settles: ['second gauge'],
+    setting: 'standing',
+    hands: 3,
+    wait: 0,
+    gate: 'none',
+    lacks: 'no second gauge',
+    keys: [
+      key('agree', 'gauges agree', ['second gauge', 'agrees']),
+      key('disagree', 'gauges disagree', ['second gauge', 'coach gauge high|coach gauge low']),
+    ],
+    guide: 'tank pressure',
+  },
+  {
+    id: 'needle',
+    words: 'Watch the tank gauge while the pump runs or the drain is opened a little: does the needle follow?',
+    settles: ['needle'],
+    setting: 'pump running',
+    hands: 2,
+    wait: 1,
+    gate: 'none',
+    keys: [
+      key('it follows', 'gauge works', ['needle', 'moves']),
+      key('it hangs', 'gauge does not move', ['needle', 'stuck']),
+    ],
+    guide: 'tank pressure',
+  },
+  {
+    id: 'switch points',
+    words: 'Key on: bleed the tank slowly and note where the pump starts; let it pump and note where it stops.',
+    settles: ['cut-in', 'cut-out'],
+    setting: 'tank up',
+    hands: 6,
+    wait: 8,
+    gate: 'none',
+    destroys: 'a cool tank',
+    keys: [],
+    guide: 'tank pressure',
+  },
+  {
+    id: 'tank read',
+    words: 'Read the tank gauge first: above cut-in a pump rests, and is right to.',
+    settles: ['quiet at'],
+    setting: 'standing',
+    hands: 1,
+    wait: 0,
+    gate: 'none',
+    onlyAfter: 'pump quiet',
+    keys: [],
+    guide: 'tank pressure',
+  },
+  {
+    id: 'tank below cut-in',
+    words: 'By a gauge you trust: let the tank down below cut-in with the key on. Does the pump start?',
+    settles: ['tank below cut-in'],
+    setting: 'tank up',
+    hands: 3,
+    wait: 2,
+    gate: 'none',
+    destroys: 'tank pressure as found',
+    keys: [
+      key('starts', 'pump starts', ['tank below cut-in', 'starts']),
+      key('stays silent', 'pump wont run', ['pump quiet', 'yes']),
+    ],
+    guide: 'tank pressure',
+  },
+];
