@@ -3,6 +3,7 @@ import { pressureParts } from './dims.ts';
 import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
+import { minutesSeconds } from './minutes-seconds.ts';
 import { beyond, idle } from './idle.ts';
 import { inAndOut } from './in-and-out.ts';
 import { namedBefore } from './named-before.ts';
@@ -149,6 +150,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
   // where all is written in capitals, they mark no label
   const asTyped = /\p{Ll}/u.test(text) || !/\p{Lu}.*\s.*\p{Lu}/su.test(text) ? text : text.toLowerCase();
   const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, asTyped, context));
+  minutesSeconds(raw);
   dottedTimes(raw, text);
   return bySentence(raw).flatMap((sentence) => together(sentence, text, context));
 };
