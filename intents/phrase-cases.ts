@@ -1,4 +1,5 @@
 /** Phrases whose sense lies in what stands beside them: one case each, before and after the words that are idle. */
+import { dimensionOf } from '../server/core/units.ts';
 import { wordAmount, type Amounting } from './amount-item.ts';
 import { only } from './choose-sense.ts';
 import { beyond, phraseAt } from './idle.ts';
@@ -103,6 +104,33 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
   // "from empty to ninety": from nothing
   if (item.phrase === 'empty' && phraseAt(items, i - 1) === 'from' && phraseAt(items, i + 1) === 'to')
     return [{ ...wordAmount(0, null, item.span, text), text: '0' }];
+  // "pump on 88 off 117": at what pressures
+  const onAt = /^((?:air )?(?:pump|comp|compressor))(?: is| comes)? on$/.exec(item.phrase)?.[1];
+  const level = items[i + 1];
+  const offAt = items.findIndex((_, j) => j > i + 1 && j <= i + 5 && phraseAt(items, j) === 'off');
+  if (
+    onAt &&
+    level?.k === 'num' &&
+    (level.unit === null || dimensionOf(level.unit) === 'pressure') &&
+    items[offAt + 1]?.k === 'num' &&
+    offAt > 0
+  ) {
+    const pump: Span = [item.span[0], item.span[0] + onAt.length];
+    const on: Span = [item.span[1] - 2, item.span[1]];
+    return [
+      { k: 'place', p: { part: 'pump' }, spans: [pump], ...base, span: pump, phrase: onAt },
+      { k: 'prep', ...base, span: on, phrase: 'on' },
+    ];
+  }
+  // "then is off 3 min": the pump's rest
+  const rests = items[phraseAt(items, i + 1) === 'for' ? i + 2 : i + 1];
+  if (
+    item.phrase === 'is off' &&
+    rests?.k === 'num' &&
+    rests.unit !== null &&
+    dimensionOf(rests.unit) === 'duration'
+  )
+    return [{ k: 'prep', ...base, phrase: 'off' }];
   // "11.2 at motor running": the pump's motor where volts or amps are told
   if (item.phrase === 'motor running' && electric(items, i)) {
     const cut = item.span[0] + 'motor'.length;

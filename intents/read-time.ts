@@ -29,8 +29,9 @@ const ofValve = (loc: Loc | null): Loc | null =>
 const pumpPlace: Loc = assumed({ part: 'pump' });
 
 const pushTime = (w: Walk, c: Clause, named: Measure, by: Settled, n: Amounting, loc: Loc | null): void => {
-  // "comes on every five minutes, runs 40 s": each time
-  const what = named === 'run time' && w.lastSign === 'short cycles' ? 'on time' : named;
+  // "comes on every five minutes, runs 40 s", "runs 2 min per cycle": each time
+  const each = /^ ?(?:per|each|every|a) (?:cycle|time|go|run)\b/i.exec(w.text.slice(n.span[1], n.span[1] + 16));
+  const what = named === 'run time' && (w.lastSign === 'short cycles' || each) ? 'on time' : named;
   // on so long, then off so long: the run was a cycle's
   const prev = w.facts.at(-1);
   if (what === 'off time' && prev?.is === 'reading' && prev.what.v === 'run time')
@@ -191,7 +192,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     const led =
       w.used.has(items[index - 1]!) && items[index - 1]!.k !== 'cond'
         ? undefined
-        : /(?:^| )(on|off)$/.exec(before)?.[1];
+        : /(?:^| )(on|off)$/.exec(before === 'for' ? phraseOf(items[index - 2]) : before)?.[1];
     const way =
       led !== undefined
         ? led
@@ -212,6 +213,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     }
     const verb = items.slice(0, index).findLast((it) => it.k === 'cond' || it.k === 'sign' || it.k === 'measure');
     if (/\b(?:runs?|ran|running)\b/.test(phraseOf(verb)) || before === 'for' || quits(c)) {
+      if (verb?.k === 'cond') use(w, verb);
       pushTime(w, c, 'run time', n, n, pumpPlace);
       return index + 1;
     }
