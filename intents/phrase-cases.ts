@@ -122,6 +122,11 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
       { k: 'prep', ...base, span: on, phrase: 'on' },
     ];
   }
+  // "is right on at 13 1/4": no switch point
+  if (/^(?:is|was|sits|its) (?:right|dead|bang|spot)$/.test(item.phrase) && phraseAt(items, i + 1) === 'on at')
+    return [{ k: 'filler', ...base }];
+  if (item.phrase === 'on at' && /(?:^| )(?:right|dead|bang|spot)$/.test(phraseAt(items, i - 1)))
+    return [{ k: 'prep', ...base, phrase: 'at' }];
   // "then is off 3 min": the pump's rest
   const rests = items[phraseAt(items, i + 1) === 'for' ? i + 2 : i + 1];
   if (

@@ -97,6 +97,23 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       return attach({ after: seconds });
     }
   }
+  // "before 20 minute was 101": so long ago
+  if (before === 'before' && items.slice(index + 1).some((it) => it.k === 'num')) {
+    use(w, items[index - 1]);
+    return attach(dayish ? { day: days } : { ago: seconds });
+  }
+  // "Pump-up: 0 to 100 psi, 9 min": what it took
+  const filled = w.facts.at(-1);
+  if (
+    filled?.is === 'reading' &&
+    filled.what.v === 'pump-up' &&
+    !filled.over &&
+    items.every((it) => it === n || skippable(it))
+  ) {
+    filled.over = said(amountOf(n, n.unit!), n);
+    use(w, n);
+    return index + 1;
+  }
   // "after 12 min run"
   if (/^(?:run|running|runtime|of running)$/.test(word) && pumpNear(w, c)) {
     use(w, after);
