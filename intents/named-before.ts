@@ -61,4 +61,21 @@ const sameOfWheel = (items: readonly Settled[]): Settled[] => {
   });
 };
 
-export const namedBefore = (items: readonly Settled[]): Settled[] => sameOfWheel(spreadBoth(items));
+/** "Nearside rear: forward wheel 1 degree, aft wheel half": the two wheels of the side that stands at the head. */
+const ofTheSide = (items: readonly Settled[]): Settled[] => {
+  let head: PlaceItem | undefined;
+  return items.map((it, at) => {
+    if (it.k !== 'place') return it;
+    const { side, end, part, wheel } = it.p;
+    if ((side === 'left' || side === 'right') && end === 'rear' && part === undefined && wheel === undefined) {
+      const next = items[at + 1];
+      head = next?.k === 'sep' ? it : undefined;
+      return it;
+    }
+    if (side !== undefined) head = undefined;
+    if (head === undefined || part !== 'wheel' || end === undefined || wheel !== undefined) return it;
+    return { ...it, p: { side: head.p.side!, end: 'rear', wheel: end === 'front' ? 'forward' : 'aft', part } };
+  });
+};
+
+export const namedBefore = (items: readonly Settled[]): Settled[] => sameOfWheel(ofTheSide(spreadBoth(items)));

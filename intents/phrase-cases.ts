@@ -27,6 +27,11 @@ const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
 const lastPart = (raw: readonly Settled[]): string | undefined =>
   raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
 
+const signBefore = (raw: readonly Settled[]): string | undefined => {
+  const last = raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
+  return last?.k === 'sign' ? last.v : undefined;
+};
+
 const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
   items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
@@ -37,7 +42,7 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
 };
 
 /** What a phrase is that names a thing and its state at once, or opens what follows; null when it is its own sense. */
-export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[] | null => {
+export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Settled[] | null => {
   // "tank bled down to 40": how far, not that it is drained
   if (
     /^(?:the )?(?:air )?tank (?:is |was )?(?:bled|drained|down|bled off|drained down|bled down|down to)/.test(
@@ -127,14 +132,17 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
     return [{ k: 'filler', ...base }];
   if (item.phrase === 'on at' && /(?:^| )(?:right|dead|bang|spot)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'prep', ...base, phrase: 'at' }];
+  // "is right down on the ground": it, not the pump's ground
+  if (
+    item.phrase === 'ground' &&
+    phraseAt(items, i - 1) === 'the' &&
+    phraseAt(items, i - 2) === 'on' &&
+    ['low', 'flat', 'on stops'].includes(signBefore(raw) ?? '')
+  )
+    return [{ k: 'filler', ...base }];
   // "then is off 3 min": the pump's rest
   const rests = items[phraseAt(items, i + 1) === 'for' ? i + 2 : i + 1];
-  if (
-    item.phrase === 'is off' &&
-    rests?.k === 'num' &&
-    rests.unit !== null &&
-    dimensionOf(rests.unit) === 'duration'
-  )
+  if (item.phrase === 'is off' && rests?.k === 'num' && rests.unit !== null && dimensionOf(rests.unit) === 'duration')
     return [{ k: 'prep', ...base, phrase: 'off' }];
   // "11.2 at motor running": the pump's motor where volts or amps are told
   if (item.phrase === 'motor running' && electric(items, i)) {
