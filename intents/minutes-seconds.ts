@@ -13,10 +13,10 @@ export const minutesSeconds = (raw: Settled[]): void => {
       lead === 'in' &&
       raw.slice(Math.max(0, i - 8), i).filter((o) => o.k === 'num' && o.clock === undefined).length >= 2;
     if (!/^(?:took|takes|take)$/.test(lead) && !risen) return;
-    it.value = Math.floor(it.clock / 60) + (it.clock % 60) / 60;
-    it.step = 1 / 60;
-    it.unit = 'min';
-    it.whole = false;
+    // minutes of the day and seconds of a stopwatch count alike
+    it.value = it.clock;
+    it.step = 1;
+    it.unit = 's';
     delete it.clock;
   });
 };
