@@ -14,7 +14,7 @@ import { topicOf } from './topic.ts';
 const labelIn = (low: string, context: Context): string | undefined =>
   low
     .split(/[^\p{L}]+/u)
-    .map((word) => context.labels[word])
+    .map((word) => (Object.hasOwn(context.labels, word) ? context.labels[word] : undefined))
     .find((label) => label !== undefined);
 
 /** A supposed fact of a question: its words are the question's. */
