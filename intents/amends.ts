@@ -22,7 +22,8 @@ const counts: Readonly<Record<string, number>> = {
   too: 2,
   couple: 2,
 };
-export const countOf = (word: string | undefined): number => (word ? (counts[word] ?? 1) : 1);
+export const countOf = (word: string | undefined): number =>
+  word !== undefined && Object.hasOwn(counts, word) ? counts[word]! : 1;
 
 export const blankAmend = (kind: Amend['do'], spans: Span[], count = 1): Amend => ({
   do: kind,

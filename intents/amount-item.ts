@@ -62,7 +62,7 @@ export const unitAt = (tokens: readonly Token[], i: number, glued: boolean): { u
           text === 'm' ||
           text === 'pt') &&
         follow &&
-        /^(?:the|a|an|tank|auto|shut|fill|hold|empty|my|bit|left|right|min|mins|minutes|\d+|it|lock|road|about|l|r|bags?|each|fuse|new|quarter|half|leak|little)$/.test(
+        /^(?:the|a|an|tank|auto|shut|fill|hold|empty|my|bit|left|right|both|either|min|mins|minutes|\d+|it|lock|road|about|l|r|bags?|each|fuse|new|quarter|half|leak|little)$/.test(
           follow,
         )
       )

@@ -10,6 +10,9 @@ import { type Walk, use } from './walk.ts';
 export const settledBare = (w: Walk, item: PlaceItem): boolean => {
   const has = (b: string): boolean => w.all.some((i) => i.k === 'place' && i.bare === b);
   if (item.p.part !== undefined || item.p.end !== undefined) return true;
+  // "leans to RH": a side
+  if (item.bare !== 'ps' && /\bto (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])))
+    return true;
   // "R panel DOWN": its control
   const next = w.all[w.all.indexOf(item) + 1];
   if (next?.k === 'cond' && next.phrase.startsWith('panel')) return true;

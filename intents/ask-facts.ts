@@ -10,6 +10,13 @@ import type { Ask, Context, Fact, Span } from './shapes.ts';
 import { tokensOf } from './smooth.ts';
 import { topicOf } from './topic.ts';
 
+/** "what does LOCK mean": a position as this coach labels it. */
+const labelIn = (low: string, context: Context): string | undefined =>
+  low
+    .split(/[^\p{L}]+/u)
+    .map((word) => (Object.hasOwn(context.labels, word) ? context.labels[word] : undefined))
+    .find((label) => label !== undefined);
+
 /** A supposed fact of a question: its words are the question's. */
 const within = (f: Fact, id: string, span: Span): Fact =>
   ({
@@ -50,7 +57,8 @@ export const askFacts = (
     found.command ??
     (found.kind === 'limit' ? topicOf(whole, found.kind) : undefined) ??
     topicOf(items, found.kind) ??
-    topicOf(whole, found.kind);
+    topicOf(whole, found.kind) ??
+    (found.kind === 'meaning' || found.kind === 'what is' ? labelIn(sentence.low, context) : undefined);
   return {
     ask: found.kind,
     words: found.words,

@@ -1,8 +1,9 @@
 /** Finds hazards in a note and the mood they stand in. */
 import type { Hazard } from './shapes.ts';
 import { dangersIn } from './danger.ts';
-import { flatten } from './smooth.ts';
-import { notSupported, notUnder, putUnder, supported, thingsUnder } from './words/dangers.ts';
+import { respelled } from './danger-spelling.ts';
+import { togetherIn } from './danger-together.ts';
+import { notSupported, notUnder, putUnder, supported, takenBack, thingsUnder } from './words/dangers.ts';
 import { asking, doneVerbs, hazardPatterns, intending, notPast, past, soon, usual, warning } from './words/hazards.ts';
 
 const window = 90;
@@ -93,6 +94,7 @@ const hazardsOf = (low: string, at: readonly number[]): Hazard[] => {
     const end = Math.min(stop < 0 ? low.length : to + stop + 1, to + window);
     const before = low.slice(start, from);
     const named = low.slice(from, to);
+    if (takenBack[hazard]?.test((before + named + low.slice(to, end)).trimStart())) return;
     if (
       (hazard === 'under unsupported' || hazard === 'link pulled under') &&
       /\b(?:nobody|no one|noone|no body) (?:is )?(?:under|underneath|beneath)\b/.test(before + named)
@@ -113,7 +115,7 @@ const hazardsOf = (low: string, at: readonly number[]): Hazard[] => {
     const m = pattern.exec(low);
     if (m) consider(hazard, m.index, m.index + m[0].length);
   }
-  for (const f of dangersIn(low)) consider(f.hazard, f.from, f.to);
+  for (const f of [...dangersIn(low), ...togetherIn(low)]) consider(f.hazard, f.from, f.to);
   // one danger, one name: the sharper pattern stands
   const has = (name: Hazard['hazard']): boolean => out.some((h) => h.hazard === name);
   return out.filter((h) => {
@@ -123,7 +125,14 @@ const hazardsOf = (low: string, at: readonly number[]): Hazard[] => {
     if (h.hazard === 'jack only' && has('soft ground')) return /\bonly\b|just|\bno stands|without stands/.test(low);
     if (h.hazard === 'open under pressure' && has('brakes opened')) return false;
     if (h.hazard === 'drive disabled' && has('cords driven')) return false;
-    if (h.hazard === 'weld near line' && has('heat on line')) return false;
+    if (h.hazard === 'weld near line' && has('heat on line') && !/\bweld/.test(low)) return false;
+    if (
+      h.hazard === 'heat on line' &&
+      has('weld near line') &&
+      /\bweld/.test(low) &&
+      !/\b(?:ice|frozen|thaw)/.test(low)
+    )
+      return false;
     return true;
   });
 };
@@ -147,7 +156,7 @@ const mostStops = 40;
  * open the fitting now"): two or three sentences in a row are read as one, too.
  */
 export const findHazards = (text: string): Hazard[] => {
-  const { low, at } = flatten(text.slice(0, 4000));
+  const { low, at } = respelled(text.slice(0, 4000));
   const out = hazardsOf(low, at);
   const stops = [...low.matchAll(/(?:(?<![.!?])[.!?]+(?=\s)|\n)\s*(?=\S)/g)].slice(0, mostStops);
   const begins = [0, ...stops.map((s) => s.index + s[0].length), low.length];

@@ -125,6 +125,13 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return leftVerbs.test(next) && !articles.test(prev);
     case 'right':
       if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
+      // "the left rear sits right down on the stops"
+      if (
+        /^(?:sits?|sitting|sat|goes|went|sinks?|sank|drops?|dropped|is|are|was)$/.test(prev) &&
+        /^(?:down|up|on) (?:on|to|in|at|against|the|its)\b/.test(`${next} ${phraseAt(items, i + 2)}`) &&
+        items.slice(0, i).some((o) => only(o, 'place'))
+      )
+        return true;
       if (/^(?:leaning|leans|lean|leaned|tilting|tilts|listing|lists|tipped)$/.test(prev)) return false;
       if (
         /^(?:all|ok|okay|just|thats|thats about|not|isnt|looks|seems|about|its|doesnt look|sit|sits|sitting|sat|went)$/.test(

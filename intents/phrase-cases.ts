@@ -1,4 +1,5 @@
 /** Phrases whose sense lies in what stands beside them: one case each, before and after the words that are idle. */
+import { dimensionOf } from '../server/core/units.ts';
 import { wordAmount, type Amounting } from './amount-item.ts';
 import { only } from './choose-sense.ts';
 import { beyond, phraseAt } from './idle.ts';
@@ -26,6 +27,11 @@ const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
 const lastPart = (raw: readonly Settled[]): string | undefined =>
   raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
 
+const signBefore = (raw: readonly Settled[]): string | undefined => {
+  const last = raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
+  return last?.k === 'sign' ? last.v : undefined;
+};
+
 const electric = (items: readonly Item[], i: number): boolean =>
   phraseAt(items, i - 1) === 'at' ||
   items.some((o) => o.k === 'num' && o.unit !== null && ['V', 'mV', 'A'].includes(o.unit));
@@ -36,7 +42,7 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
 };
 
 /** What a phrase is that names a thing and its state at once, or opens what follows; null when it is its own sense. */
-export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[] | null => {
+export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Settled[] | null => {
   // "tank bled down to 40": how far, not that it is drained
   if (
     /^(?:the )?(?:air )?tank (?:is |was )?(?:bled|drained|down|bled off|drained down|bled down|down to)/.test(
@@ -107,6 +113,41 @@ export const leadingCase = ({ items, i, item, text, base }: PhraseAt): Settled[]
   // "from empty to ninety": from nothing
   if (item.phrase === 'empty' && phraseAt(items, i - 1) === 'from' && phraseAt(items, i + 1) === 'to')
     return [{ ...wordAmount(0, null, item.span, text), text: '0' }];
+  // "pump on 88 off 117": at what pressures
+  const onAt = /^((?:air )?(?:pump|comp|compressor))(?: is| comes)? on$/.exec(item.phrase)?.[1];
+  const level = items[i + 1];
+  const offAt = items.findIndex((_, j) => j > i + 1 && j <= i + 5 && phraseAt(items, j) === 'off');
+  if (
+    onAt &&
+    level?.k === 'num' &&
+    (level.unit === null || dimensionOf(level.unit) === 'pressure') &&
+    items[offAt + 1]?.k === 'num' &&
+    offAt > 0
+  ) {
+    const pump: Span = [item.span[0], item.span[0] + onAt.length];
+    const on: Span = [item.span[1] - 2, item.span[1]];
+    return [
+      { k: 'place', p: { part: 'pump' }, spans: [pump], ...base, span: pump, phrase: onAt },
+      { k: 'prep', ...base, span: on, phrase: 'on' },
+    ];
+  }
+  // "is right on at 13 1/4": no switch point
+  if (/^(?:is|was|sits|its) (?:right|dead|bang|spot)$/.test(item.phrase) && phraseAt(items, i + 1) === 'on at')
+    return [{ k: 'filler', ...base }];
+  if (item.phrase === 'on at' && /(?:^| )(?:right|dead|bang|spot)$/.test(phraseAt(items, i - 1)))
+    return [{ k: 'prep', ...base, phrase: 'at' }];
+  // "is right down on the ground": it, not the pump's ground
+  if (
+    item.phrase === 'ground' &&
+    phraseAt(items, i - 1) === 'the' &&
+    phraseAt(items, i - 2) === 'on' &&
+    ['low', 'flat', 'on stops'].includes(signBefore(raw) ?? '')
+  )
+    return [{ k: 'filler', ...base }];
+  // "then is off 3 min": the pump's rest
+  const rests = items[phraseAt(items, i + 1) === 'for' ? i + 2 : i + 1];
+  if (item.phrase === 'is off' && rests?.k === 'num' && rests.unit !== null && dimensionOf(rests.unit) === 'duration')
+    return [{ k: 'prep', ...base, phrase: 'off' }];
   // "11.2 at motor running": the pump's motor where volts or amps are told
   if (item.phrase === 'motor running' && electric(items, i)) {
     const cut = item.span[0] + 'motor'.length;

@@ -1,5 +1,6 @@
 /** A change with its amount: "drops 6 psi in 10 min". */
 import { dimensionOf, type Unit } from '../server/core/units.ts';
+import type { Amounting } from './amount-item.ts';
 import { changeOf, durationAfter, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
 import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
@@ -10,6 +11,25 @@ import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
 import { unreadable } from './ask-about.ts';
+
+/** "Drops 10 to 12 psi in an hour": what falls so much falls between the two, and not from the one to the other. */
+const takeRange = (w: Walk, c: Clause, changing: 'fall' | 'rise', n: Amounting, at: number): void => {
+  const second = c.items[at + 2];
+  if (
+    changing !== 'fall' ||
+    phraseOf(c.items[at + 1]) !== 'to' ||
+    second?.k !== 'num' ||
+    second.clock !== undefined ||
+    second.value <= n.value ||
+    n.to !== undefined ||
+    durationAfter(c, at + 2) === null
+  )
+    return;
+  n.to = second.value;
+  n.unit ??= second.unit;
+  n.step = Math.max(n.step, second.step);
+  use(w, second, c.items[at + 1]);
+};
 
 /** A change word at `index` with its amount after it; the index after what was taken, or null. */
 export const readFall = (w: Walk, c: Clause, index: number): number | null => {
@@ -39,9 +59,11 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     .map(phraseOf);
   if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;
   if (ahead.unit && !['pressure', 'length', 'mass'].includes(dimensionOf(ahead.unit))) return null;
+  takeRange(w, c, changing, ahead, at);
   const over = durationAfter(c, at) ?? (changing === 'fall' && ahead.unit !== null ? w.spell : null);
   // "dropped 95 to 89": from and to, read by the number
   if (
+    ahead.to === undefined &&
     c.items.slice(at + 1, at + 4).some((it) => it.k === 'prep' && it.phrase === 'to') &&
     c.items
       .slice(at + 1, at + 5)

@@ -29,8 +29,9 @@ const ofValve = (loc: Loc | null): Loc | null =>
 const pumpPlace: Loc = assumed({ part: 'pump' });
 
 const pushTime = (w: Walk, c: Clause, named: Measure, by: Settled, n: Amounting, loc: Loc | null): void => {
-  // "comes on every five minutes, runs 40 s": each time
-  const what = named === 'run time' && w.lastSign === 'short cycles' ? 'on time' : named;
+  // "comes on every five minutes, runs 40 s", "runs 2 min per cycle": each time
+  const each = /^ ?(?:per|each|every|a) (?:cycle|time|go|run)\b/i.exec(w.text.slice(n.span[1], n.span[1] + 16));
+  const what = named === 'run time' && (w.lastSign === 'short cycles' || each) ? 'on time' : named;
   // on so long, then off so long: the run was a cycle's
   const prev = w.facts.at(-1);
   if (what === 'off time' && prev?.is === 'reading' && prev.what.v === 'run time')
@@ -95,6 +96,23 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       use(w, after);
       return attach({ after: seconds });
     }
+  }
+  // "before 20 minute was 101": so long ago
+  if (before === 'before' && items.slice(index + 1).some((it) => it.k === 'num')) {
+    use(w, items[index - 1]);
+    return attach(dayish ? { day: days } : { ago: seconds });
+  }
+  // "Pump-up: 0 to 100 psi, 9 min": what it took
+  const filled = w.facts.at(-1);
+  if (
+    filled?.is === 'reading' &&
+    filled.what.v === 'pump-up' &&
+    !filled.over &&
+    items.every((it) => it === n || skippable(it))
+  ) {
+    filled.over = said(amountOf(n, n.unit!), n);
+    use(w, n);
+    return index + 1;
   }
   // "after 12 min run"
   if (/^(?:run|running|runtime|of running)$/.test(word) && pumpNear(w, c)) {
@@ -191,7 +209,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     const led =
       w.used.has(items[index - 1]!) && items[index - 1]!.k !== 'cond'
         ? undefined
-        : /(?:^| )(on|off)$/.exec(before)?.[1];
+        : /(?:^| )(on|off)$/.exec(before === 'for' ? phraseOf(items[index - 2]) : before)?.[1];
     const way =
       led !== undefined
         ? led
@@ -212,6 +230,7 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     }
     const verb = items.slice(0, index).findLast((it) => it.k === 'cond' || it.k === 'sign' || it.k === 'measure');
     if (/\b(?:runs?|ran|running)\b/.test(phraseOf(verb)) || before === 'for' || quits(c)) {
+      if (verb?.k === 'cond') use(w, verb);
       pushTime(w, c, 'run time', n, n, pumpPlace);
       return index + 1;
     }

@@ -3,8 +3,10 @@ import { pressureParts } from './dims.ts';
 import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
+import { minutesSeconds } from './minutes-seconds.ts';
 import { beyond, idle } from './idle.ts';
 import { inAndOut } from './in-and-out.ts';
+import { namedBefore } from './named-before.ts';
 import { located } from './located.ts';
 import { followingCase, leadingCase, type PhraseAt } from './phrase-cases.ts';
 import { takenOff } from './taken-off.ts';
@@ -125,7 +127,7 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
 const together = (raw: Settled[], text: string, context: Context): Settled[] => {
   const out = joinNeighbours(raw);
   takenOff(out);
-  return located(inAndOut(out, context), text).map((item): Settled => {
+  return namedBefore(located(inAndOut(out, context), text)).map((item): Settled => {
     if (item.k !== 'place') return item;
     const p = tidy(item.p);
     // which of the two wheels, and nothing else named: the wheel itself
@@ -148,6 +150,7 @@ export const settle = (items: readonly Item[], text: string, context: Context): 
   // where all is written in capitals, they mark no label
   const asTyped = /\p{Ll}/u.test(text) || !/\p{Lu}.*\s.*\p{Lu}/su.test(text) ? text : text.toLowerCase();
   const raw = bySentence(items).flatMap((sentence) => senses(sentence, text, asTyped, context));
+  minutesSeconds(raw);
   dottedTimes(raw, text);
   return bySentence(raw).flatMap((sentence) => together(sentence, text, context));
 };

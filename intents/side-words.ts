@@ -21,7 +21,7 @@ export const labelled = (
   /** A side "is in" it: what one of two controls stands in. */
   led = false,
 ): string | null => {
-  const name = labels[phrase];
+  const name = Object.hasOwn(labels, phrase) ? labels[phrase] : undefined;
   if (!name) return null;
   if (!name.startsWith('panel ')) return name;
   const shouted = raw.length >= 2 && raw === raw.toUpperCase() && /[A-Z]/.test(raw);

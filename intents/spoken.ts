@@ -3,7 +3,7 @@ import { type Num, space, wordValue, skip } from './number-tokens.ts';
 import type { Token } from './scan.ts';
 import { spokenClock } from './spoken-clock.ts';
 import { spokenFraction, unitNext, spokenWhole, counted } from './spoken-number.ts';
-import { articleUnits } from './words/units.ts';
+import { articleUnits, voltWords } from './words/units.ts';
 
 export const spoken = (tokens: readonly Token[], start: number): Num | null => {
   const clock = spokenClock(tokens, start);
@@ -46,9 +46,26 @@ export const spoken = (tokens: readonly Token[], start: number): Num | null => {
       signed: false,
     };
   }
+  // "battery twelve six": volts and tenths
+  const tenth = wordValue(tokens[i]);
+  const beyond = skip(tokens, i + 1);
+  if (
+    whole.next === start + 1 &&
+    total >= 10 &&
+    total < 15 &&
+    tenth !== undefined &&
+    tenth < 10 &&
+    wordValue(tokens[beyond]) === undefined &&
+    spokenFraction(tokens, i) === null &&
+    (!unitNext(tokens, i + 1) || /^v/.test(tokens[beyond]?.low ?? '')) &&
+    tokens.slice(Math.max(0, start - 16), beyond + 10).some((t) => t.kind === 'word' && voltWords.has(t.low))
+  )
+    return { value: Number(`${total}.${tenth}`), step: 0.1, next: i + 1, kind: 'decimal', signed: false };
   const and = tokens[i]?.low === 'and' ? skip(tokens, i + 1) : i;
   const part = spokenFraction(tokens, and);
-  if (part && part.value < 1)
+  // "at ten oh five and half an hour later": another time
+  const another = and > i && /^an?$/.test(tokens[skip(tokens, part?.next ?? and)]?.low ?? '');
+  if (part && part.value < 1 && !another)
     return { value: total + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
   // "one of the valves", "a bigger one", "the last two": a count of things, no amount
   const low = tokens[start]!.low;

@@ -7,6 +7,10 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
     'work out',
     /^(?:so |and |ok |then )?(?:which (?:way|direction)|how far)\b(?<topic>.*\b(?:turn|screw|wind|adjust|move|set|nut|switch)\b.*)|^(?:so |and |ok |then )?which (?:way|direction)(?: (?:then|now|round|do i go|to go|is that))*$|^(?:do|should) i (?:turn|screw|wind)\b(?<topic2>.*)|^(?:the )?(?:local )?atmosphere (?:pressure )?(?:at|up|here)\b(?<topic3>.*)|^(?:so |and )?(?:what|how much|how many volts?)(?: volts?| voltage)? (?:does|do|should|would|will|can) (?:the |my |a )?(?:copper|wires?|wiring|cables?|feed|ground)\b(?<topic4>.*\b(?:lose|drop|loss)\b.*)|^(?:in )?(?:what|which) order\b(?<topic5>.*)/,
   ],
+  [
+    'summary',
+    /^(?:so |and )?(?:whats|what is) (?:still |left )?(?:open|outstanding|unanswered|to do)(?: (?:still|now|yet))?$/,
+  ],
   // who did it is asked, and nothing was done
   [
     'work out',

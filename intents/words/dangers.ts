@@ -49,7 +49,7 @@ export const notUnder =
 /** The frame stands on something that holds, said as a fact and not as a condition to come. */
 export const supported = /\b(?:on|with|over|got)\b[^,.;]{0,20}\b(?:stands|cribbing|pit|ramps)\b/;
 export const notSupported =
-  /\b(?:till|until|unless|before|no|not|without|off|need|needs|forgot|should|isnt|arent|instead of|soft|grass|dirt|gravel|sinking|leaning)\b[^.;]{0,24}\b(?:stands|cribbing|pit|ramps)\b|\bstands\b[^.;]{0,24}\b(?:grass|dirt|gravel|sinking|leaning|next|first|later|soon|after)\b/;
+  /\b(?:till|until|unless|before|no|not|bothered|skip|never mind|without|off|need|needs|forgot|should|isnt|arent|instead of|soft|grass|dirt|gravel|sinking|leaning)\b[^.;]{0,24}\b(?:stands|cribbing|pit|ramps)\b|\bstands\b[^.;]{0,24}\b(?:grass|dirt|gravel|sinking|leaning|next|first|later|soon|after)\b/;
 /** A thing, not a person, is put under. */
 export const putUnder =
   /^(?:put|putting|stuck|stick|sticking|slid|slide|sliding|lay|laid|set)\b[^.;]{0,20}\b(?:blocks?|jacks?|stands?|wood|timbers?|chocks?|pan|bucket|light|boards?|cardboard|tray|tarp|camera|phone|4x4|planks?|pads?|cribbing)\b/;
@@ -271,3 +271,14 @@ export const dangers: readonly Danger[] = [
 /** What stands before "under the coach" when a thing is under it and nobody goes there. */
 export const thingsUnder =
   /\b(?:leaks?|leaking|hiss\w*|noise|sound|bubbles|water|drips?|dripping|puddle|oil|rust\w*|air|line|hose|pipe|wire|bracket|bang|knock\w*|smell|stone|mud|cable|somewhere|coming from|heard|hear)\b[^.;]{0,24}$/;
+
+/** What takes a danger back that its words alone would tell: the deed undone, the thing safe. */
+export const takenBack: Readonly<Partial<Record<HazardName, RegExp>>> = {
+  'jack only': /\b(?:set|put|got) (?:\w+ ){0,2}stands (?:under|in|up)\b(?![^.;]{0,20}\b(?:next|later|first)\b)/,
+  'soft ground': /\boff the (?:grass|dirt|gravel|mud|field|verge)\b[^.;]{0,14}\bonto\b/,
+  'bellows unrestrained': /\bno air in (?:it|them|the bag)\b/,
+  'drive disabled': /\b(?:nobody|no one) (?:is )?driving\b/,
+  'relay tapped': /\b(?:so|then|and) (?:i|we) (?:replaced|renewed|changed|swapped)\b/,
+  'interlock defeated':
+    /\b(?:took|taken|pulled) (?:the |my )?(?:jumper|bridge|link wire)\b[^.;]{0,14}\boff\b|^(?:the )?jumpers? (?:is |was )?(?:removed|off|out)\b/,
+};

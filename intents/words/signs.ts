@@ -10,7 +10,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'leaks|leaking|air come out|air comes out|air go out|air goes out|come out air|leakin|leakg|leak|laek|leaaking|weeping|weeps|loosing air|pissing|passing|bleeding|seeping|seeps|leaky|leeking|leek|leaked|weep|blowing by|bleeds|leaking air|air leaking|air coming out|letting by|leak off|lets air out|air escaping|loses air|blowing air|air leak|leeches air|blowing',
   puffs: 'puffs|puffing|puff|puffs every|spits',
   exhausts: 'exhausts|exhausting|blows off|venting constantly|blows from|dumps air',
-  low: 'low|lo|down|hangs low|too low|way down|sits low|riding low|sunk|sunken|squat|squatting|lower|saggy|is down|went down|dropped|sitting down|lower than the other|sat down|lowered|collapsed',
+  low: 'down on the ground|down on the deck|down on the floor|flat on the ground|flat on the deck|low|lo|down|hangs low|too low|way down|sits low|riding low|sunk|sunken|squat|squatting|lower|saggy|is down|went down|dropped|sitting down|lower than the other|sat down|lowered|collapsed',
   high: 'high|too high|riding high|sits high|hi|higher|nose up|up too high|jacked up high',
   leans:
     'leans|leaning|lean|listing|lists|tilting|tilts|tilted|tipped|cocked|leans over|crooked|tilt|leans to|leaning to',

@@ -176,3 +176,10 @@ export const homophones: Readonly<Record<string, number>> = {
 export const clockLeads: ReadonlySet<string> = new Set(
   'at by since from around about until till before after and now tank lr rr left right on this'.split(' '),
 );
+
+/** Words beside which "twelve six" is volts and tenths. */
+export const voltWords = new Set(
+  'battery batteries batt volt volts voltage motor relay alternator charging charger cranking terminal terminals feed'.split(
+    ' ',
+  ),
+);

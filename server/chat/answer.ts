@@ -6,7 +6,7 @@ import { howSure, whatWouldChange } from '../faults/sure.ts';
 import { explainWhyNot } from '../faults/why-not.ts';
 import { nextBlock } from '../faults/next-block.ts';
 import { workOut } from '../findings/workout.ts';
-import { glossaryFor } from '../guides/glossary.ts';
+import { glossaryFor, glossaryIn } from '../guides/glossary.ts';
 import { guideFor, stepBlock } from '../guides/steps.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -113,7 +113,7 @@ const answersAlone = (ask: Ask): Block[] => {
     case 'help':
       return helpBlocks();
     default: {
-      const entry = glossaryFor(ask.about ?? '') ?? glossaryFor(ask.words);
+      const entry = glossaryFor(ask.about ?? '') ?? glossaryIn(ask.words);
       if (entry)
         return [
           teach(`${entry.term}: ${entry.plain}`, [

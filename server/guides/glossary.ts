@@ -64,10 +64,28 @@ const plainWords = new Set([
   'points',
   'leg',
   'legs',
+  'side',
+  'curb',
+  'kerb',
 ]);
 /** Longest names first, so that "inlet check valve" is not read as "check valve". */
 const names = [...byName.keys()].filter((name) => !plainWords.has(name)).toSorted((a, b) => b.length - a.length);
 const finder = new RegExp(`(?<![\\w-])(?:${names.map(escaped).join('|')})(?:e?s)?(?![\\w-])`, 'gi');
+
+const asked = new RegExp(
+  `(?<![\\w-])(?:${[...byName.keys()]
+    .toSorted((a, b) => b.length - a.length)
+    .map(escaped)
+    .join('|')})(?:e?s)?(?![\\w-])`,
+  'i',
+);
+
+/** The term for a topic, or the first one that a question names anywhere: "what does SHUT mean", "which side is curb". */
+export const glossaryIn = (question: string): Term | undefined => {
+  const whole = glossaryFor(question);
+  const [found] = asked.exec(question) ?? [];
+  return whole ?? (found === undefined ? undefined : find(found.toLowerCase()));
+};
 
 /** Most terms shown with one text. */
 const most = 6;

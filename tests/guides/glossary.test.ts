@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { measures, parts } from '../../intents/names.ts';
-import { allTerms, glossaryFor, termsIn } from '../../server/guides/glossary.ts';
+import { allTerms, glossaryFor, glossaryIn, termsIn } from '../../server/guides/glossary.ts';
 
 const each = allTerms.map((t) => [t.id, t] as const);
 
@@ -47,6 +47,19 @@ describe('glossary', () => {
     const named = measures.filter((m) => ['cut-in', 'cut-out', 'toe', 'camber', 'thrust', 'pump-up'].includes(m));
     expect(named.length).toBe(6);
     expect(named.filter((m) => !glossaryFor(m))).toEqual([]);
+  });
+
+  it.each([
+    ['what does SHUT mean', 'shut'],
+    ['which side is curb', 'side'],
+    ['whats a leak rate', 'leak-down'],
+    ['what do you call the air bag', 'bellows'],
+  ])('finds in "%s" the term "%s"', (question, id) => {
+    expect(glossaryIn(question)?.id).toBe(id);
+  });
+
+  it.each(['what is that', 'and the fish', ''])('finds no term in "%s"', (question) => {
+    expect(glossaryIn(question)).toBeUndefined();
   });
 
   it.each(['', 'fish', 'the'])('has no term for "%s"', (topic) => {

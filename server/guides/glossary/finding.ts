@@ -4,7 +4,7 @@ import { type Term, term } from './term.ts';
 export const findingTerms: readonly Term[] = [
   term(
     'leak-down',
-    ['leak down', 'bleed down', 'pressure fall', 'leak test'],
+    ['leak down', 'bleed down', 'pressure fall', 'leak test', 'leak rate', 'rate of leak'],
     'Reading tank and heights over time with nothing running.',
     'Where the fall stops, and in which panel position, names the zone.',
     ['settling', 'shut', 'soap check'],
