@@ -125,6 +125,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return leftVerbs.test(next) && !articles.test(prev);
     case 'right':
       if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
+      // "left rear right down on the rubber"
+      if (/^down (?:on|to)\b/.test(`${next} ${phraseAt(items, i + 2)}`) && only(items[i - 1], 'place')) return true;
       // "the left rear sits right down on the stops"
       if (
         /^(?:sits?|sitting|sat|goes|went|sinks?|sank|drops?|dropped|is|are|was)$/.test(prev) &&

@@ -99,6 +99,8 @@ export const hourAfter = (w: Walk, c: Clause, n: Amounting, index: number): bool
     return true;
   }
   if (before !== 'at' && before !== 'by') return false;
+  // "sticks at 640": kilopascals
+  if (w.context.pressureUnit === 'kPa' && n.value >= 100 && n.value < 1000 && !n.run) return false;
   // "kicks in at 89 out at 121": the other switch point
   if (/^(?:on|off|in|out)$/.test(phraseOf(c.items[index - 2])) && /^cut-/.test(w.lastMeasure ?? '')) return false;
   if (n.unit !== null || !n.whole || c.measure || !w.lastReading || w.lastReading.when || !clauseHasReading(c, index))

@@ -114,6 +114,13 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     )
   )
     return index + 1;
+  // "took 12 min, used to be 3 or 4": of another time, shown and not taken
+  if (
+    /\bused to (?:be|take|run|sit at|cut (?:in|out) at|need|have|read)(?: about| around| only)?(?: \S+ (?:or|to))? $/i.test(
+      w.text.slice(Math.max(0, n.span[0] - 40), n.span[0]),
+    )
+  )
+    return index + 1;
   if (hourAfter(w, c, n, index)) return index + 1;
   if (n.unit === null && /^0\d{3}$/.test(n.text) && n.value < 2400 && n.value % 100 < 60) {
     setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));

@@ -21,7 +21,13 @@ import { opposites, pumpSigns } from './words/signs.ts';
 export const readSign = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as SignItem;
   if (w.used.has(item)) return index + 1;
-  let neg = denied(c, index);
+  const isDry = item.v === 'bubbles' && /\bdry$/.test(item.phrase);
+  // "ramp is dry": of nothing that is soaped or drained
+  const wetted = (p?: string): boolean => p !== undefined && !['floor', 'coach', 'ambient', 'water tank'].includes(p);
+  if (isDry && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && w.lastWork !== 'soaped')
+    return index + 1;
+  const refused = denied(c, index);
+  let neg = isDry ? (refused ? null : item) : refused;
   const at: SignAt = { w, c, index, item, neg };
   if (holdTest(at)) {
     use(w, item);

@@ -194,6 +194,10 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
   }
   const parked =
     items.find((it) => it.k === 'cond' && it.v === 'parked') ??
+    // "as found key off 10 hrs": so long it stood
+    (seconds >= 3600
+      ? items.find((it, j) => it.k === 'cond' && it.v === 'key on' && !it.holds && j < index)
+      : undefined) ??
     items.find(
       (it) => it.k === 'often' && it.v === 'standing' && /stood|parked|sat|standing|sitting|sits/.test(it.phrase),
     );

@@ -16,6 +16,17 @@ export const pumpParts = [
 
 /** Parts that are as they should be when they are tight, or straight. */
 const playless: ReadonlySet<string> = new Set([
+  'check valve',
+  'tank',
+  'fitting',
+  'bellows crimp',
+  'bead plate',
+  'valve cover',
+  'line',
+  'bellows line',
+  'supply line',
+  'ground',
+  'feed cable',
   'wheel bearing',
   'shock bushing',
   'bushing',
@@ -30,6 +41,10 @@ const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
 
 /** The sign a word means at this part: a damper that weeps leaks oil, a link that came off is disconnected. */
 export const atPart = (name: Sign, part: string | undefined, phrase: string): Sign => {
+  if (/\bdry$/.test(phrase) && name === 'bubbles') {
+    if (part === 'shock') return 'leaks oil';
+    if (part === 'tank' || part === 'dryer') return 'water';
+  }
   if (part === 'shock') {
     if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
     if (name === 'hot') return 'warm';
