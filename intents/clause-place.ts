@@ -5,7 +5,7 @@ import { isContent } from './near.ts';
 import { readShared } from './read-work.ts';
 import type { PlaceItem } from './settled.ts';
 import { sideable } from './sideable.ts';
-import { phraseOf, use, whereOf, type Clause, type Walk } from './walk.ts';
+import { phraseOf, skippable, use, whereOf, type Clause, type Walk } from './walk.ts';
 
 /** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
 const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
@@ -13,8 +13,12 @@ const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly C
   if (before === undefined || before.hard) return false;
   // a list ends in "and" or with its sentence; until there it is made of places alone
   const end = after.findIndex((a) => a.items.some((it) => isContent(it) || it.k === 'neg'));
-  const tail = [c, ...after.slice(0, Math.max(end, 0))].at(-1);
-  if (!c.joined && !(tail?.joined || (tail?.hard && last?.is === 'work' && last.what.v === 'soaped'))) return false;
+  const tail = [c, ...after.slice(0, end < 0 ? after.length : end)].at(-1);
+  // "soaped the valve, the bag, all dry": what was found is of them all; a figure would be of the last place
+  const found = after[end]?.items.find((it) => !skippable(it));
+  const told = found?.k === 'sign' || found?.k === 'neg';
+  const worked = last?.is === 'work' && (tail?.hard || (told && last.what.v === 'soaped'));
+  if (!c.joined && !tail?.joined && !worked) return false;
   return (
     (last?.is === 'work' && (before.items.some((it) => it.k === 'work') || last.what.from === 'carried')) ||
     (last?.is === 'sign' && !last.there && before.items.some((it) => it.k === 'sign'))

@@ -9,6 +9,7 @@ import { clausesOf, soapedToo } from './clauses.ts';
 import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
 import { readDoubt, readNone } from './read-denial.ts';
+import { fits } from './fits.ts';
 import { find } from './near.ts';
 import { push } from './push.ts';
 import { readFuse } from './read-fuse.ts';
@@ -19,7 +20,7 @@ import { dayOf } from './read-clock.ts';
 import { readWork } from './read-work.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
-import { said, startWalk, use, type Clause, type Walk } from './walk.ts';
+import { assumed, said, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
@@ -135,6 +136,21 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
   w.listed = [];
 };
 
+/** What was read without what cannot be: its word is given back as unread. */
+const fitting = (w: Walk, all: readonly Settled[]): Fact[] =>
+  w.facts.filter((f) => {
+    const fit = fits(f);
+    if (fit === true) return true;
+    if (fit !== false) {
+      f.where = whereOf(assumed({ part: fit }));
+      return true;
+    }
+    if ('what' in f)
+      for (const item of all)
+        if (f.what.spans.some((s) => item.span[0] < s[1] && item.span[1] > s[0])) w.used.delete(item);
+    return false;
+  });
+
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
   const w = startWalk(all, text, context);
@@ -154,5 +170,5 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   });
   sameLine(w.facts);
   letOut(w.facts);
-  return { facts: w.facts, ambiguous: w.ambiguous, used: w.used };
+  return { facts: fitting(w, all), ambiguous: w.ambiguous, used: w.used };
 };

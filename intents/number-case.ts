@@ -36,6 +36,19 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   if (bare && before?.k === 'unknown' && /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(before.low))
     return index + 1;
   if (phraseOf(before) === 'unit' && n.whole && (bare || n.value >= 100)) return index + 1;
+  // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
+  if (
+    (unit === 'in' || unit === 'mm' || unit === 'cm') &&
+    /^ (?:long|wide|across|deep|in diameter|dia|round|square)\b/i.test(w.text.slice(n.span[1], n.span[1] + 14)) &&
+    (c.places.length === 0 || items.slice(0, index).some((it) => it.k === 'sign' || it.k === 'unknown'))
+  )
+    return index + 1;
+  // "2 tiny bubbles": how many
+  const counted = items.slice(index + 1, index + 4).find((it) => it.k !== 'filler' && it.k !== 'unknown');
+  if (bare && n.value < 20 && counted?.k === 'sign' && /^(?:bubbles|leaks|cracks|splits|cuts|holes)$/.test(counted.phrase)) {
+    use(w, n);
+    return index + 1;
+  }
   // "two wedges": so many of something nobody knows
   if (bare && after?.k === 'unknown' && /^[a-z]{3,}s$/.test(after.low)) return index + 1;
   if (unit === 'A' && isRating(w, n, before, after, hit)) {

@@ -111,7 +111,7 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     item.v.startsWith('panel') &&
     c.items
       .slice(Math.min(near.index, index) + 1, Math.max(near.index, index))
-      .some((it) => isContent(it) || it.k === 'neg');
+      .some((it) => isContent(it) || it.k === 'neg' || phraseOf(it) === 'with');
   const loc = sided && !spoken ? find(w, c, index, false) : null;
   const side = loc?.p.side === 'left' || loc?.p.side === 'right' ? loc.p.side : undefined;
   const place: Loc | null = loc && side ? { ...loc, p: { side } } : null;

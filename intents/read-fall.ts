@@ -96,6 +96,10 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     const side = later === undefined ? null : locOf(w, c.items[later] as PlaceItem);
     if (side) loc = loc.p.end ? { ...side, p: { end: loc.p.end, ...side.p } } : side;
   }
+  // "went down 1/2 in 30 minutes on lr": said last
+  const end = over ? c.items.indexOf(over) : -1;
+  if (!loc && end > at && c.items[end + 1]?.k === 'prep' && c.items[end + 2]?.k === 'place')
+    loc = find(w, c, end, true);
   loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
   if (d === 'length') loc = withEnd(w, loc);
   if (d === 'pressure') loc = bellowsOf(loc);

@@ -100,7 +100,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     n.unit === null &&
     n.about === undefined &&
     lead?.k === 'unknown' &&
-    /^[a-z]{4,}$/.test(lead.low) &&
+    /^(?!(?:starts?|stops?|rests?)$)[a-z]{4,}$/.test(lead.low) &&
     c.items.slice(0, index).some((it) => it.k === 'num' && it.clock === undefined && w.used.has(it))
   ) {
     unreadable(w, n);

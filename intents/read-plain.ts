@@ -127,6 +127,9 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
         (phraseOf(items[index + 1]) === 'in' && phraseOf(items[index + 2]) === 'it'),
     );
   else if (dim === 'pressure' && measure === 'pressure') loc = pressurePlace(w, loc);
+  // "batt 12.5 pulling 19 A": the battery has its volts, the motor pulls the amps
+  else if (dim === 'current' && loc.p.part === 'battery' && c.items.slice(0, index).some((it) => it.k === 'num'))
+    loc = assumed({ part: 'motor' });
   else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
   else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });

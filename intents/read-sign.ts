@@ -160,7 +160,9 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     /^(?:good|ok|fine|bad|no good)$/.test(item.phrase)
   )
     return index + 1;
-  name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
+  // "soaped the tank fittings, all dry": no bubbles
+  const soapDry = isDry && w.lastWork === 'soaped' && loc?.from !== 'said';
+  if (!soapDry) name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
   if (
     loc?.p.part === 'fuse' &&
     ['burnt', 'blown', 'tripped'].includes(name) &&

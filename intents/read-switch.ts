@@ -25,6 +25,8 @@ const switchPoint = (w: Walk, c: Clause, n: Amounting, index: number, what: Meas
   return index + 1;
 };
 
+const whenPump =
+  /^ ?(?:psi|lbs?|kpa|bar|#)?,? (?:when|as|once) (?:the )?(?:pump|comp|compressor|it|she) (?:(?:comes?|came|kicks?|kicked|cuts?|goes|went|turns?|turned|shuts?|switche[sd]|drops?|dropped|clicks?|clicked) (on|in|out|off|back in)|(starts?|started|stops?|stopped|quits?))\b/i;
 const numbersFirst = (c: Clause): boolean => {
   const word = c.items.findIndex((it) => /^(?:on|off)$/.test(phraseOf(it)));
   const number = c.items.findIndex((it) => it.k === 'num' && it.clock === undefined);
@@ -48,6 +50,16 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   const switchy = place === null ? true : ['pump', 'pressure switch', 'tank', 'gauge'].includes(place.part ?? '');
   if (!switchy || (n.value < 1 && n.unit === null)) return null;
   const after = phraseOf(c.items[index + 1]);
+  // "88 when the pump comes on, 118 when it went off"
+  const moment = whenPump.exec(w.text.slice(n.span[1], n.span[1] + 48));
+  if (moment && c.items[index + 1]) {
+    const end = n.span[1] + moment[0].length;
+    const what = /^(?:on|in|back in|starts?|started)$/i.test(moment[1] ?? moment[2]!) ? 'cut-in' : 'cut-out';
+    for (const it of c.items) if (it.span[0] >= n.span[1] && it.span[1] <= end) use(w, it);
+    switchPoint(w, c, n, index, what, index + 1);
+    const next = c.items.findIndex((it) => it.span[0] >= end);
+    return next < 0 ? c.items.length : next;
+  }
   // "95 on 120 off"
   if (
     (after === 'on' || after === 'off') &&

@@ -223,7 +223,7 @@ export const readShared = (w: Walk, c: Clause): boolean => {
   const loc = locOf(w, item);
   const s = w.subject?.p;
   let p = loc.p;
-  if (!p.side && s?.side && p.part && sideable.has(p.part)) p = { ...p, side: s.side };
+  if (!p.side && s?.side && p.part && p.part !== 'check valve' && sideable.has(p.part)) p = { ...p, side: s.side };
   if (!p.part && s?.part) p = { ...p, part: s.part };
   const done = tidy(p);
   const full: Loc = { ...loc, p: done };

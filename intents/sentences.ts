@@ -36,7 +36,7 @@ export const sentencesOf = (text: string): Sentence[] => {
 };
 
 export const polite =
-  /^(?:(?:ok(?! (?:to|if|for)\b)|okay(?! (?:to|if|for)\b)|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|can you|could you|would you|you can|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask)[,:]? )+/;
+  /^(?:(?:ok(?! (?:to|if|for)\b)|okay(?! (?:to|if|for)\b)|so|um|uh|er|hey|hi|hello|please|right|well|and|but|now|sorry|excuse me|boss|mate|one question|question|i want to know|can you tell me|could you tell me|tell me|do you know|can you|could you|would you|you can|quick question|i dont know|i dont understand|i not understand|not understand|i not know|dont know|just wondering|wondering|hmm|also|then|i ask|(?:the |my )?(?:boss|owner|customer|driver|foreman|gaffer|lad|apprentice|he|she|they) (?:wants? to know|asks?|asked|is asking|wonders|keeps asking))[,:]? )+/;
 
 export const starts =
   /^(?:so |and |ok |but |then )?(?:what|whats|why|how|where|which|when|can|could|should|is|are|do|does|may|shall|would)\b/;

@@ -66,7 +66,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'out of it|switch out|sw out|pressure switch output|switch output|out of the pressure switch|out of pressure switch|out of the switch|load side of the switch|load side of the pressure switch|output of the switch|output side of the switch|coming out of the switch|past the switch|past the pressure switch',
   'relay coil': 'relay coil|coil|coil of the relay|relays coil|coil terminal|relay coil terminal',
   'relay output':
-    'relay output|the relay output|out of the relay|out of relay|output of the relay|load side of the relay|output side of the relay|past the relay|relay load side',
+    'relay out|relay output|the relay output|out of the relay|out of relay|output of the relay|load side of the relay|output side of the relay|past the relay|relay load side',
   relay: 'relay|rly|rely|pump relay|comp relay|compressor relay|relay contact|relay points',
   fuse: 'fuse|inline fuse|in line fuse|pump fuse|comp fuse|fuse holder|fuseholder',
   breaker: 'breaker|circuit breaker|cb|mcb',

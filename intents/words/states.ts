@@ -221,7 +221,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   replaced:
     'put same size back in|put the same size back in|put the same size in|fitted same size|same size back in|put same rating in|put in the same size|replaced|put the new|fitted the new|installed the new|threw the new|bolted the new|stuck the new|new one in|a new one in|new one fitted|new one on|put a new one in|put in a new one|fitted a new one|a new one|repl|swapped|changed|c/o|c/out|changed out|new|fitted a new|renewed|chg|put in a new|put a new|installed a new|swopped|change out|fitted new|put new|installed new|swapped out|replace|replaced with new|put on a new|fitted another|swap|change|exchanged|renew|fit new|replacing|swapping|changing|chngd|install new|r/r|swaped|stuck a new|put another',
   repaired:
-    'repaired|straightened|bent back|bent it back|welded up|fixed|mended|repair|patched|rep|patched up|sorted|fix',
+    'repaired|straightened|bent back|bent it back|welded up|fixed|mended|repair|patched|patched up|rep|sorted|fix',
   rebuilt: 'rebuilt|overhauled|rebuild|kit in|resealed|overhaul|reconditioned|rekitted',
   cleaned:
     'cleaned|cleaned out|blew out|cleaned up|clean out|unblocked|cleared|blown through|blew through|cleaning|de-iced|freed off|flushed',

@@ -1,0 +1,35 @@
+/** Whether what was read can be of the part it was read of; a pump's sign finds its way home. */
+import { takePlace } from './place.ts';
+import type { Fact } from './shapes.ts';
+import {
+  around,
+  drives,
+  ofAir,
+  ofPressure,
+  ofPump,
+  ofRubber,
+  ofStance,
+  ofTread,
+  pressured,
+  running,
+  stands,
+  wired,
+} from './words/fits.ts';
+
+/** True, false, or the part it must be of instead. */
+export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
+  const part = takePlace(f.where.v)?.part;
+  if (part === undefined) return f.is !== 'sign' || !ofPump.has(f.what.v) || f.where.v === '' ? true : 'pump';
+  if (f.is === 'reading') {
+    if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
+    return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
+  }
+  if (f.is !== 'sign') return true;
+  const sign = f.what.v;
+  if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';
+  if (ofAir.has(sign)) return !wired.has(part) && !around.has(part) && !running.has(part);
+  if (ofStance.has(sign)) return sign === 'flat' ? ['bellows', 'tyre', 'battery', 'coach'].includes(part) : stands.has(part);
+  if (ofTread.has(sign)) return ['tyre', 'wheel', 'axle', 'coach'].includes(part);
+  if (ofRubber.has(sign)) return !wired.has(part) && !around.has(part);
+  return !around.has(part) || ['ok', 'level', 'works', 'reads wrong'].includes(sign);
+};

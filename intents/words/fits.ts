@@ -1,0 +1,42 @@
+/** Which signs a part can have at all: what fits nowhere was misread. Data only; common practice, no source. */
+import type { measures, parts, signs } from '../names.ts';
+
+type PartName = (typeof parts)[number];
+type SignName = (typeof signs)[number];
+type MeasureName = (typeof measures)[number];
+
+const list = <T extends string>(words: string): ReadonlySet<T> => new Set(words.split('|') as T[]);
+
+/** Carries current and no air. */
+export const wired = list<PartName>(
+  'motor|relay|relay coil|relay output|switch input|switch output|fuse|breaker|battery|ground|feed cable|key switch|brushes',
+);
+/** Stands around the coach, or is put under it. */
+export const around = list<PartName>('ambient|floor|load|jack|stand|water tank');
+/** Metal and rubber of the axle's guidance. */
+export const running = list<PartName>(
+  'wheel bearing|shock|shock bushing|control arm|pin|bushing|bracket|shim|bolt|torsion bar|frame|axle',
+);
+
+/** Signs of air that escapes or is held back: of nothing that holds none. */
+export const ofAir = list<SignName>('bubbles|hiss|leaks|puffs|exhausts|fills|empties|does not fill|does not empty|kinked');
+/** How high something stands: of a corner, the coach, what carries it. */
+export const ofStance = list<SignName>('leans|sags|on stops|bottoms|bounces|wanders|pulls|comes up driving|flat|low|high');
+/** What only the pump, or what drives it, does. */
+export const ofPump = list<SignName>(
+  'runs on|wont run|runs constantly|short cycles|no air|slow build|blows fuse|quits hot|stalls|starts|stops|pulls down',
+);
+export const drives = list<PartName>('pump|motor|pump head|pressure switch|relay|solenoid|tank|coach');
+/** What a tread looks like. */
+export const ofTread = list<SignName>('worn inside|worn outside|feathered|cupped|scrubbed');
+/** What rubber and cord do. */
+export const ofRubber = list<SignName>('cords showing|swollen|torn|aged');
+/** What stands that can be low or high: also the figure of a tank, a gauge, a battery. */
+export const stands = list<PartName>('coach|bellows|tyre|axle|wheel|tank|gauge|battery|frame|water tank|bellows fold');
+
+/** Where a pressure can be read. */
+export const pressured = list<PartName>(
+  'tank|bellows|tyre|wheel|gauge|test port|protection valve|regulator|relief|dryer|supply line|height valve|exhaust port|valve to panel line|panel|panel feed|panel port|bellows line|fitting|line|gauge line|pump|pump head|unloader|discharge check|discharge line|check valve|pressure switch|drain|bellows crimp|inlet check|solenoid|intake filter|axle',
+);
+/** Measures that are of the air side where they have a place. */
+export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure rise|pump-up');
