@@ -178,7 +178,7 @@ export const chooseUnit = (
     inNote &&
     w.lastUnit &&
     n.value !== 0 &&
-    ['pressure', 'height', 'voltage', 'current'].includes(w.lastMeasure ?? '')
+    ['pressure', 'height', 'voltage', 'voltage drop', 'current'].includes(w.lastMeasure ?? '')
   ) {
     if (w.lastMeasure === 'height' && !heightLike(n, ctx)) return null;
     return {
@@ -190,7 +190,7 @@ export const chooseUnit = (
   if (inNote && w.lastMeasure === 'load' && n.value > 300 && w.lastUnit)
     return { measure: 'load', unit: w.lastUnit, from: 'carried' };
   // "half hour later 115", "07:10 this morning 329": read again what was read before
-  const again = !inNote && (w.pendingWhen !== null || timed(c)) ? lastRead(ctx) : null;
+  const again = !inNote && (w.pendingWhen !== null || timed(c) || rereads(c)) ? lastRead(ctx) : null;
   if (again && within(n, again))
     return {
       measure: again.what.v,
@@ -205,6 +205,8 @@ export const chooseUnit = (
   return null;
 };
 
+/** "now 94", "still 105". */
+const rereads = (c: Clause): boolean => c.items.some((it) => /^(?:now|still|again)$/.test(phraseOf(it)));
 const timed = (c: Clause): boolean =>
   c.items.some(
     (it) => it.k === 'num' && (it.clock !== undefined || (it.unit !== null && dimensionOf(it.unit) === 'duration')),

@@ -9,6 +9,7 @@ import {
   ofPump,
   ofRubber,
   ofStance,
+  ofThings,
   ofTread,
   pressured,
   running,
@@ -19,7 +20,11 @@ import {
 /** True, false, or the part it must be of instead. */
 export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
   const part = takePlace(f.where.v)?.part;
-  if (part === undefined) return f.is !== 'sign' || !ofPump.has(f.what.v) || f.where.v === '' ? true : 'pump';
+  if (part === undefined || part === 'coach') {
+    if (f.is !== 'sign' || f.where.v === '') return true;
+    if (ofThings.has(f.what.v)) return false;
+    if (part === undefined) return ofPump.has(f.what.v) ? 'pump' : true;
+  }
   if (f.is === 'reading') {
     if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
     return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
@@ -28,7 +33,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
   const sign = f.what.v;
   if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';
   if (ofAir.has(sign)) return !wired.has(part) && !around.has(part) && !running.has(part);
-  if (ofStance.has(sign)) return sign === 'flat' ? ['bellows', 'tyre', 'battery', 'coach'].includes(part) : stands.has(part);
+  if (ofStance.has(sign))
+    return sign === 'flat' ? ['bellows', 'tyre', 'battery', 'coach'].includes(part) : stands.has(part);
   if (ofTread.has(sign)) return ['tyre', 'wheel', 'axle', 'coach'].includes(part);
   if (ofRubber.has(sign)) return !wired.has(part) && !around.has(part);
   return !around.has(part) || ['ok', 'level', 'works', 'reads wrong'].includes(sign);

@@ -1,10 +1,11 @@
 /** Numbers that are no reading of a gauge or a tape: which bay, how often, the size of a fuse; and what they say instead. */
 import type { Amounting } from './amount-item.ts';
+import { voltParts } from './dims.ts';
 import { locOf } from './loc.ts';
 import type { Hit } from './near.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
-import { carried, phraseOf, said, use, type Clause, type Walk } from './walk.ts';
+import { amountOf, carried, phraseOf, said, use, type Clause, type Walk } from './walk.ts';
 
 /** "30A fuse blown", "fuse was a twenty amp", "put a new one in, also 30A": the size of a fuse is no reading. */
 const isRating = (
@@ -45,7 +46,12 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     return index + 1;
   // "2 tiny bubbles": how many
   const counted = items.slice(index + 1, index + 4).find((it) => it.k !== 'filler' && it.k !== 'unknown');
-  if (bare && n.value < 20 && counted?.k === 'sign' && /^(?:bubbles|leaks|cracks|splits|cuts|holes)$/.test(counted.phrase)) {
+  if (
+    bare &&
+    n.value < 20 &&
+    counted?.k === 'sign' &&
+    /^(?:bubbles|leaks|cracks|splits|cuts|holes)$/.test(counted.phrase)
+  ) {
     use(w, n);
     return index + 1;
   }
@@ -59,6 +65,22 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   if (unit === null && /^times?$/.test(phraseOf(after))) {
     use(w, n);
     return index + 1;
+  }
+  // "checked the ground, .8 drop": volts lost there
+  const lossy = hit?.item.p.part ?? w.subject?.p.part;
+  if (
+    (unit === null || unit === 'V') &&
+    n.value < 6 &&
+    /^(?:drop|dropped|lost)$/.test(phraseOf(after)) &&
+    lossy !== undefined &&
+    (voltParts.has(lossy) || lossy === 'pressure switch') &&
+    !['battery', 'motor'].includes(lossy)
+  ) {
+    const at = hit ? locOf(w, hit.item) : carried(w.subject);
+    const amount = said(amountOf(n, 'V', true), n);
+    push(w, { is: 'reading', what: said('voltage drop', after!), amount }, at, n);
+    use(w, after);
+    return index + 2;
   }
   // "dash gauge reads 6 lbs low": it lies, by so much
   if (

@@ -86,6 +86,14 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     const thing: Span = [item.span[0], item.span[0] + fitted.length];
     return [{ k: 'place', p: { part: fitted }, spans: [thing], ...base, span: thing, phrase: fitted }];
   }
+  // "key in the driver's pocket": not in the switch
+  if (
+    item.phrase === 'key in' &&
+    /^ (?:(?:the|my|his|her|a|drivers?|bosss?|his) ){0,2}(?:pocket|office|box|hand|cab|bag|drawer|safe|tool|shop|glove)/i.test(
+      text.slice(item.span[1], item.span[1] + 40).replace(/['’]/g, ''),
+    )
+  )
+    return [{ k: 'unknown', low: item.phrase, span: item.span }];
   // "blew it out": with air, and clean
   if (item.phrase === 'blew out' && /^blew (?:it|them) out/i.test(text.slice(...item.span)))
     return [{ k: 'work', v: 'cleaned', ...base }];

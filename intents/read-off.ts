@@ -19,6 +19,8 @@ export const readOff = (w: Walk, c: Clause, n: Amounting, index: number): number
         ? 'low'
         : null;
   if (!way || !next || !lengthy(n, w.context)) return null;
+  // "right side half down": no half inch
+  if (n.unit === null && /^(?:half|quarter)$/i.test(n.text)) return null;
   if (
     phraseOf(c.items[nextReal(c, nextAt)]) === 'to' ||
     (c.items[nextAt + 1]?.k === 'prep' && phraseOf(c.items[nextAt + 1]) === 'to')

@@ -10,7 +10,7 @@ import { measureBeside } from './measure-beside.ts';
 import { findForNumber, nextReal, placeOfNumber } from './near.ts';
 import { readNumberCase } from './number-case.ts';
 import { pairUp } from './pair-up.ts';
-import type { PlaceParts } from './place.ts';
+import { takePlace, type PlaceParts } from './place.ts';
 import { bracketOf, laterPlace, placeless, pressurePlace } from './plain-place.ts';
 import { push } from './push.ts';
 import { readFurther, readSpell } from './read-further.ts';
@@ -133,6 +133,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
   else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });
+  // "adjusted the link 1 turn": of what was turned
+  const turned = w.facts.at(-1);
+  if (measure === 'turns' && turned?.is === 'work' && /\b(?:link|torsion bar|arm)$/.test(turned.where.v))
+    loc = { p: takePlace(turned.where.v)!, from: 'carried', spans: [] };
   if (measure === 'height') loc = withEnd(w, loc);
   if (measure === 'free play' && !own) loc = laterPlace(w, c, index) ?? loc;
   if (measure === 'bubble size' || measure === 'voltage drop')

@@ -34,6 +34,14 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   if (item.v === 'pulls' && /^pulls?$/.test(item.phrase) && c.items[nextReal(c, index)]?.k === 'num') return index + 1;
+  // "the problem stayed on the left": no coach that holds
+  const thing = c.items[index - 1];
+  if (
+    item.v === 'holds' &&
+    thing?.k === 'unknown' &&
+    /^(?:problem|trouble|fault|complaint|symptom|issue|noise|lean)$/.test(thing.low)
+  )
+    return index + 1;
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;
   const items = c.items;

@@ -97,6 +97,11 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
       return attach({ after: seconds });
     }
   }
+  // "another 10 min, 104": so long after the reading before
+  if (before === 'another' && (w.lastReading ?? w.context.recent.at(-1))) {
+    use(w, items[index - 1]);
+    return attach({ after: seconds });
+  }
   // "before 20 minute was 101": so long ago
   if (before === 'before' && items.slice(index + 1).some((it) => it.k === 'num')) {
     use(w, items[index - 1]);

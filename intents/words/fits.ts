@@ -19,9 +19,15 @@ export const running = list<PartName>(
 );
 
 /** Signs of air that escapes or is held back: of nothing that holds none. */
-export const ofAir = list<SignName>('bubbles|hiss|leaks|puffs|exhausts|fills|empties|does not fill|does not empty|kinked');
+export const ofAir = list<SignName>(
+  'bubbles|hiss|leaks|puffs|exhausts|fills|empties|does not fill|does not empty|kinked',
+);
 /** How high something stands: of a corner, the coach, what carries it. */
-export const ofStance = list<SignName>('leans|sags|on stops|bottoms|bounces|wanders|pulls|comes up driving|flat|low|high');
+export const ofStance = list<SignName>(
+  'leans|sags|on stops|bottoms|bounces|wanders|pulls|comes up driving|flat|low|high',
+);
+/** What befalls one thing: a corner as a whole is not bent. */
+export const ofThings = list<SignName>('bent|slipped|corroded|welded|tripped|blown|burnt|plugged|kinked|stuck');
 /** What only the pump, or what drives it, does. */
 export const ofPump = list<SignName>(
   'runs on|wont run|runs constantly|short cycles|no air|slow build|blows fuse|quits hot|stalls|starts|stops|pulls down',

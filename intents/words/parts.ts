@@ -80,7 +80,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   solenoid: 'solenoid|sol|solenoid valve|air solenoid',
   brushes: 'brushes|brush|motor brushes|carbon brushes',
   wheel: 'wheel|whl',
-  tyre: 'tyre pressure|tire pressure|tyre|tire|tyr',
+  tyre: 'tyre pressure|tire pressure|tyre|tire|tyr|tread',
   'wheel bearing': 'wheel bearing|bearing|hub bearing',
   shock: 'shock|shock absorber|damper|shocky|shockie|shokky|shocker|absorber|telescopic|shok',
   'shock bushing': 'shock bushing|shock bush|shock bushes|shock eye|damper bush|damper bushes|damper bushing',

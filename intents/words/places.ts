@@ -17,6 +17,8 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
   ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|front corners', { end: 'front' }],
   ['both fronts|fronts both', { side: 'both', end: 'front' }],
   ['both rears|rears both', { side: 'both', end: 'rear' }],
+  ['both right rears|both right rear|both rh rears', { side: 'right', end: 'rear' }],
+  ['both left rears|both left rear|both lh rears', { side: 'left', end: 'rear' }],
   [
     'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|rear corners|at the back|the back',
     { end: 'rear' },
