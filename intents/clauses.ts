@@ -106,7 +106,11 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
         (item.k === 'work' && anotherWork(items)) ||
         (item.k === 'sign' && anotherTime(items, all, at)) ||
         (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
-        (item.k === 'place' && beginsAnew(items, all, at))
+        (item.k === 'place' && beginsAnew(items, all, at)) ||
+        (item.k === 'spec' &&
+          items.some((i) => i.k === 'place') &&
+          items.some((i) => i.k === 'num') &&
+          all[at + 1]?.k === 'num')
       )
         close(false, false);
       items.push(item);

@@ -3,8 +3,10 @@ import { takePlace } from './place.ts';
 import type { Fact } from './shapes.ts';
 import {
   around,
+  blows,
   drives,
   ofAir,
+  ofCoach,
   ofPressure,
   ofPump,
   ofRubber,
@@ -17,15 +19,22 @@ import {
   wired,
 } from './words/fits.ts';
 
+/** Pa, gauge; above it a pressure whose place was not said is the tank's (common practice, no source). */
+const mostCarried = 690_000;
+
 /** True, false, or the part it must be of instead. */
 export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
   const part = takePlace(f.where.v)?.part;
+  if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;
     if (ofThings.has(f.what.v)) return false;
     if (part === undefined) return ofPump.has(f.what.v) ? 'pump' : true;
   }
   if (f.is === 'reading') {
+    // no bellows carries as much as a tank holds
+    if (f.what.v === 'pressure' && part === 'bellows' && f.where.from !== 'said' && f.amount.v.si > mostCarried)
+      return 'tank';
     if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
     return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
   }
@@ -35,6 +44,7 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
   if (ofAir.has(sign)) return !wired.has(part) && !around.has(part) && !running.has(part);
   if (ofStance.has(sign))
     return sign === 'flat' ? ['bellows', 'tyre', 'battery', 'coach'].includes(part) : stands.has(part);
+  if (sign === 'blown') return blows.has(part);
   if (ofTread.has(sign)) return ['tyre', 'wheel', 'axle', 'coach'].includes(part);
   if (ofRubber.has(sign)) return !wired.has(part) && !around.has(part);
   return !around.has(part) || ['ok', 'level', 'works', 'reads wrong'].includes(sign);

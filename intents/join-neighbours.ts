@@ -80,6 +80,27 @@ const addWheel = (out: Settled[], item: Extract<Settled, { k: 'wheel' }>): void 
     });
     return;
   }
+  // "front 105 drive 100 tag 95": axles by name
+  const axles = out.some(
+    (o) =>
+      (o.k === 'place' && (o.p.end === 'front' || ['tyre', 'axle', 'load'].includes(o.p.part ?? ''))) ||
+      (o.k === 'work' && o.v === 'weighed'),
+  );
+  if (
+    axles &&
+    /^(?:drive|tag)(?: axle)?$/.test(item.phrase) &&
+    !out.some((o) => o.k === 'measure' && o.v !== 'pressure')
+  ) {
+    const part = out.some((o) => o.k === 'place' && o.p.part === 'tyre') ? 'tyre' : 'axle';
+    out.push({
+      k: 'place',
+      p: { end: 'rear', wheel: item.v, part },
+      span: item.span,
+      spans: [item.span],
+      phrase: item.phrase,
+    });
+    return;
+  }
   out.push({ ...item });
   return;
 };

@@ -17,6 +17,9 @@ export type Beside = {
 /** null: the number says nothing a fact can hold. */
 export const measureBeside = (w: Walk, c: Clause, n: Amounting, index: number, hit: Hit | null): Beside | null => {
   const items = c.items;
+  // "3 mm toe out": said after it
+  const follows = items[index + 1];
+  if (!c.measure && follows?.k === 'measure' && (follows.v === 'toe' || follows.v === 'camber')) c.measure = follows;
   let measure: Measure | null = c.measure?.v ?? null;
   let unit = n.unit;
   // "relay has 12.4 in, 12.3 out": volts, not inches

@@ -17,7 +17,12 @@ export const pairUp = (w: Walk, fact: Fact, item: PlaceItem | undefined): void =
     (a.end !== undefined || a.side === 'both' || (a.part !== undefined && sideable.has(a.part)));
   const again =
     item !== undefined && w.text.slice(...item.span).length > 0 && item.span[0] > (prev.amount.spans[0]?.[1] ?? 0);
-  if (!open || again) return;
+  // "front 14,200 drive 20,100": of something else
+  const between = w.text.slice(prev.amount.spans[0]?.[1] ?? 0, fact.amount.spans[0]?.[0] ?? 0);
+  const named = /[a-z]{3,}/i.test(
+    between.replace(/\b(?:and|then|inch|inches|psi|bar|kpa|lbs|pounds|the|other)\b/gi, ''),
+  );
+  if (!open || again || named) return;
   prev.where = { ...prev.where, v: makePlace({ ...a, side: 'left' }), from: 'assumed' };
   fact.where = { ...fact.where, v: makePlace({ ...a, side: 'right' }), from: 'assumed' };
 };

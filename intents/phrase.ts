@@ -19,7 +19,7 @@ export type Phrase = { senses: readonly Sense[]; phrase: string; next: number; n
 
 /** Words that may stand inside a phrase without changing it: "pump is still running", "floor not level". */
 export const inner = new Set(
-  'is are was were be been being still the now just its it a has have had back also up really must already right straight all completely totally fully pretty quite too very'.split(
+  'is are was were be been being still the now just its it a has have had back also really must already right straight all completely totally fully pretty quite too very'.split(
     ' ',
   ),
 );
@@ -44,6 +44,10 @@ export const overtaken = (words: readonly { low: string; end: number }[], n: num
 
 export const stateFollows = (words: readonly { low: string }[], n: number): boolean => {
   const next = words[n];
+  // "drop link on the n/s snapped": where it is
+  const where = words[n + 1]?.low === 'the' ? words[n + 2] : words[n + 1];
+  if (next?.low === 'on' && lexicon.get(where?.low ?? '')?.some((s) => s.k === 'place' && s.p.part === undefined))
+    return false;
   return next !== undefined && (lexicon.get(`${words[n - 1]!.low} ${next.low}`)?.some((s) => s.k === 'cond') ?? false);
 };
 

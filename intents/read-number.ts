@@ -95,6 +95,11 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
+  // "RR tag tyre 95, rest 110": of all the others, which no fact holds
+  if (n.unit === null && (lead?.k === 'unknown' ? lead.low : before) === 'rest') {
+    unreadable(w, n);
+    return index + 1;
+  }
   // "left bag 49 flurb 12": of something nobody knows, not of the bag a second time
   if (
     n.unit === null &&

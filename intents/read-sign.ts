@@ -6,7 +6,7 @@ import { dayWhen } from './read-condition.ts';
 import type { PlaceItem } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { fleeting, holdTest, noSignAt, type SignAt, type SignItem } from './no-sign.ts';
-import { pumpParts, atPart } from './sign-meaning.ts';
+import { pumpParts, atPart, straightParts } from './sign-meaning.ts';
 import { ofCorner, unknownThing, unknownLead, placeOfSign } from './sign-place.ts';
 import { assumed, carried, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
 import { sideable } from './sideable.ts';
@@ -15,6 +15,7 @@ import { takePlace } from './place.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
+import { ofAir } from './words/fits.ts';
 import { opposites, pumpSigns } from './words/signs.ts';
 
 /** Reads the sign at `index`; the index after what it took. */
@@ -42,6 +43,21 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     /^(?:problem|trouble|fault|complaint|symptom|issue|noise|lean)$/.test(thing.low)
   )
     return index + 1;
+  // "no pressure at the left test port", "no air from the exhaust": of that place, not of the pump
+  if (item.v === 'no air' && /^no (?:air|pressure)$/.test(item.phrase) && c.items[index + 1]?.k === 'prep') {
+    const of = c.items[nextReal(c, index)];
+    const part = of?.k === 'place' ? of.p.part : undefined;
+    if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part)) {
+      const flat = (part === 'bellows' || part === 'tyre') && phraseOf(c.items[index + 1]) === 'in';
+      if (part === 'exhaust port' || flat) {
+        const loc = locOf(w, of);
+        push(w, { is: 'sign', what: said(flat ? 'flat' : 'exhausts', item), there: flat }, loc, item);
+        w.subject = loc;
+        return c.items.indexOf(of) + 1;
+      }
+      if ((part !== 'bellows' && part !== 'tyre') || phraseOf(c.items[index + 1]) === 'at') return index + 1;
+    }
+  }
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;
   const items = c.items;
@@ -99,6 +115,9 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   let loc = placeOfSign(w, c, index, name);
+  const looked = w.subject?.p.part;
+  if (item.phrase === 'straight' && looked && straightParts.has(looked) && loc?.from !== 'said')
+    loc = carried(w.subject);
   // "it takes too long": only a part can be too long
   if (name === 'wrong part' && / (?:long|short)$|than/.test(item.phrase) && loc?.p.part !== 'shock') return index + 1;
   // "cycles normal now": as often as it should, not short
@@ -169,6 +188,20 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   )
     return index + 1;
   // "soaped the tank fittings, all dry": no bubbles
+  const joints = c.places
+    .map((i) => c.items[i] as PlaceItem)
+    .find((it) => /^(?:fitting|line|bellows line|supply line)$/.test(it.p.part ?? ''));
+  if (isDry && joints && loc?.p.part === 'tank') loc = locOf(w, joints);
+  // "leaking at the exhaust, tank 0, still hissing": where it was
+  const heard = w.facts.findLast((f) => f.is === 'sign' && ofAir.has(f.what.v) && f.there);
+  if (
+    ofAir.has(name) &&
+    heard?.is === 'sign' &&
+    loc?.p.part === 'tank' &&
+    phraseOf(prev) === 'still' &&
+    loc.spans.some((s) => s[1] < item.span[0])
+  )
+    loc = { p: takePlace(heard.where.v) ?? {}, from: 'carried', spans: [] };
   const soapDry = isDry && w.lastWork === 'soaped' && loc?.from !== 'said';
   if (!soapDry) name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
   if (

@@ -35,7 +35,15 @@ const playless: ReadonlySet<string> = new Set([
   'control arm',
   'link',
 ]);
-const straightParts: ReadonlySet<string> = new Set(['link', 'arm', 'bracket', 'frame', 'axle', 'control arm', 'shock']);
+export const straightParts: ReadonlySet<string> = new Set([
+  'link',
+  'arm',
+  'bracket',
+  'frame',
+  'axle',
+  'control arm',
+  'shock',
+]);
 
 const blowers = ['relief', 'unloader', 'exhaust port', 'protection valve'];
 
@@ -55,7 +63,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (name === 'no air' && (part === 'bellows' || part === 'tyre') && phrase === 'no air') return 'flat';
   // "wheel bearings tight": without play, as they should be
   if (name === 'binding' && phrase === 'tight' && playless.has(part ?? '')) return 'ok';
-  // "both links straight": not bent
+  // "both links straight", "looked at the link, looks straight": not bent
   if (name === 'level' && phrase === 'straight' && straightParts.has(part ?? '')) return 'ok';
   if (['brushes', 'bushing', 'shock bushing', 'pin', 'wheel bearing'].includes(part ?? '') && name === 'not working')
     return 'worn';

@@ -33,6 +33,7 @@ export const takenOff = (out: Settled[]): void => {
     // "air line off at lh bag": what is off is disconnected
     const prev = out[i - 1];
     if (
+      !out.slice(0, i).some((o) => o.k === 'work' && / off$|^(?:took|taken|pulled|have|had)\b/.test(o.phrase)) &&
       (((item.k === 'filler' || item.k === 'prep') && item.phrase === 'off') ||
         (item.k === 'measure' && item.phrase === 'off at')) &&
       prev?.k === 'place' &&

@@ -1,5 +1,5 @@
 /** Which signs a part can have at all: what fits nowhere was misread. Data only; common practice, no source. */
-import type { measures, parts, signs } from '../names.ts';
+import type { measures, parts, signs, works } from '../names.ts';
 
 type PartName = (typeof parts)[number];
 type SignName = (typeof signs)[number];
@@ -22,6 +22,8 @@ export const running = list<PartName>(
 export const ofAir = list<SignName>(
   'bubbles|hiss|leaks|puffs|exhausts|fills|empties|does not fill|does not empty|kinked',
 );
+/** Only these blow, as a fuse does. */
+export const blows = list<PartName>('fuse|breaker|relay|motor|battery');
 /** How high something stands: of a corner, the coach, what carries it. */
 export const ofStance = list<SignName>(
   'leans|sags|on stops|bottoms|bounces|wanders|pulls|comes up driving|flat|low|high',
@@ -46,3 +48,8 @@ export const pressured = list<PartName>(
 );
 /** Measures that are of the air side where they have a place. */
 export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure rise|pump-up');
+
+/** Work on the coach as a whole. */
+export const ofCoach: ReadonlySet<(typeof works)[number]> = list(
+  'road tested|overnight tested|levelled|washed|weighed|checked|declined|repaired|pumped up|soaped|adjusted|set|inflated|vented|reset',
+);

@@ -85,11 +85,15 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'outlet closed|tank outlet closed|tank outlet shut|tank isolated|outlet cock closed|cock closed at the tank|tank valved off|outlet plugged|tank outlet plugged|outlet shut|tank outlet off|outlet of the tank closed|plugged the tank outlet|closed the tank outlet|tank cock closed|tank shut off|tank plugged',
+    'tank valve closed|closed the tank valve|shutoff closed|closed the shutoff|shutoff after the tank closed|closed the shutoff after the tank|tank shutoff closed|closed the tank cock|shut the tank cock|outlet closed|tank outlet closed|tank outlet shut|tank isolated|outlet cock closed|cock closed at the tank|tank valved off|outlet plugged|tank outlet plugged|outlet shut|tank outlet off|outlet of the tank closed|plugged the tank outlet|closed the tank outlet|tank cock closed|tank shut off|tank plugged',
     'tank outlet closed',
     true,
   ],
-  ['outlet open|tank outlet open|tank outlet opened|opened the tank outlet', 'tank outlet closed', false],
+  [
+    'tank valve open|opened the tank valve|opened the tank cock|tank cock open|opened the shutoff|outlet open|tank outlet open|tank outlet opened|opened the tank outlet',
+    'tank outlet closed',
+    false,
+  ],
   [
     'on jacks|on a bottle jack|on the bottle jack|on bottle jack|on a floor jack|on the floor jack|on a trolley jack|on the trolley jack|on a hydraulic jack|on one jack|on a jack|on the jack|jacks down|jacked up|up on jacks|on jack|levelling jacks down|leveling jacks down|jacks are down|still on the jacks|on the jacks|on the levelling jacks|with jacks down|jack up',
     'on jacks',
@@ -127,7 +131,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'flat bay|level bay|on a flat bay|on a level bay|yard is level|bay is level|floor is flat|level floor|floor level|floor is level|on level ground|flat floor|level ground|flat ground|on a level floor|on flat ground|floor checked level|level concrete|on the flat|ground is level|on the level',
+    'to the flat|onto the flat|to flat ground|to level ground|onto level ground|to a flat spot|onto flat concrete|flat bay|level bay|on a flat bay|on a level bay|yard is level|bay is level|floor is flat|level floor|floor level|floor is level|on level ground|flat floor|level ground|flat ground|on a level floor|on flat ground|floor checked level|level concrete|on the flat|ground is level|on the level',
     'floor level',
     true,
   ],
