@@ -25,3 +25,11 @@ export const letOut = (facts: Fact[]): void => {
     };
   });
 };
+
+/** "200 ml drained, milky": how much water is said, so that there is water says nothing more. */
+export const measuredOut = (facts: Fact[]): void => {
+  if (!facts.some((f) => f.is === 'reading' && f.what.v === 'water drained' && f.amount.v.si > 0)) return;
+  const bare = (f: Fact): boolean =>
+    f.is === 'sign' && f.there && f.what.v === 'water' && /^(?:tank|drain)?$/.test(f.where.v) && !f.when;
+  facts.splice(0, facts.length, ...facts.filter((f) => !bare(f)));
+};

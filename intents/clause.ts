@@ -1,7 +1,7 @@
 /** Walks a note clause by clause, left to right, and hands each word to the small reader it belongs to. */
 import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import { letOut, sameLine } from './afterwards.ts';
+import { letOut, measuredOut, sameLine } from './afterwards.ts';
 import { takeMeasure } from './clause-measure.ts';
 import { readPlaceOnly } from './clause-place.ts';
 import { hearVoice, shareOften } from './clause-voice.ts';
@@ -170,5 +170,6 @@ export const readClauses = (all: readonly Settled[], text: string, context: Cont
   });
   sameLine(w.facts);
   letOut(w.facts);
+  measuredOut(w.facts);
   return { facts: fitting(w, all), ambiguous: w.ambiguous, used: w.used };
 };

@@ -68,6 +68,14 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     measure = w.lastMeasure;
   const fell = readSpell(w, c, n, index, hit, { measure, unit, dim });
   if (fell !== null) return fell;
+  // "drop on the feed cable 0.4 V and on the ground 0.1": lost there, too
+  if (
+    !measure &&
+    dim === 'voltage' &&
+    w.lastMeasure === 'voltage drop' &&
+    /^(?:ground|feed cable)$/.test(hit?.item.p.part ?? '')
+  )
+    measure = 'voltage drop';
   measure ??= byDimension[dim!] ?? 'count';
   if (measure === 'height' && dim !== 'length') measure = byDimension[dim!] ?? 'count';
   use(w, m);

@@ -245,6 +245,11 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if ((name === 'pulls' || name === 'wanders') && loc && !loc.p.part) loc = assumed({ part: 'coach' });
   // what leaks oil at a corner is its shock
   if (name === 'leaks oil' && loc && !loc.p.part && loc.p.side) loc = { ...loc, p: { ...loc.p, part: 'shock' } };
+  // "bangs from the rear and it bounces": the coach does
+  if (name === 'bounces' && loc?.from === 'carried' && !loc.p.part && !loc.p.side) loc = assumed({ part: 'coach' });
+  // "road tested, ok"
+  if (name === 'ok' && loc?.from !== 'said' && w.facts.at(-1)?.is === 'work' && w.lastWork === 'road tested')
+    loc = assumed({ part: 'coach' });
   if (['level', 'sags', 'bounces'].includes(name) && loc && !loc.p.part && !loc.p.side && !loc.p.end)
     loc = assumed({ part: 'coach' });
   if (name === 'drops' && c.often?.v === 'standing' && loc && (loc.p.part === 'coach' || !loc.p.part)) name = 'sags';

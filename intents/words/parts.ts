@@ -15,7 +15,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'supply line':
     'supply line|supply|supply hose|supply pipe|feed line|air supply|main line|supply tube|supply tubing|tank line|line from tank|line off the tank|inlet line|supply fitting',
   'height valve':
-    'valve of height|height valve|hv|hvs|height value|hight value|leveling value|levelling value|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
+    'hght valve|hght vlv|hgt valve|hgt vlv|valve of height|height valve|hv|hvs|height value|hight value|leveling value|levelling value|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
   'valve cover': 'valve cover|at the cover|the cover|cover gasket|valve gasket|valve body gasket|height valve cover',
   'inlet seat': 'inlet seat|intake seat|supply seat|feed seat',
   'inlet check': 'inlet check|inlet check valve|inlet chk|check in the valve|inlet nrv|height valve check',
@@ -56,7 +56,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   'discharge line':
     'discharge line|discharge hose|discharge|outlet line|outlet hose|braided hose|pump outlet|pump line|comp line|discharge pipe|compressor line|delivery side of the pump|pump discharge|comp hose|outlet pipe',
   'check valve': 'check valve|one way valve|nrv|non return|non return valve|chk valve|check vlv|chk vlv',
-  reeds: 'reed|reed valve|reed plate',
+  reeds: 'the reads|reed|reed valve|reed plate',
   rings: 'ring|piston ring|pump rings',
   'pressure switch':
     'pressure switch|press switch|pres switch|press sw|pressure sw|pres sw|psw|p switch|pressur switch|switch|sw|governor|points|contacts|cut off switch|switch contacts|pressure swich|s/w|air switch|pump switch|comp switch',

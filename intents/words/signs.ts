@@ -9,7 +9,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   leaks:
     'blows back|blowing back|flows back|passes back|lets it back|leaks back|bleeds back|comes back through|air comes back|air comes back thru|leaks|leaking|air come out|air comes out|air go out|air goes out|come out air|leakin|leakg|leak|laek|leaaking|weeping|weeps|loosing air|pissing|passing|bleeding|seeping|seeps|leaky|leeking|leek|leaked|weep|blowing by|bleeds|leaking air|air leaking|air coming out|letting by|leak off|lets air out|air escaping|loses air|blowing air|air leak|leeches air|blowing',
   puffs: 'puffs|puffing|puff|puffs every|spits',
-  exhausts: 'exhausts|exhausting|blows off|venting constantly|blows from|dumps air',
+  exhausts:
+    'exhaust air|is exhaust air|exhausts air|exhausting air|exhausts|exhausting|blows off|venting constantly|blows from|dumps air',
   low: 'down on the ground|down on the deck|down on the floor|flat on the ground|flat on the deck|low|lo|down|hangs low|too low|way down|sits low|riding low|sunk|sunken|squat|squatting|lower|saggy|is down|went down|dropped|sitting down|lower than the other|sat down|lowered|collapsed',
   high: 'high|too high|riding high|sits high|hi|higher|nose up|up too high|jacked up high',
   leans:
@@ -34,7 +35,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'runs constantly':
     'pump work all time|pump work all the time|pump works all the time|pump work always|runs constantly|runs all night|on all night|runs day and night|runs all morning|always working|working always|working all the time|work all time|always work|always pumping|pumps all the time|runs all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|runs a lot|constant running|runs forever|keeps running|always run|always runs|runs the whole time|goes all the time|running flat out|continuous running|is running all day|works all the time|run all time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
-    'coming on every|keeps coming on every|keep coming on every|kicks on every|comes on every few minutes|comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
+    'come on and go off again every|come on and go off every|comes on and goes off again|come on and go off|comes on and off again|coming on every|keeps coming on every|keep coming on every|kicks on every|comes on every few minutes|comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
   clicks: 'clicks|clicking|click|just clicks|clunks once|clicks only|clicked',
   hums: 'hums|humming|hum|buzzes|buzzing|groans',
   stalls: 'stalls|stalling|stalls against head|grunts|stalled|struggles|stall',

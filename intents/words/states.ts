@@ -40,7 +40,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ],
   ['power on|power back on|breaker on|power restored|breaker back on|breaker back in', 'pump power cut', false],
   [
-    'panel auto|panel in auto|panel on auto|panel in travel|travel position|in auto|set to auto|on auto|panel at auto|panel to auto|auto both|both auto|panel travel|auto mode|panel in automatic|panel on automatic|panel automatic|panel set to auto|panel back to auto|panel back in auto',
+    'in automatic|its in automatic|panel auto|panel in auto|panel on auto|panel in travel|travel position|in auto|set to auto|on auto|panel at auto|panel to auto|auto both|both auto|panel travel|auto mode|panel in automatic|panel on automatic|panel automatic|panel set to auto|panel back to auto|panel back in auto',
     'panel auto',
     true,
   ],
@@ -179,7 +179,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ],
   ['head vented|head is at zero|head pressure off|discharge line vented|head bled', 'head vented', true],
   [
-    'nobody is anywhere near it|nobody anywhere near it|nobody near it|standing clear|everybody clear|all clear|stood clear|nobody under|nobody underneath|no one under|clear of it|people clear|everyone clear|nobody near|keeping clear|stand clear|everyone is clear|everybody is clear|no one underneath|all stood clear|im clear|nobody under it',
+    'people is all away|people are all away|everyone is away|everybody away|people away|all people away|nobody is anywhere near it|nobody anywhere near it|nobody near it|standing clear|everybody clear|all clear|stood clear|nobody under|nobody underneath|no one under|clear of it|people clear|everyone clear|nobody near|keeping clear|stand clear|everyone is clear|everybody is clear|no one underneath|all stood clear|im clear|nobody under it',
     'people clear',
     true,
   ],
