@@ -27,6 +27,8 @@ export const chooseUnit = (
   place: PlaceParts | null,
 ): Choice | null => {
   const ctx = w.context;
+  // "fuel half tank": how full, of no gauge
+  if (measure === null && place?.part === 'tank' && /^(?:half|quarter|third)$/i.test(n.text)) return null;
   const lastPressure = w.lastMeasure === 'pressure' && w.lastUnit !== null && dimensionOf(w.lastUnit) === 'pressure';
   const subject = w.subject?.p;
   const inNote = w.lastReading !== null;

@@ -12,6 +12,7 @@ import { readDoubt, readNone } from './read-denial.ts';
 import { fits } from './fits.ts';
 import { find } from './near.ts';
 import { push } from './push.ts';
+import { readLegDrop } from './leg-drop.ts';
 import { readFuse } from './read-fuse.ts';
 import { readNumber } from './read-number.ts';
 import { readSign } from './read-sign.ts';
@@ -106,6 +107,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
   for (const i of c.places) w.lastEnd = (c.items[i] as PlaceItem).p.end ?? w.lastEnd;
   readFuse(w, c);
   if (readSpec(w, c)) return;
+  if (readLegDrop(w, c)) return;
   if (readPlaceOnly(w, c, before, after)) return;
   let i = 0;
   const hedges = c.items.flatMap((it, j) => (it.k === 'hedge' ? [j] : []));

@@ -5,6 +5,7 @@ import {
   around,
   blows,
   drives,
+  levels,
   ofAir,
   ofCoach,
   ofPressure,
@@ -16,6 +17,7 @@ import {
   pressured,
   running,
   stands,
+  warmed,
   wired,
 } from './words/fits.ts';
 
@@ -23,8 +25,10 @@ import {
 const mostCarried = 690_000;
 
 /** True, false, or the part it must be of instead. */
-export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
+export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   const part = takePlace(f.where.v)?.part;
+  if (f.is === 'work' && f.what.v === 'soaped')
+    return part === undefined || !(wired.has(part) || around.has(part) || running.has(part) || part === 'wheel');
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;
@@ -35,11 +39,14 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' => {
     // no bellows carries as much as a tank holds
     if (f.what.v === 'pressure' && part === 'bellows' && f.where.from !== 'said' && f.amount.v.si > mostCarried)
       return 'tank';
+    if (f.what.v === 'temperature') return warmed.has(part);
     if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
     return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
   }
   if (f.is !== 'sign') return true;
   const sign = f.what.v;
+  if (sign === 'gauges agree' || sign === 'gauges disagree') return part === 'gauge' ? true : 'gauge';
+  if (sign === 'level') return levels.has(part);
   if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';
   if (ofAir.has(sign)) return !wired.has(part) && !around.has(part) && !running.has(part);
   if (ofStance.has(sign))

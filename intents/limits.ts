@@ -25,6 +25,8 @@ const plausible: Readonly<Partial<Record<Measure, readonly [low: number, high: n
   humidity: [0, 1],
   altitude: [-500, 6000],
   barometer: [50_000, 110_000],
+  // as much as the largest tanks of a coach hold
+  'water drained': [0, 0.08],
   toe: [-3 * inch, 3 * inch],
   camber: [-8 * deg, 8 * deg],
   'standing time': [0, 366 * 86_400],

@@ -8,6 +8,9 @@ import { sideable } from './sideable.ts';
 import { locOf } from './loc.ts';
 import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
+/** What one thing has, wherever it sits. */
+const apart: ReadonlySet<string> = new Set(['broken', 'bent', 'worn', 'cracked', 'stuck', 'loose', 'missing']);
+
 export type Hit = { item: PlaceItem; index: number; after: boolean };
 /** Parts that a number alone can be a reading of. */
 const measurable: ReadonlySet<string> = new Set([
@@ -73,6 +76,18 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   if (next && before !== undefined) {
     const item = c.items[next.index] as PlaceItem;
     const prior = c.items[before] as PlaceItem;
+    // "reeds broken in the head", "link bent at the arm": the first has it, the other tells where it is
+    const what = c.items[i]!;
+    if (
+      next.prep &&
+      !after &&
+      c.items.slice(before + 1, i).every(skippable) &&
+      prior.p.part !== undefined &&
+      item.p.part !== undefined &&
+      what.k === 'sign' &&
+      apart.has(what.v)
+    )
+      return { item: prior, index: before, after: false };
     const owned = isContent(c.items[nextReal(c, next.index)]);
     const sideOnly = !item.p.part && !prior.p.side && !prior.p.end && prior.p.part !== undefined;
     const partOnly =

@@ -55,6 +55,9 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     use(w, n);
     return index + 1;
   }
+  // "fuse is a 30": its size
+  if (bare && n.value >= 2 && /^(?:fuse|breaker)$/.test(hit?.item.p.part ?? '') && n.value !== 12 && n.value !== 24)
+    return index + 1;
   // "two wedges": so many of something nobody knows
   if (bare && after?.k === 'unknown' && /^[a-z]{3,}s$/.test(after.low)) return index + 1;
   if (unit === 'A' && isRating(w, n, before, after, hit)) {

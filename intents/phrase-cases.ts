@@ -89,6 +89,12 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "warning buzzer went off at 4.5 bar": not the pump
   if (/ (?:on|off)$/.test(item.phrase) && /^(?:buzzer|alarm|lamp|light|lights|telltale)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "front leaf spring cracked": no air spring
+  if (
+    /^springs?$/.test(item.phrase) &&
+    /^(?:leaf|coil|gas|door|return|brake|steel|torsion)$/.test(phraseAt(items, i - 1))
+  )
+    return [{ k: 'unknown', low: item.phrase, span: item.span }];
   // "bang on 700": how nearly
   if (/^(?:bang|spot|dead) on$/.test(item.phrase) && items[i + 1]?.k === 'num') return [{ k: 'filler', ...base }];
   // "key in the driver's pocket": not in the switch

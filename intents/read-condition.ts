@@ -74,7 +74,9 @@ export const readCondition = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
-  const neg = denied(c, index);
+  const said0 = denied(c, index);
+  // "nothing at the motor with the key on": the key is on
+  const neg = said0 && /^(?:nothing|none|nil|nowt|nada)$/.test(phraseOf(said0)) ? null : said0;
   // "found n/s link disconnected": seen, not done
   if (
     item.v === 'link connected' &&

@@ -32,7 +32,7 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   }
   // "no volts at the switch": nothing on the meter
   if (
-    /^(?:no|zero|without)$/.test(phrase) &&
+    /^(?:no|zero|without|nothing)$/.test(phrase) &&
     dead &&
     (dead.k === 'measure'
       ? dead.v === 'voltage'
@@ -55,6 +55,24 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
       item,
     );
     use(w, dead);
+    return;
+  }
+  // "nothing at the motor": no volts there
+  const dead0 = ['motor', 'relay output', 'switch output', 'switch input', 'relay coil', 'key switch'];
+  if (
+    phrase === 'nothing' &&
+    dead?.k === 'place' &&
+    dead0.includes(dead.p.part ?? '') &&
+    w.lastSign === null &&
+    !c.items.some((it) => it.k === 'num' || it.k === 'sign')
+  ) {
+    const zero = { v: { si: 0, pm: 0.5, unit: 'V' as const, text: '0' }, from: 'assumed' as const, spans: [item.span] };
+    push(
+      w,
+      { is: 'reading', what: { v: 'voltage', from: 'assumed', spans: [item.span] }, amount: zero },
+      locOf(w, dead),
+      item,
+    );
     return;
   }
   // "the right one not": what was seen on the other side, denied here

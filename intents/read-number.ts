@@ -96,7 +96,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     return index + 1;
   }
   // "RR tag tyre 95, rest 110": of all the others, which no fact holds
-  if (n.unit === null && (lead?.k === 'unknown' ? lead.low : before) === 'rest') {
+  if (n.unit === null && /^(?:rest|others)$/.test(lead?.k === 'unknown' ? lead.low : before)) {
     unreadable(w, n);
     return index + 1;
   }

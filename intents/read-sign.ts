@@ -35,6 +35,11 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   if (item.v === 'pulls' && /^pulls?$/.test(item.phrase) && c.items[nextReal(c, index)]?.k === 'num') return index + 1;
+  // "a steady stream of bubbles": how they come
+  if (item.v === 'holds' && item.phrase === 'steady' && ['unknown', 'sign'].includes(c.items[index + 1]?.k ?? '')) {
+    use(w, item);
+    return index + 1;
+  }
   // "the problem stayed on the left": no coach that holds
   const thing = c.items[index - 1];
   if (

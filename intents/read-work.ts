@@ -40,7 +40,12 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
     if (source?.k === 'place' && source.p.part !== undefined) return locOf(w, source);
   }
   const near = placeAt(c, index, true);
-  if (near?.after) return find(w, c, index, true);
+  // "aired it up off the shop line": by what, not what
+  const source =
+    near?.after === true &&
+    c.items.slice(index + 1, near.index).some((it) => /^(?:off|from|with|using|by)$/.test(phraseOf(it))) &&
+    ['pumped up', 'inflated', 'cleaned', 'tapped'].includes((c.items[index] as WorkItem).v);
+  if (near?.after && !source) return find(w, c, index, true);
   const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);
   if (before !== undefined) return locOf(w, c.items[before] as PlaceItem);
   return null;

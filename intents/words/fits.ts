@@ -53,3 +53,9 @@ export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure ris
 export const ofCoach: ReadonlySet<(typeof works)[number]> = list(
   'road tested|overnight tested|levelled|washed|weighed|checked|declined|repaired|pumped up|soaped|adjusted|set|inflated|vented|reset',
 );
+/** What can stand level. */
+export const levels = list<PartName>('coach|floor|axle|bellows|frame|panel|tyre');
+/** Whose temperature is taken. */
+export const warmed = list<PartName>(
+  'ambient|tyre|wheel|wheel bearing|pump|pump head|motor|tank|discharge line|relay|battery|dryer|coach|shock|feed cable|fuse|pressure switch|unloader|discharge check|check valve|line|height valve|drain|bellows',
+);

@@ -1,0 +1,45 @@
+/** Volts lost between two points of the circuit: "drop from battery to motor 1.3", "lost .4 from switch out to motor". */
+import { dimension, type Amounting } from './amount-item.ts';
+import { changeOf } from './changes.ts';
+import { voltParts } from './dims.ts';
+import { push } from './push.ts';
+import type { PlaceItem } from './settled.ts';
+import type { Part } from './shapes.ts';
+import { amountOf, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
+
+/** More than a circuit of the pump can lose in one leg, volts. */
+const most = 8;
+
+/** The leg between two points: across a part where both are its terminals, else the wire between. */
+const legOf = (ends: readonly PlaceItem[]): Part => {
+  const parts = ends.map((e) => e.p.part ?? '');
+  if (parts.includes('ground')) return 'ground';
+  if (parts.every((p) => /switch (?:input|output)|pressure switch/.test(p))) return 'pressure switch';
+  if (parts.every((p) => p.startsWith('relay'))) return 'relay';
+  return 'feed cable';
+};
+
+/** Reads such a clause; false when it is none. */
+export const readLegDrop = (w: Walk, c: Clause): boolean => {
+  const ends = c.places
+    .map((i) => c.items[i] as PlaceItem)
+    .filter((it) => voltParts.has(it.p.part ?? '') || it.p.part === 'pressure switch');
+  const numbers = c.items.filter((it): it is Amounting => it.k === 'num');
+  const [n] = numbers;
+  const word = c.items.find(
+    (it) => changeOf(it) === 'fall' || /^(?:drop|drops|lost|loss|losing|loses|voltage drop)$/.test(phraseOf(it)),
+  );
+  if (ends.length !== 2 || c.places.length !== 2 || numbers.length !== 1 || !n || !word) return false;
+  if ((n.unit !== null && dimension(n) !== 'voltage') || !(n.value < most)) return false;
+  if (!c.items.some((it) => /^(?:from|between|to)$/.test(phraseOf(it)))) return false;
+  const loc: Loc = { p: { part: legOf(ends) }, from: 'assumed', spans: ends.map((e) => e.span) };
+  push(
+    w,
+    { is: 'reading', what: said('voltage drop', word), amount: said(amountOf(n, n.unit ?? 'V', true), n) },
+    loc,
+    n,
+  );
+  use(w, word, ...ends);
+  w.subject = loc;
+  return true;
+};
