@@ -37,6 +37,9 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
     !/\d/.test(low)
   )
     return { kind: 'meaning', topic: yesNo.groups!['topic']!.trim(), span, words: sentence.text };
+  // "hisses 2 seconds, normal?"
+  if (/^(?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.test(sentence.low.trim()))
+    return { kind: 'meaning', topic: '', span, words: sentence.text };
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
     // "0.3 bar in 10 mins too much?"

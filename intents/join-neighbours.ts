@@ -181,11 +181,33 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
   out.push(item);
 };
 
+/** "bottom bolt on the left bag missing": the bolt, whose place was only told. */
+const heldBy = (items: readonly Settled[]): Settled[] => {
+  const out: Settled[] = [];
+  items.forEach((item, i) => {
+    const at = out.findLastIndex((o) => o.k !== 'filler' && o.k !== 'prep');
+    const bolt = out[at];
+    if (
+      item.k === 'place' &&
+      item.p.part !== undefined &&
+      item.p.part !== 'bolt' &&
+      bolt?.k === 'place' &&
+      bolt.p.part === 'bolt' &&
+      out.slice(at + 1).some((o) => o.k === 'prep' && /^(?:on|of|at|in)$/.test(o.phrase)) &&
+      items[i + 1]?.k === 'sign'
+    ) {
+      out.length = at + 1;
+      out[at] = { ...bolt, spans: [...bolt.spans, item.span], span: [bolt.span[0], item.span[1]] };
+    } else out.push(item);
+  });
+  return out;
+};
+
 export const joinNeighbours = (raw: readonly Settled[]): Settled[] => {
   const out: Settled[] = [];
   for (const item of raw)
     if (item.k === 'wheel') addWheel(out, item);
     else if (item.k === 'place') addPlace(out, item, raw);
     else out.push(item);
-  return out;
+  return heldBy(out);
 };

@@ -80,14 +80,17 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
     const what = c.items[i]!;
     if (
       next.prep &&
-      !after &&
       c.items.slice(before + 1, i).every(skippable) &&
       prior.p.part !== undefined &&
       item.p.part !== undefined &&
       what.k === 'sign' &&
       apart.has(what.v)
     )
-      return { item: prior, index: before, after: false };
+      return {
+        item: { ...prior, p: item.p.side && !prior.p.side ? { ...prior.p, side: item.p.side } : prior.p },
+        index: before,
+        after: false,
+      };
     const owned = isContent(c.items[nextReal(c, next.index)]);
     const sideOnly = !item.p.part && !prior.p.side && !prior.p.end && prior.p.part !== undefined;
     const partOnly =

@@ -89,6 +89,17 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "warning buzzer went off at 4.5 bar": not the pump
   if (/ (?:on|off)$/.test(item.phrase) && /^(?:buzzer|alarm|lamp|light|lights|telltale)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "the problem followed the valve": where it is, not that the valve is it
+  if (
+    /^(?:the )?(?:problem|culprit)$/.test(item.phrase) &&
+    /^(?:followed|follows|moved|moves|stayed|stays|went|goes|is|remains|came|comes|persists|returned)$/.test(
+      phraseAt(items, i + 1),
+    )
+  )
+    return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "rr 14 1/4, sheet 13 3/4": what it should be
+  if (/^(?:sheet|book|manual|plate)$/.test(item.phrase) && (items[i + 1]?.k === 'num' || text[item.span[1]] === ':'))
+    return [{ k: 'spec', ...base }];
   // "front leaf spring cracked": no air spring
   if (
     /^springs?$/.test(item.phrase) &&

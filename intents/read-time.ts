@@ -222,7 +222,8 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     const way =
       led !== undefined
         ? led
-        : word === 'on' || word === 'off'
+        : (word === 'on' || word === 'off') &&
+            !(items[index + 2]?.k === 'num' && /(?:^| )(?:runs?|ran|on)$/.test(before))
           ? word
           : /^(?:rests?|rested|resting|idle|idles|quiet|waits)$/.test(before) &&
               ['run time', 'on time'].includes(w.lastMeasure ?? '')

@@ -26,6 +26,8 @@ export const splitTails = (sentences: Sentence[]): Sentence[] =>
     if (/^[a-z][a-z -]{2,24}, ?what (?:is |does |s )?(?:it|this|that)\b/.test(low)) return [s];
     const m = tail.exec(low);
     let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
+    const bare = /, (?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.exec(low);
+    if (cut <= 0 && bare) cut = bare.index + 2;
     if (cut <= 0 && /\?$/.test(s.text)) {
       const comma = low.lastIndexOf(', ');
       if (comma > 0 && starts.test(low.slice(comma + 2))) cut = comma + 2;

@@ -60,7 +60,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'arm neutral|arm at neutral|arm in neutral|arms pinned|arm pinned|arms neutral|pinned neutral|arm centred|arm centered|arms pinned neutral|pinned at neutral|arm at centre|lever neutral|lever at neutral|arms at neutral|arm pinned neutral|arm pinned at neutral|lever in neutral|arm level|valve neutral|at neutral|lever pinned',
+    'arm dead center|arm dead centre|arm at dead center|arm at dead centre|lever dead center|arm neutral|arm at neutral|arm in neutral|arms pinned|arm pinned|arms neutral|pinned neutral|arm centred|arm centered|arms pinned neutral|pinned at neutral|arm at centre|lever neutral|lever at neutral|arms at neutral|arm pinned neutral|arm pinned at neutral|lever in neutral|arm level|valve neutral|at neutral|lever pinned',
     'arm neutral',
     true,
   ],
@@ -163,7 +163,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
+    'dumped all air|dumped all the air|all air dumped|all the air dumped|let all the air out|let all air out|aired it all out|dumped everything|air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
     'air vented',
     true,
   ],
