@@ -132,6 +132,9 @@ export const chooseUnit = (
       if (!place.end || bellowsBefore) return { measure: 'pressure', unit: u, from: 'carried' };
     }
     if (heightLike(n, ctx)) return { measure: 'height', unit: heightUnit(n, ctx), from: 'assumed' };
+    // "lr -1/2 rr +1/8": against where it should be
+    if (n.signed && place.end && Math.abs(n.value) < (ctx.lengthUnit === 'mm' ? 60 : 4))
+      return { measure: 'height off', unit: heightUnit(n, ctx), from: 'assumed' };
     // "LR 13 1/4 RR 14" on a coach in millimetres: the same tape
     if (
       inNote &&

@@ -1,4 +1,5 @@
 /** A clause that is a place and nothing else: a list goes on, what was said is placed, or what follows is of it. */
+import { guesses } from './read-denial.ts';
 import { locOf } from './loc.ts';
 import { tidy } from './merge-places.ts';
 import { isContent } from './near.ts';
@@ -28,7 +29,7 @@ const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly C
 /** True when the clause was such a one. */
 export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
   const placeOnly =
-    c.places.length > 0 && !c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'hedge' || it.k === 'day');
+    c.places.length > 0 && !c.items.some((it) => isContent(it) || it.k === 'neg' || guesses(it) || it.k === 'day');
   if (!placeOnly) return false;
   const item = c.items[c.places[0]!] as PlaceItem;
   const same = c.items.some(

@@ -55,6 +55,13 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     use(w, n);
     return index + 1;
   }
+  // "5 psi above cut-in": against something else, no reading
+  if (
+    /^ (?:above|below|over|under|past|shy of|short of|off) (?:the )?(?:cut|limit|spec|max|min|bottom|top of|normal|what)/i.test(
+      w.text.slice(n.span[1], n.span[1] + 26),
+    )
+  )
+    return index + 1;
   // "fuse is a 30": its size
   if (bare && n.value >= 2 && /^(?:fuse|breaker)$/.test(hit?.item.p.part ?? '') && n.value !== 12 && n.value !== 24)
     return index + 1;

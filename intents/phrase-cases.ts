@@ -89,6 +89,9 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "warning buzzer went off at 4.5 bar": not the pump
   if (/ (?:on|off)$/.test(item.phrase) && /^(?:buzzer|alarm|lamp|light|lights|telltale)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "both exhausts quiet": the ports
+  if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))
+    return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
   // "the problem followed the valve": where it is, not that the valve is it
   if (
     /^(?:the )?(?:problem|culprit)$/.test(item.phrase) &&

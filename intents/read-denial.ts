@@ -2,7 +2,7 @@
 import { isContent, nextReal } from './near.ts';
 import { makePlace, type PlaceParts } from './place.ts';
 import { tidy } from './merge-places.ts';
-import { type PlaceItem } from './settled.ts';
+import { type PlaceItem, type Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { ofTheOther } from './sign-place.ts';
@@ -159,9 +159,14 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   w.subject = loc;
 };
 
+/** "maybe", "boss thinks": what follows is thought, not seen. */
+export const guesses = (it: Settled): boolean =>
+  it.k === 'hedge' ||
+  (it.k === 'told' && /\b(?:thinks?|reckons?|suspects?|blames?|figures?|guess(?:es)?|believes?)$/.test(it.phrase));
+
 /** "think its the left valve": a part that is doubted and nothing more is said of. */
 export const readDoubt = (w: Walk, c: Clause): void => {
-  const hedge = c.items.find((it) => it.k === 'hedge');
+  const hedge = c.items.find(guesses);
   if (!hedge || c.items.some((it) => isContent(it) || it.k === 'neg' || it.k === 'spec')) return;
   const at = c.places.find((i) => (c.items[i] as PlaceItem).p.part !== undefined);
   if (at === undefined) return;

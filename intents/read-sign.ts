@@ -18,17 +18,46 @@ import { share } from './share.ts';
 import { ofAir } from './words/fits.ts';
 import { opposites, pumpSigns } from './words/signs.ts';
 
+/** Where quiet says that nothing runs. */
+const pumpSide: ReadonlySet<string> = new Set([
+  'coach',
+  'pump',
+  'motor',
+  'relay',
+  'shock',
+  'axle',
+  'wheel',
+  'wheel bearing',
+]);
+
 /** Reads the sign at `index`; the index after what it took. */
 export const readSign = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as SignItem;
   if (w.used.has(item)) return index + 1;
-  const isDry = item.v === 'bubbles' && /\bdry$/.test(item.phrase);
+  const quiet = item.v === 'hiss' && /quiet|silent/.test(item.phrase);
+  const isDry = quiet || (item.v === 'bubbles' && /\bdry$/.test(item.phrase));
+  // "both exhausts quiet": only where air is listened for
+  if (quiet && !c.places.some((i) => !pumpSide.has((c.items[i] as PlaceItem).p.part ?? 'coach'))) return index + 1;
   // "ramp is dry": of nothing that is soaped or drained
   const wetted = (p?: string): boolean => p !== undefined && !['floor', 'coach', 'ambient', 'water tank'].includes(p);
-  if (isDry && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && w.lastWork !== 'soaped')
+  if (isDry && !quiet && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && w.lastWork !== 'soaped')
     return index + 1;
   const refused = denied(c, index);
   let neg = isDry ? (refused ? null : item) : refused;
+  // "the drain stopped leaking", "quit hissing": no more
+  const ceased = c.items[index - 1];
+  if (
+    !neg &&
+    ceased &&
+    fleeting.includes(item.v) &&
+    /ing$/.test(item.phrase) &&
+    /^(?:stopped|quit|quits|ceased|done|finished|no longer|not anymore)$/.test(
+      ceased.k === 'unknown' ? ceased.low : phraseOf(ceased),
+    )
+  ) {
+    use(w, ceased);
+    neg = ceased;
+  }
   const at: SignAt = { w, c, index, item, neg };
   if (holdTest(at)) {
     use(w, item);

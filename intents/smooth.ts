@@ -88,6 +88,7 @@ const besideSeconds = (tokens: readonly Token[], i: number): boolean => {
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {
   const out: Token[] = [];
+  const bags = tokens.some((t) => t.low === 'rb') && tokens.some((t) => t.low === 'lb');
   for (let i = 0; i < tokens.length; i += 1) {
     const t = tokens[i]!;
     const next = tokens[i + 1];
@@ -102,6 +103,9 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       tokens[i + 2]?.kind === 'word'
     ) {
       out.push({ ...t, kind: 'word', low: 'one' });
+    } else if (bags && (t.low === 'lb' || t.low === 'rb') && t.kind === 'word') {
+      // "TK 98 LB 52 RB 60": the two bags, where both are written so
+      out.push({ ...t, low: t.low === 'lb' ? 'leftbag' : 'rightbag' });
     } else if (t.low === 'b' && next?.low === '4' && tokens[i + 2]?.kind === 'space') {
       out.push({ ...t, to: next.to, low: 'before' });
       i += 1;

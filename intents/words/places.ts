@@ -39,6 +39,8 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt|write front',
     { side: 'right', end: 'front' },
   ],
+  ['leftbag', { side: 'left', part: 'bellows' }],
+  ['rightbag', { side: 'right', part: 'bellows' }],
   ...(['left', 'right'] as const).map((side): readonly [string, PlaceParts] => [
     `line from the ${side} height valve to the panel|line from the ${side} valve to the panel|line from ${side} valve to panel|line between the ${side} height valve and the panel|line between the ${side} valve and the panel`,
     { side, part: 'valve to panel line' },

@@ -5,7 +5,7 @@ type SignName = (typeof signs)[number];
 export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   bubbles:
     'dry|bone dry|all dry|stayed dry|stays dry|bubbles|bubbling|bubble|soap bubbles|suds|lather|fizz|fizzing|foam|foaming|froth|frothing|bubling|blowing bubbles|bubbels|bubbled|bubels|fizzes',
-  hiss: 'hiss|hissing|hisses|whoosh|sizzle|audible|pssst|hissin|hising|can hear air|hear air|air sound|sound of air|hear air sound|hear sound of air|air noise|hear a his|a his|hear leak|hear it leaking|hear air leaking|whistling|hear a hiss',
+  hiss: 'quiet|all quiet|dead quiet|silent now|quiet now|hiss|hissing|hisses|whoosh|sizzle|audible|pssst|hissin|hising|can hear air|hear air|air sound|sound of air|hear air sound|hear sound of air|air noise|hear a his|a his|hear leak|hear it leaking|hear air leaking|whistling|hear a hiss',
   leaks:
     'blows back|blowing back|flows back|passes back|lets it back|leaks back|bleeds back|comes back through|air comes back|air comes back thru|leaks|leaking|air come out|air comes out|air go out|air goes out|come out air|leakin|leakg|leak|laek|leaaking|weeping|weeps|loosing air|pissing|passing|bleeding|seeping|seeps|leaky|leeking|leek|leaked|weep|blowing by|bleeds|leaking air|air leaking|air coming out|letting by|leak off|lets air out|air escaping|loses air|blowing air|air leak|leeches air|blowing',
   puffs: 'puffs|puffing|puff|puffs every|spits',
