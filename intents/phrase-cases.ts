@@ -92,6 +92,9 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "both exhausts quiet": the ports
   if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
+  // "cap the blow off": the valve
+  if (/^blow off$/.test(item.phrase) && /^(?:the|a|its|that|this)$/.test(phraseAt(items, i - 1)))
+    return [{ k: 'place', p: { part: 'relief' }, spans: [item.span], ...base }];
   // "the problem followed the valve": where it is, not that the valve is it
   if (
     /^(?:the )?(?:problem|culprit)$/.test(item.phrase) &&

@@ -58,6 +58,13 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, ceased);
     neg = ceased;
   }
+  // "cap it so it quits hissing": what for
+  if (
+    neg &&
+    neg === ceased &&
+    /\bso (?:that )?(?:it|they|she|he)? ?$/i.test(w.text.slice(0, ceased.span[0]).slice(-12))
+  )
+    return index + 1;
   const at: SignAt = { w, c, index, item, neg };
   if (holdTest(at)) {
     use(w, item);
@@ -69,6 +76,14 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  // "should hold": hoped for, not seen
+  if (
+    item.v === 'holds' &&
+    /\b(?:should|shoulda|ought to|better|hopefully|hope it|hoping it|might|gotta|must)(?: be)? $/i.test(
+      w.text.slice(Math.max(0, item.span[0] - 14), item.span[0]),
+    )
+  )
+    return index + 1;
   // "the problem stayed on the left": no coach that holds
   const thing = c.items[index - 1];
   if (

@@ -28,6 +28,12 @@ export const splitTails = (sentences: Sentence[]): Sentence[] =>
     let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
     const bare = /, (?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.exec(low);
     if (cut <= 0 && bare) cut = bare.index + 2;
+    // "want to swap the bag, how do i get the air out": asked, though nobody typed the mark
+    const late =
+      /, (?=(?:how (?:do|can|should|would|to|long|much|often)|should i|do i|can i|where do|which (?:one|side|way)|what (?:do|should|is the)|is it (?:ok|safe)) )/.exec(
+        low,
+      );
+    if (cut <= 0 && late) cut = late.index + 2;
     if (cut <= 0 && /\?$/.test(s.text)) {
       const comma = low.lastIndexOf(', ');
       if (comma > 0 && starts.test(low.slice(comma + 2))) cut = comma + 2;

@@ -30,7 +30,7 @@ const bag = /\b(?:air ?bags?|bags?|bellows?|air ?springs?)\b/;
 const drive =
   /\b(?:driv(?:e|es|en|ing|in)|drove|limp\w*|trip|off to|to the shop|to the dealer|home|back in service|returned to service|on the road|goes out|went out|sent (?:it|her) out|leave the yard|left the yard|take(?:s|n)? (?:it|her) out|nurse|crawl it|roll(?:in|ing|ed)? (?:it|her)|move[ds]?|moving|pull(?:ing)? (?:her|it) (?:round|around|out|in|over))\b/;
 const notDriven =
-  /\b(?:not|nobody|no one|wont|never|isnt|aint|arent)\b[^.;]{0,12}\b(?:driv\w+|drove|going anywhere|move|moving|moved|leaving)\b|\btow(?:ed|ing|truck)?\b|\blow ?loader\b|\btrailer\b|\bstays? (?:put|parked|here)\b|\bparked up\b|\bafter (?:the |a |his |my )?(?:drive|trip|run)\b/;
+  /\b(?:not|nobody|no one|wont|never|isnt|aint|arent|didnt|havent|hasnt|refused to|refuse to)\b[^.;]{0,12}\b(?:driv\w+|drove|going anywhere|move|moving|moved|leaving)\b|\btow(?:ed|ing|truck)?\b|\blow ?loader\b|\btrailer\b|\bstays? (?:put|parked|here)\b|\bparked up\b|\bafter (?:the |a |his |my )?(?:drive|trip|run)\b/;
 const shopAir =
   /\b(?:shop|workshop|garage|garidge|yard|factory|tire shops?|tyre shops?|truck stop|station|mains?)(?: compressor)? (?:air|hose|line|main|supply|airline)\b|\bair ?(?:line|hose) (?:at|of|from|in) the (?:shop|workshop|garage|yard|station)\b|\bbig (?:workshop |shop )?compressor\b|\bexternal air\b|\b(?:workshop|shop|garage|yard) (?:compressor|main)\b|\b(?:the|a) (?:garage|shop|workshop) (?:air|line|hose)\b/;
 const regulated =
@@ -100,6 +100,15 @@ export const makings: readonly Making[] = [
     within: 60,
   },
   {
+    hazard: 'under unsupported',
+    all: [
+      /\b(?:do|should|must|shall) (?:i|we|you|they) (?:really |even |still )?(?:need|have to|got to|want|use|put|bother)\b/,
+      /\b(?:jack ?stands?|axle stands?|stands)\b/,
+    ],
+    within: 60,
+    unless: /\bwhat (?:size|rating|kind)\b|\bwhere\b/,
+  },
+  {
     hazard: 'open under pressure',
     all: [
       /\b(?:do|must|should|shall) (?:i|we|you) (?:really )?(?:have to |need to |got to )?(?:let (?:the |all |out )*(?:air|pressure|it)(?! sit)|empty|drain|vent|bleed|dump)\b|\b(?:do|must|should) (?:the )?(?:air|tank|pressure) (?:have to |need to )?(?:be |come )/,
@@ -131,7 +140,7 @@ export const makings: readonly Making[] = [
     hazard: 'relief defeated',
     all: [
       /\b(?:relief|safety ?valve|pop[ -]?off(?: valve)?|prv)\b/,
-      /\b(?:plug\w*|plugd|stopper|bung\w*|cap|capped|capping|blank\w*|block\w*|crank\w*|tape|taped|taping|wired? (?:it )?shut|clamp\w*|weld\w*|stiffer|stronger|screw\w* (?:it )?(?:down|in)|tighten\w*|wind\w* (?:it )?(?:down|in)|spring down|higher)\b|\b(?:swap\w*|chang\w*|replac\w*|put)\b[^.;]{0,24}\b(?:1[5-9]\d|2\d\d) ?psi\b/,
+      /\b(?:plug\w*|plugd|stopper|bung\w*|cap|capped|capping|blank\w*|block\w*|crank\w*|tape|taped|taping|wired? (?:it )?shut|clamp\w*|weld\w*|stiffer|stronger|screw\w* (?:it |the |that )?(?:\w+ ?(?:off|valve)? )?(?:down|in)\b|turn\w* (?:it |the |that )?(?:\w+ ?(?:off|valve)? )?(?:down|in)\b|so it (?:stops|quits|wont|doesnt) (?:lift|pop|blow|vent)\w*|tighten\w*|wind\w* (?:it )?(?:down|in)|spring down|higher)\b|\b(?:swap\w*|chang\w*|replac\w*|put)\b[^.;]{0,24}\b(?:1[5-9]\d|2\d\d) ?psi\b/,
     ],
     within: 70,
     unless:
