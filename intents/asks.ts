@@ -40,6 +40,10 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
   // "hisses 2 seconds, normal?"
   if (/^(?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.test(sentence.low.trim()))
     return { kind: 'meaning', topic: '', span, words: sentence.text };
+  // "does soap show a leak that small"
+  const does = /^does (?!not\b|nt\b|nothing\b|anything\b)(?<topic>.+)/.exec(low);
+  if (does && !/\d/.test(low))
+    return { kind: 'meaning', topic: does.groups!['topic']!.trim(), span, words: sentence.text };
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
     // "0.3 bar in 10 mins too much?"

@@ -153,7 +153,10 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     lead
       ? trimmed.slice(lead[0].length)
       : turned
-        ? trimmed.replace(/,.*$/, '').replace(/(\d) an? (?=\d)/, '$1 to ')
+        ? trimmed
+            .replace(/,.*$/, '')
+            .replace(/^change (?:the |that )?/, '')
+            .replace(/(\d) an? (?=\d)/, '$1 to ')
         : trimmed
   )
     .replace(trailMeant, '')

@@ -228,7 +228,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const told = out.facts.flatMap(spansOf);
   // a clause with a place in it that gave nothing was not understood, however it helped to read on
   const dropped = (i: Settled): boolean => {
-    if (i.k !== 'place' || i.p.part === undefined || i.p.part === 'coach') return false;
+    if (i.k === 'place' ? i.p.part === undefined || i.p.part === 'coach' : i.k !== 'num') return false;
     const at = items.indexOf(i);
     const from = items.slice(0, at).findLast((o) => o.k === 'sep')?.span[1] ?? 0;
     const end = items.slice(at).find((o) => o.k === 'sep');
@@ -236,7 +236,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     if (text[to] === ':') return false;
     return (
       !told.some((x) => x[0] < to && x[1] > from) &&
-      !out.facts.some((f) => f.where.v === makePlace(i.p)) &&
+      !(i.k === 'place' && out.facts.some((f) => f.where.v === makePlace(i.p))) &&
       !clauses.some((c) => c.span[0] < to && c.span[1] > from)
     );
   };
@@ -321,7 +321,8 @@ export const read = (text: string, context: Context): Reading => {
 const spansOf = (f: Fact): Span[] => [
   ...f.where.spans,
   ...('what' in f ? f.what.spans : []),
-  ...(f.is === 'reading' ? f.amount.spans : []),
+  ...(f.is === 'reading' ? [...f.amount.spans, ...(f.over?.spans ?? []), ...(f.from?.spans ?? [])] : []),
+  ...(f.when?.spans ?? []),
 ];
 
 const safeHazards = (text: string): Reading['hazards'] => {

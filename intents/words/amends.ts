@@ -4,7 +4,7 @@
 export const undoForms: readonly (readonly ['undo' | 'redo' | 'drop', RegExp])[] = [
   [
     'redo',
-    /^(?:(?:no|actually|oops|wait|sorry|ok)[, ]+)*(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|restore(?: (?:it|that))?|(?:no )?put that back,? (?:it |that )?was right|never ?mind,? put (?:it|that) back|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
+    /^(?:(?:no|actually|oops|wait|sorry|ok)[, ]+)*(?:redo|undo (?:that|the|my|last)? ?undo|undo that undo|put (?:it|that) back|bring (?:it|that) back|(?:put|bring) back what i (?:deleted|removed|undid|took out|scratched|dropped)|restore(?: (?:it|that))?|(?:no )?put that back,? (?:it |that )?was right|never ?mind,? put (?:it|that) back|no keep it|keep it after all|undo the undo|un-?undo|re-do|no wait keep (?:that|it)|put (?:it|that) back in|actually (?:it|that) was right|keep that one|(?:it|that) was right after all)(?: please)?$/,
   ],
   [
     'drop',

@@ -35,7 +35,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'work out',
-    /^if (?:it|she|the tank|a bag|the bag|i) .*\d.* (?:whats|what is|how (?:much|many|long|far|fast)) .*|^what (?:does|do|will|would|should) (?=.*\d)(?:the |my )?(?<topic3>.+) (?:become|read|be|show|(?:drop|fall|go) to)\b(?!.* mean).*|^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
+    /^if (?:it|she|(?:the |a |my )?(?:tank|bags?|bellows|tyres?|tires?|gauge|pressure|height)|i) .*\d.* (?:whats|what is|how (?:much|many|long|far|fast)) .*|^what (?:does|do|will|would|should) (?=.*\d)(?:the |my )?(?<topic3>.+) (?:become|read|be|show|(?:drop|fall|go) to)\b(?!.* mean).*|^what (?:does|do|is|would) (?<topic2>.+) (?:come to|work out (?:at|to|as)|make|amount to)(?: (?:per|a|an|in) .*)?$|^(?:so |and |ok )?(?:whats|what is|what are|how much is|how many is|convert)\b(?<topic>[^?]{0,40}\d[^?]{0,40} (?:in|to|into|as) (?:psi|kpa|bar|mm|cm|inch|inches|millimet\w+|degrees|minutes|volts|gallons|lit\w+|pounds|kilos?|kg|lbs?|f|c|fahrenheit|celsius|feet|metres|km|miles|scfm|cfm))\b/,
   ],
   [
     'why not',
@@ -55,7 +55,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'how long',
-    /^(?:so |and )?how (?:long|many (?:hours?|minutes?|mins?|hrs?|days?))\b(?<topic>.*)|^when (?:will|does|is) it (?:be )?(?:down|go down|hit)\b|^how (?:soon|fast)\b(?<fast>.*)|^will (?:it|she) (?:last|stay up|make)\b|^will (?:i hear|soap show)\b|^will soap show\b/,
+    /^(?:so |and )?how (?:long|many (?:hours?|minutes?|mins?|hrs?|days?))\b(?<topic>.*)|^when (?:will|does|is) it (?:be )?(?:down|go down|hit)\b|^how (?:soon|fast)\b(?<fast>.*)|^will (?:it|she) (?:last|stay up|make)\b|^will (?:i hear|soap show)\b|^(?:will|would|does|can) soap (?:even )?(?:show|find|catch|see)\b.*/,
   ],
   [
     'limit',

@@ -106,7 +106,7 @@ export const makings: readonly Making[] = [
       /\b(?:jack ?stands?|axle stands?|stands)\b/,
     ],
     within: 60,
-    unless: /\bwhat (?:size|rating|kind)\b|\bwhere\b/,
+    unless: /\bwhat (?:size|rating|kind)\b|\bwhere\b|\bhow (?:high|many|far)\b|\bwhich\b/,
   },
   {
     hazard: 'open under pressure',
