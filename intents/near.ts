@@ -9,7 +9,17 @@ import { locOf } from './loc.ts';
 import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
 
 /** What one thing has, wherever it sits. */
-const apart: ReadonlySet<string> = new Set(['torn', 'broken', 'bent', 'worn', 'cracked', 'stuck', 'loose', 'missing']);
+const apart: ReadonlySet<string> = new Set([
+  'torn',
+  'off line',
+  'broken',
+  'bent',
+  'worn',
+  'cracked',
+  'stuck',
+  'loose',
+  'missing',
+]);
 
 export type Hit = { item: PlaceItem; index: number; after: boolean };
 /** Parts that a number alone can be a reading of. */

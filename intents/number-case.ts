@@ -1,6 +1,7 @@
 /** Numbers that are no reading of a gauge or a tape: which bay, how often, the size of a fuse; and what they say instead. */
 import type { Amounting } from './amount-item.ts';
 import { voltParts } from './dims.ts';
+import { readRate } from './read-rate.ts';
 import { locOf } from './loc.ts';
 import type { Hit } from './near.ts';
 import { push } from './push.ts';
@@ -62,6 +63,27 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     )
   )
     return index + 1;
+  // "parked at 4, by 6 it was down": an hour, of morning or evening
+  if (
+    bare &&
+    n.value <= 12 &&
+    phraseOf(before) === 'by' &&
+    /\b(?:parked|left|stopped|shut (?:it )?(?:off|down)|at \d+|noon|morning|evening|night)\b/i.test(
+      w.text.slice(0, n.span[0]),
+    ) &&
+    !/^(?:sign|change)$/.test(items[index - 2]?.k ?? '')
+  )
+    return index + 1;
+  // "12 starts an hour": how often
+  if (bare && /^(?:starts|cycles|runs|times)$/.test(phraseOf(after))) {
+    use(w, after);
+    return index + 1;
+  }
+  // "1 psi/min", "5 psi an hour"
+  if (!items.slice(0, index).some((it) => it.k === 'num' && w.used.has(it))) {
+    const rated = readRate(w, c, n, index, hit ? locOf(w, hit.item) : null);
+    if (rated !== null) return rated;
+  }
   // "fuse is a 30": its size
   if (bare && n.value >= 2 && /^(?:fuse|breaker)$/.test(hit?.item.p.part ?? '') && n.value !== 12 && n.value !== 24)
     return index + 1;

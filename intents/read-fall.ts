@@ -9,6 +9,7 @@ import type { Measure } from './shapes.ts';
 import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
+import { rateOf, readRate } from './read-rate.ts';
 import { share } from './share.ts';
 import { unreadable } from './ask-about.ts';
 
@@ -58,6 +59,11 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     .filter((it) => it.k === 'prep')
     .map(phraseOf);
   if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;
+  if (changing === 'fall' && rateOf(w, ahead)) {
+    const rated = readRate(w, c, ahead, at, (placed ? locOf(w, placed) : null) ?? find(w, c, index, false));
+    use(w, item);
+    return rated;
+  }
   if (ahead.unit && !['pressure', 'length', 'mass'].includes(dimensionOf(ahead.unit))) return null;
   takeRange(w, c, changing, ahead, at);
   const over = durationAfter(c, at) ?? (changing === 'fall' && ahead.unit !== null ? w.spell : null);

@@ -76,6 +76,8 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     /^(?:ground|feed cable)$/.test(hit?.item.p.part ?? '')
   )
     measure = 'voltage drop';
+  // "duty 10 percent": of nothing that is kept
+  if (!measure && dim !== 'count' && !byDimension[dim!]) return index + 1;
   measure ??= byDimension[dim!] ?? 'count';
   if (measure === 'height' && dim !== 'length') measure = byDimension[dim!] ?? 'count';
   use(w, m);

@@ -3,11 +3,11 @@ import type { PlaceParts } from '../place.ts';
 
 export const placeWords: readonly (readonly [string, PlaceParts])[] = [
   [
-    'left|l|lh|l/h|lhs|left hand|left side|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside',
+    'left|l|lh|l/h|l/s|l side|lhs|left hand|left side|l hand|l/hand|lft|lt|lh side|left hand side|l side|lefthand|leftside',
     { side: 'left' },
   ],
   [
-    'right|write|r|rh|r/h|rhs|right hand|right side|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
+    'right|write|r|rh|r/h|r/s|rhs|right hand|right side|r hand|r/hand|rht|rt|rh side|right hand side|r side|write side|write hand|righthand|rightside',
     { side: 'right' },
   ],
   [

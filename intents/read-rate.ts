@@ -1,0 +1,46 @@
+/** "1 psi/min", "5 psi an hour": how fast the pressure falls. */
+import { dimensionOf, type Unit } from '../server/core/units.ts';
+import type { Amounting } from './amount-item.ts';
+import { bellowsOf, tankOrCarried } from './changes.ts';
+import { push } from './push.ts';
+import type { Span } from './shapes.ts';
+import { amountOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
+
+const perTime = /^ ?(?:\/|per|an?|each|every) ?(min(?:ute)?|mins|hr|hour)\b/i;
+
+type Rate = { unit: Unit; time: 'min' | 'h'; span: Span; to: number };
+
+/** The rate a number is written as, in words or in a unit of its own; null when it is none. */
+export const rateOf = (w: Walk, n: Amounting): Rate | null => {
+  if (n.unit === null) return null;
+  if (dimensionOf(n.unit) === 'rate') {
+    const [unit, time] = n.unit.split('/') as [Unit, string];
+    return { unit, time: time === 'h' ? 'h' : 'min', span: n.span, to: n.span[1] };
+  }
+  if (dimensionOf(n.unit) !== 'pressure') return null;
+  const per = perTime.exec(w.text.slice(n.span[1], n.span[1] + 14));
+  const to = n.span[1] + (per?.[0].length ?? 0);
+  return per && { unit: n.unit, time: /^h/i.test(per[1]!) ? 'h' : 'min', span: [n.span[1], to], to };
+};
+
+/** Reads the rate at `index`; the index after it, null when there is none. */
+export const readRate = (w: Walk, c: Clause, n: Amounting, index: number, at: Loc | null): number | null => {
+  const rate = rateOf(w, n);
+  if (!rate) return null;
+  const seconds = rate.time === 'h' ? 3600 : 60;
+  push(
+    w,
+    {
+      is: 'reading',
+      what: { v: 'pressure fall', from: 'assumed', spans: [n.span] },
+      amount: said(amountOf({ ...n, text: String(n.value) }, rate.unit, true), n),
+      over: { v: { si: seconds, pm: 0, unit: rate.time, text: `1 ${rate.time}` }, from: 'said', spans: [rate.span] },
+    },
+    bellowsOf(at ?? tankOrCarried(w.subject)),
+    n,
+  );
+  const end = c.items.findIndex((it) => it.span[0] >= rate.to);
+  const after = end < 0 ? c.items.length : end;
+  for (const it of c.items.slice(index + 1, after)) use(w, it);
+  return after;
+};
