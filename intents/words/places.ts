@@ -39,6 +39,10 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     'rf|right front|rhf|front right|rt front|rht frnt|rt f|r front|front rh|rh front|r/h front|rhs front|front rhs|right hand front|rf corner|right front corner|right frnt|write front',
     { side: 'right', end: 'front' },
   ],
+  ['rear forward axle|forward rear axle', { end: 'rear', wheel: 'forward', part: 'axle' }],
+  ['rear aft axle|aft rear axle', { end: 'rear', wheel: 'aft', part: 'axle' }],
+  ['rear forward tyre|rear forward tyres', { end: 'rear', wheel: 'forward', part: 'tyre' }],
+  ['rear aft tyre|rear aft tyres', { end: 'rear', wheel: 'aft', part: 'tyre' }],
   ['leftbag', { side: 'left', part: 'bellows' }],
   ['rightbag', { side: 'right', part: 'bellows' }],
   ...(['left', 'right'] as const).map((side): readonly [string, PlaceParts] => [
