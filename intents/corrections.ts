@@ -76,6 +76,9 @@ const placeSaid = (item: PlaceItem, text: string): string => {
 
 /** The unit of a bare number that corrects: that of the reading it corrects. */
 const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit => {
+  // "scratch that, eight pounds": of a gauge, unless a weight was read
+  if (n.unit === 'lb' && context.recent.flatMap((r) => r.facts).findLast((f) => f.is === 'reading')?.what.v !== 'load')
+    return 'psi';
   if (n.unit) return n.unit;
   // 13 5/8 is read off a tape, whatever was read before
   if (n.step < 1 && Number.isInteger(1 / n.step) && ![0.1, 0.01, 0.001].includes(n.step)) return 'in';

@@ -29,7 +29,10 @@ export const readOff = (w: Walk, c: Clause, n: Amounting, index: number): number
   const most =
     n.unit === 'mm' || (n.unit === null && w.context.lengthUnit === 'mm' && n.whole) ? 150 : n.unit === 'cm' ? 15 : 6;
   if (Math.abs(n.value) > most) return null;
-  const loc = withEnd(w, findForNumber(w, c, index) ?? find(w, c, nextAt, true) ?? carried(w.subject));
+  const own = findForNumber(w, c, index);
+  // "coach is 5 cm low on the left": that side
+  const sided = own?.p.part === 'coach' ? find(w, c, nextAt, true) : null;
+  const loc = withEnd(w, (sided?.p.side ? sided : null) ?? own ?? find(w, c, nextAt, true) ?? carried(w.subject));
   const sign = way === 'low' ? -1 : 1;
   const fact = push(
     w,

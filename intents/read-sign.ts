@@ -97,15 +97,37 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     const of = c.items[nextReal(c, index)];
     const part = of?.k === 'place' ? of.p.part : undefined;
     if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part)) {
-      const flat = (part === 'bellows' || part === 'tyre') && phraseOf(c.items[index + 1]) === 'in';
-      if (part === 'exhaust port' || flat) {
+      const led = phraseOf(c.items[index + 1]);
+      const flat = (part === 'bellows' || part === 'tyre') && led === 'in';
+      const starved = part === 'bellows' && /^(?:to|into|at)$/.test(led) && item.phrase === 'no air';
+      if (part === 'exhaust port' || flat || starved) {
         const loc = locOf(w, of);
-        push(w, { is: 'sign', what: said(flat ? 'flat' : 'exhausts', item), there: flat }, loc, item);
+        push(
+          w,
+          {
+            is: 'sign',
+            what: said(starved ? 'does not fill' : flat ? 'flat' : 'exhausts', item),
+            there: flat || starved,
+          },
+          loc,
+          item,
+        );
         w.subject = loc;
         return c.items.indexOf(of) + 1;
       }
       if ((part !== 'bellows' && part !== 'tyre') || phraseOf(c.items[index + 1]) === 'at') return index + 1;
     }
+  }
+  // "the left bag no have pressure": the bag is flat, the pump was not spoken of
+  const bearer = c.places
+    .filter((i) => i < index)
+    .map((i) => c.items[i] as PlaceItem)
+    .at(-1);
+  if (item.v === 'no air' && /pressure$|^no air$/.test(item.phrase) && bearer?.p.part === 'bellows') {
+    const loc = locOf(w, bearer);
+    push(w, { is: 'sign', what: said('flat', item), there: true }, loc, item);
+    w.subject = loc;
+    return index + 1;
   }
   const changed = readFall(w, c, index) ?? readLowBy(w, c, index);
   if (changed !== null) return changed;

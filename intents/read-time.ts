@@ -283,7 +283,10 @@ const pumpNear = (w: Walk, c: Clause): boolean =>
       (it.k === 'place' && it.p.part === 'pump') ||
       (it.k === 'cond' && it.v === 'pump running') ||
       (it.k === 'sign' && ['quits hot', 'short cycles'].includes(it.v)),
-  ) || w.subject?.p.part === 'pump';
+  ) ||
+  w.subject?.p.part === 'pump' ||
+  // "on 40 secs off 9 mins": nothing else goes so
+  /\bon (?:for )?\d[\d.]* ?(?:s|secs?|seconds?|m|mins?|minutes?)\b[^.;]{0,12}\boff (?:for )?\d/i.test(w.text);
 
 export const factsOfReading = (facts: readonly Fact[]): number => facts.filter((f) => f.is === 'reading').length;
 

@@ -54,6 +54,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
     if (part === 'tank' || part === 'dryer') return 'water';
   }
   if (part === 'shock') {
+    if (phrase === 'stiff') return 'ok';
     if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
     if (name === 'hot') return 'warm';
   } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;

@@ -55,7 +55,8 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'discharge check|discharge check valve|tank check|tank check valve|pump check|pump check valve|compressor check valve|comp check valve|outlet check|reservoir check valve|tank nrv|pump nrv|comp check|discharge chk|tank chk|compressor check',
   'discharge line':
     'discharge line|discharge hose|discharge|outlet line|outlet hose|braided hose|pump outlet|pump line|comp line|discharge pipe|compressor line|delivery side of the pump|pump discharge|comp hose|outlet pipe',
-  'check valve': 'check valve|one way valve|nrv|non return|non return valve|chk valve|check vlv|chk vlv',
+  'check valve':
+    'n/r valve|n r valve|nr valve|n/r|check valve|one way valve|nrv|non return|non return valve|chk valve|check vlv|chk vlv',
   reeds: 'the reads|reed|reed valve|reed plate',
   rings: 'ring|piston ring|pump rings',
   'pressure switch':

@@ -15,7 +15,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   high: 'high|too high|riding high|sits high|hi|higher|nose up|up too high|jacked up high',
   leans:
     'leans|leaning|lean|listing|lists|tilting|tilts|tilted|tipped|cocked|leans over|crooked|tilt|leans to|leaning to',
-  level: 'level|sits level|dead level|straight|level now|even|lvl|is level|stays level|stood level',
+  level:
+    'holding level|holds level|held level|staying level|level|sits level|dead level|straight|level now|even|lvl|is level|stays level|stood level',
   'on stops':
     'on stops|down to the stops|down on the stops|down on its stops|down to its stops|onto the stops|on the stops|on the bump stops|on bump stops|on the rubber bumpers|on bumpers|sitting on the tires|right on the tires|sitting right on the tires|on the rubbers|bottomed out|slammed|on its stops|on the bumpstops|on bumpstops|down on stops|on the deck|flat on the stops|on the bump stop|sitting on the stops|sat on the stops|on the rubber stops|down on the rubber stops|down on the rubber|sitting on the ground|sat on the ground|sitting on the floor|on the rubber|down on the tyres|down on the tires|sat on the tyres|on the tyres|on the tires|on its tires|on its tyres|on its bump stops|on their stops|down on the bumps',
   sags: 'bleed down|bleeding down|drop overnight|go down|going down|leak down|leaking down|went down overnight|sags|sagging|sag|sinks|sinking|sunk overnight|settles|bleeds down|leaks down|airs down|settles out|sag down|drops overnight|goes down|sinks down|sank|sagged|goes down overnight|comes down|lowers itself|sink|drops down|falls overnight|goes low|sags down|keeps going down',
@@ -35,7 +36,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   'runs constantly':
     'pump work all time|pump work all the time|pump works all the time|pump work always|runs constantly|runs all night|on all night|runs day and night|runs all morning|always working|working always|working all the time|work all time|always work|always pumping|pumps all the time|runs all the time|constantly running|runs continuously|never rests|runs nonstop|runs non stop|always running|runs constant|always on|on all the time|runs a lot|constant running|runs forever|keeps running|always run|always runs|runs the whole time|goes all the time|running flat out|continuous running|is running all day|works all the time|run all time|runs all day|non stop|nonstop|permanently running',
   'short cycles':
-    'starts every|starts up every|fires up every|kicks in every|cuts in every|come on and go off again every|come on and go off every|comes on and goes off again|come on and go off|comes on and off again|coming on every|keeps coming on every|keep coming on every|kicks on every|comes on every few minutes|comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
+    'came on every|came on about every|comes on about every|came on around every|comes on around every|kicks on about every|starts every|starts up every|fires up every|kicks in every|cuts in every|come on and go off again every|come on and go off every|comes on and goes off again|come on and go off|comes on and off again|coming on every|keeps coming on every|keep coming on every|kicks on every|comes on every few minutes|comes on and off|goes on and off|comes on and off every few minutes|keeps coming on and going off|coming on and going off|comes on and goes off|kicks on and off|short cycles|short cycling|cycles often|cycling|on and off|kicks in every few minutes|rapid cycling|cycles|short cycle|cycles a lot|keeps cutting in and out|keeps cycling|keeps kicking in|comes on every few minutes|cycling too much|cuts in and out|cycles constantly|cycling on and off',
   clicks: 'clicks|clicking|click|just clicks|clunks once|clicks only|clicked',
   hums: 'hums|humming|hum|buzzes|buzzing|groans',
   stalls: 'stalls|stalling|stalls against head|grunts|stalled|struggles|stall',
@@ -90,7 +91,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'cords showing|cord showing|cords|cord|can see cord|cords visible|see the cords|threads showing|cord visible|fabric showing|canvas showing|cover gone|exposed thread|exposed cord|cords exposed|threads coming out|see the cord|can see the cords|can see cords|down to the cord|down to cords|showing cord|showing cords|cords through|cord showing through|exposed cords|see the fabric|see cords|see cord|down to the cords|threads show|cord is visible|see threads',
   chafed:
     'chafed|touching|touch the frame|touches the frame|fouling|chafing|rubbed|rubbing|rub mark|rub marks|scuffed|worn through by|abrasion|rubs|wore a hole|chafe|rubbed through|shiny spot|rubbing on|rub|chafing on|fretted|chaffed|rubbed thru|scuff mark|scuffing|chaffing',
-  torn: 'torn|a cut|cut in it|gash|slash|slit|ripped|tear|rip|burst|blown out|hole|puncture|punctured|hole in it|pinhole|pin hole|tore|blew out|popped bag|holed',
+  torn: 'small cut|little cut|has a cut|a small cut|torn|a cut|cut in it|gash|slash|slit|ripped|tear|rip|burst|blown out|hole|puncture|punctured|hole in it|pinhole|pin hole|tore|blew out|popped bag|holed',
   swollen: 'swollen|bulging|bulge|ballooned|bulged',
   'off line':
     'hot dogging|off line|walks|odd angle|crooked on its seat|off centre|off center|banana|sits crooked|out of line|misaligned',
@@ -102,7 +103,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   cold: 'cold|stone cold|cold to touch|dead cold',
   warm: 'warm|warm to touch|luke warm|lukewarm',
   'leaks oil':
-    'leaks oil|weeping oil|oil leak|oil all over|oil leaking|weeping fluid|leaking fluid|pissing oil|oil weeping|misting',
+    'sweating|sweaty|sweats|leaks oil|weeping oil|oil leak|oil all over|oil leaking|weeping fluid|leaking fluid|pissing oil|oil weeping|misting',
   'wrong part':
     'wrong part|wrong parts|wrong part number|wrong type|wrong length|not the right part|not the right one|too long|too short|longer than the other|longer than the other one|shorter than the other|shorter than the other one',
   bounces:
