@@ -7,13 +7,19 @@ import { build, checkNode, fail, install, root } from '../server/prepare.mjs';
 checkNode();
 install();
 
-const chromium = ['/usr/bin/chromium', '/usr/bin/chromium-browser'];
-if (!chromium.some((path) => existsSync(path))) {
-  const command = 'apt-get update && apt-get install -y chromium';
-  if (process.getuid?.() !== 0) fail(`the browser tests need Chromium; as root: ${command}`);
-  console.log('installing Chromium');
+// what the tests run beside Node: a browser, and poppler to read what it prints
+const programs = [
+  { name: 'Chromium', package: 'chromium', at: ['/usr/bin/chromium', '/usr/bin/chromium-browser'] },
+  { name: 'poppler', package: 'poppler-utils', at: ['/usr/bin/pdftotext'] },
+];
+const missing = programs.filter((program) => !program.at.some((path) => existsSync(path)));
+if (missing.length > 0) {
+  const names = missing.map((program) => program.name).join(' and ');
+  const command = `apt-get update && apt-get install -y ${missing.map((program) => program.package).join(' ')}`;
+  if (process.getuid?.() !== 0) fail(`the browser tests need ${names}; as root: ${command}`);
+  console.log(`installing ${names}`);
   if (spawnSync('sh', ['-c', command], { stdio: ['ignore', 'ignore', 'inherit'] }).status !== 0)
-    fail(`Chromium could not be installed: ${command}`);
+    fail(`${names} could not be installed: ${command}`);
 }
 build();
 
