@@ -5,6 +5,8 @@ export type PageEvents = {
   /** A question that is answered in place and not logged. */
   ask: { text: string; at: string };
   undo: undefined;
+  /** On a phone: the board in place of the sheet, or back. */
+  board: boolean;
 };
 
 export const tell = <K extends keyof PageEvents>(from: EventTarget, name: K, detail: PageEvents[K]): void => {

@@ -30,6 +30,7 @@ const kinds: Readonly<Record<ToPage['is'], (f: Raw) => boolean>> = {
     Number.isInteger(b['seq']) &&
     ['latest', 'series', 'state', 'gates', 'suspects', 'checksDone'].every((k) => listOf(b[k], () => true)) &&
     isRaw(b['circuit']) &&
+    isRaw(b['under']) &&
     isRaw(b['reading']),
   answer: (f) => text(f['id']) && listOf(f['blocks'], block),
   sessions: (f) => listOf(f['list'], (s) => text(s['session']) && text(s['words'])),

@@ -9,6 +9,7 @@ import type { Sheet } from '../sheet/schema.ts';
 import { joinedNow } from './circuit-now.ts';
 import { readingOf } from './context.ts';
 import type { Board } from './protocol.ts';
+import { underOf } from './under.ts';
 
 const keyOf = (fact: ReadingFact): string => `${fact.what.v}@${fact.where.v}`;
 
@@ -113,6 +114,7 @@ export const boardOf = (standing: Folded, sheet: Sheet, now: number): Board => {
       .filter((s) => s.points.length > 1 && inKind.has(s.key))
       .map((s) => ({ ...s, points: s.points.slice(-most) })),
     state: stateLines(standing.state, now),
+    under: underOf(standing.state),
     gates: [
       ...standing.pending.map((g) => ({ what: g.what as string, words: g.words, answered: false })),
       ...[...standing.gates]

@@ -158,6 +158,21 @@ export const Board = z.object({
   state: z.array(
     z.object({ what: z.string(), words: z.string(), from: z.enum(['said', 'carried', 'assumed', 'unknown']) }),
   ),
+  /** Whether anybody may be under it, as far as it was said; `at` ms since the epoch, `by` initials. */
+  under: z.object({
+    held: z.boolean(),
+    words: z.string(),
+    short: z.string(),
+    list: z.array(
+      z.object({
+        what: z.string(),
+        is: z.enum(['yes', 'no', 'unknown']),
+        words: z.string(),
+        at: z.optional(z.number()),
+        by: z.optional(z.string()),
+      }),
+    ),
+  }),
   gates: z.array(z.object({ what: z.string(), words: z.string(), answered: z.boolean() })),
   suspects: z.array(Suspect),
   checksDone: z.array(z.object({ id: z.string(), words: z.string(), outcome: z.string() })),

@@ -14,6 +14,8 @@ export const Suspect = z.object({
   p: z.number(),
   was: z.optional(z.number()),
   rank: z.string(),
+  /** The part it is a fault of, where more than one fault of it is suspected: how sure that any of them is there. */
+  of: z.optional(z.object({ part: z.string(), p: z.number(), rank: z.string() })),
   /** Findings that speak for (bits > 0) and against it. */
   speaks: z.array(z.object({ see: z.string(), words: z.string(), bits: z.number() })),
 });

@@ -2,7 +2,7 @@
 import type { Suspect } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { leastLift } from './infer.ts';
+import { leastLift, type Posterior } from './infer.ts';
 import { innocence, liftOf } from './hypotheses.ts';
 import { observableOf } from './observables.ts';
 import { rankOf } from './rank.ts';
@@ -66,7 +66,7 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
       // What explains nothing of what was seen is no suspect, however common it is.
       return i === 0 || (s.p > least && (cause === undefined || explains(w, cause)));
     });
-  return shown.slice(0, most).map((s) => {
+  return withParts(w, shown.slice(0, most)).map((s) => {
     const cause = model.index.get(s.fault);
     if (cause === undefined) return s;
     return {
@@ -76,6 +76,42 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
         .filter((x) => Math.abs(x.bits) >= 0.1)
         .toSorted((a, b) => Math.abs(b.bits) - Math.abs(a.bits)),
     };
+  });
+};
+
+/** The part that a fault's place is a piece of: what is taken off and held in the hand. */
+const pieces: Readonly<Record<string, readonly string[]>> = {
+  bellows: ['bellows', 'bellows crimp', 'bellows fold', 'bead plate', 'piston'],
+  'height valve': ['height valve', 'valve cover', 'inlet seat', 'inlet check', 'exhaust seat', 'exhaust port'],
+  link: ['link', 'arm'],
+  pump: ['pump', 'motor', 'pump head', 'reeds', 'rings', 'unloader', 'intake filter', 'brushes'],
+};
+const wholeOf = (where: string): string => {
+  const [, side = '', part = where] = /^(left |right )?(.+)$/.exec(where) ?? [];
+  const whole = Object.entries(pieces).find(([, list]) => list.includes(part))?.[0] ?? part;
+  return `${side}${whole}`;
+};
+
+/** Chance that at least one of these faults is there: each counted once, however many of them are. */
+export const anyOf = ({ n, marginals, pairs, triples }: Posterior, faults: ReadonlySet<number>): number => {
+  let p = 0;
+  for (const i of faults) {
+    p += marginals[i]!;
+    for (const j of faults) if (i < j) p -= pairs[i * n + j]!;
+  }
+  for (const t of triples) p -= Math.max(0, t.of.filter((c) => faults.has(c)).length - 1) * t.p;
+  return p;
+};
+
+/** The shown ones with the part's own figure where two or more are faults of one part. */
+const withParts = (w: Weighed, shown: readonly Suspect[]): Suspect[] => {
+  const whole = (s: Suspect): string => (s.where === undefined ? '' : wholeOf(s.where));
+  return shown.map((s) => {
+    const part = whole(s);
+    if (part === '' || shown.filter((other) => whole(other) === part).length < 2) return s;
+    const all = new Set(w.model.faults.flatMap((fault, i) => (wholeOf(fault.where) === part ? [i] : [])));
+    const p = anyOf(w.posterior, all);
+    return { ...s, of: { part, p, rank: rankOf(p) } };
   });
 };
 

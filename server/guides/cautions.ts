@@ -5,6 +5,7 @@
 import type { Condition } from '../../intents/shapes.ts';
 import { airCautions } from './cautions/air.ts';
 import { bodyCautions } from './cautions/body.ts';
+import { gateKeys } from './cautions/gate.ts';
 import { powerCautions } from './cautions/power.ts';
 import { dead, type Gate, live, room } from './gates.ts';
 
@@ -24,13 +25,6 @@ export type Caution = {
   readonly more: string;
   readonly gate?: CautionGate;
 };
-
-/** Keys that answer a gate: every `or` has one of its own. */
-export const gateKeys = (gate: Pick<Gate, 'yes' | 'no' | 'or'>): CautionGate['keys'] => [
-  { label: gate.yes, text: gate.yes },
-  ...(gate.or ?? []).map((other) => ({ label: other, text: other })),
-  { label: gate.no, text: gate.no },
-];
 
 /** A gate put as a caution; its id is the condition asked for. */
 export const gateCaution = (gate: Gate): Caution => ({

@@ -47,7 +47,7 @@ describe('cautions', () => {
       expect(onlyCondition(gate.yes)).toBe(`${gate.what} true`);
       expect(onlyCondition(gate.no)).toBe(`${gate.what} false`);
       const others = gate.or ?? [];
-      expect(gate.keys.map((k) => k.text)).toEqual([gate.yes, ...others, gate.no]);
+      expect(gate.keys.map((k) => k.text)).toEqual([gate.no, ...others, gate.yes]);
       expect(others.map(onlyCondition)).toEqual(others.map((other) => `${other} true`));
     },
   );

@@ -98,6 +98,17 @@ const boardOf = (session: string, entries: readonly Entry[]): Board => {
       { what: 'key', words: 'key off (said 9:05)', from: 'said' },
       { what: 'panel', words: 'panel auto', from: 'assumed' },
     ],
+    under: {
+      held: answered.has('on stands'),
+      words: answered.has('on stands')
+        ? 'Frame on stands. Air is not said to be out: nothing is opened.'
+        : 'Nobody under: what holds the frame was not said.',
+      short: answered.has('on stands') ? 'on stands, air in' : 'nobody under',
+      list: [
+        { what: 'on stands', is: answered.has('on stands') ? 'yes' : 'unknown', words: 'frame on stands: not said' },
+        { what: 'wheels chocked', is: 'no', words: 'wheels not chocked', at: 1_780_000_000_000, by: 'KD' },
+      ],
+    },
     gates:
       /under/.test(last) || answered.has('on stands')
         ? [{ what: 'on stands', words: 'frame on stands', answered: answered.has('on stands') }]

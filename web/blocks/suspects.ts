@@ -16,11 +16,17 @@ const bar = (s: Suspect): TemplateResult =>
     ${s.was === undefined ? nothing : svg`<rect class="bar-was" x=${Math.min(99, Math.max(0, s.was * 100 - 0.5))} y="-3" width="1" height="16" />`}
   </svg>`;
 
-export const suspectsView = (list: readonly Suspect[], most = 6): TemplateResult =>
+/** `head`: what stands over a line, where faults of one part stand together (web/by-part.ts). */
+export const suspectsView = (
+  list: readonly Suspect[],
+  most = 6,
+  head: (s: Suspect, before: Suspect | undefined) => unknown = () => nothing,
+): TemplateResult =>
   html`<ol class="suspects">
     ${list.slice(0, most).map(
-      (s) =>
+      (s, i) =>
         html`<li>
+          ${head(s, list[i - 1])}
           <p class="suspect">
             <span>${s.name}</span>
             <b class="figure">${s.rank}</b>

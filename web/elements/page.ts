@@ -2,6 +2,7 @@
 import { LitElement, html, nothing } from 'lit';
 import { keep } from '../keep.ts';
 import { mayWrite } from '../may.ts';
+import { told } from '../events.ts';
 import { base, keys } from '../look/base.ts';
 import { pageLook } from '../look/page.ts';
 import { paperView } from '../paper/paper.ts';
@@ -210,6 +211,7 @@ export class SoapPage extends LitElement {
                     .by=${this.#who}
                     ?wide=${this.wide}
                     .board=${this.board}
+                    @soap-board=${(e: Event) => (this.board = told('board', e))}
                   ></soap-session>`
         }
       </main>

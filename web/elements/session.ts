@@ -5,7 +5,7 @@ import { announcement } from '../announce.ts';
 import { Asked } from '../asked.ts';
 import { workView } from '../blocks/work.ts';
 import { chipsFor } from '../chips.ts';
-import { told } from '../events.ts';
+import { tell, told } from '../events.ts';
 import { exchangesOf, takenBack, type Exchange } from '../exchanges.ts';
 import { LineController } from '../line-controller.ts';
 import { mayWrite, whyNot, type Role } from '../may.ts';
@@ -80,7 +80,7 @@ export class SoapSession extends LitElement {
     this.low = false;
     this.addEventListener('soap-write', (e) => {
       if (this.#closed || !this.#mayWrite) return;
-      this.board = false;
+      if (this.board) tell(this, 'board', false);
       this.#line.write(told('write', e), !this.wide || !hasKeyboard());
     });
     this.addEventListener('soap-ask', (e) => this.#ask(e));
@@ -269,6 +269,7 @@ export class SoapSession extends LitElement {
     return html`
       <section class="plan" aria-label="coach">
         <soap-plan .latest=${board?.latest ?? []} ?compact=${fold}></soap-plan>
+        ${this.wide || stopped || this.#line.pad || this.low ? nothing : html`<soap-side class="under" .board=${board} .show=${'under'}></soap-side>`}
         ${this.wide ? html`<soap-side part="left" .board=${board} .show=${'circuit'} .zone=${board?.reading.zone}></soap-side>` : nothing}
       </section>
       <soap-sheet

@@ -1,6 +1,7 @@
 /** Where it stands: circuit and readings, suspects, gates, state of the coach, checks done. */
 import { LitElement, html, nothing } from 'lit';
 import { suspectsView } from '../blocks/suspects.ts';
+import { byPart, heading } from '../by-part.ts';
 import type { Board } from '../../server/chat/protocol.ts';
 import { circuit } from '../draw/circuit.ts';
 import { drawing } from '../draw/drawing.ts';
@@ -10,7 +11,7 @@ import { base, keys } from '../look/base.ts';
 import { sideLook } from '../look/side.ts';
 import { blocks } from '../look/blocks.ts';
 import { readingStrips, seriesCharts } from '../series.ts';
-import { figureOf, verdictMark } from '../show.ts';
+import { clock, figureOf, verdictMark } from '../show.ts';
 
 /** What the marks in the circuit mean, of those that stand in it. */
 const circuitSays = ({ lit, joined }: Board['circuit']): string =>
@@ -25,7 +26,7 @@ export class SoapSide extends LitElement {
   static override properties = { board: { attribute: false }, show: {}, zone: {} };
   static override styles = [base, keys, blocks, drawings, sideLook];
   declare board: Board | null;
-  declare show: 'circuit' | 'side' | 'all';
+  declare show: 'circuit' | 'side' | 'all' | 'under';
   declare zone: string | undefined;
 
   constructor() {
@@ -38,6 +39,8 @@ export class SoapSide extends LitElement {
     const b = this.board;
     if (b === null) return nothing;
     switch (this.show) {
+      case 'under':
+        return this.#underLine(b.under);
       case 'circuit':
         return html`<div class="side left">${this.#circuit(b)} ${this.#readings(b)}</div>`;
       case 'side':
@@ -122,11 +125,37 @@ export class SoapSide extends LitElement {
     }`;
   }
 
+  /** On a phone: one line above the sheet, the whole of it a tap away. */
+  #underLine({ held, short }: Board['under']): unknown {
+    return html`<button type="button" class="under-line" @click=${() => tell(this, 'board', true)}>
+      <span aria-hidden="true">${held ? '■' : '▲'}</span> Under the coach: <b>${short}</b>
+    </button>`;
+  }
+
+  #under({ words, list }: Board['under']): unknown {
+    return html`<section class="under">
+      <h2>Under the coach</h2>
+      <p><b>${words}</b></p>
+      <ul class="list">
+        ${list.map(
+          (l) =>
+            html`<li>
+              <span class="box ${{ yes: 'full', no: 'no', unknown: '' }[l.is]}" aria-hidden="true"></span>
+              <span
+                >${l.words}${l.at === undefined ? nothing : html` <i class="soft">${l.by} ${clock(l.at, this.zone)}</i>`}</span
+              >
+            </li>`,
+        )}
+      </ul>
+    </section>`;
+  }
+
   #standing(b: Board): unknown {
     const open = b.gates.filter((g) => !g.answered);
-    return html`<section>
+    return html`${this.#under(b.under)}
+      <section>
         <h2>Suspects</h2>
-        ${b.suspects.length === 0 ? html`<p class="soft">None yet: nothing noted points anywhere.</p>` : suspectsView(b.suspects, 6)}
+        ${b.suspects.length === 0 ? html`<p class="soft">None yet: nothing noted points anywhere.</p>` : suspectsView(byPart(b.suspects.slice(0, 6)), 6, heading)}
       </section>
       ${
         open.length === 0

@@ -35,6 +35,14 @@ export const cautionLook = css`
    * The answer stays in sight while the reason is read, however little height the keyboard leaves; inside what follows
    * the question, so that no answer stands without its question.
    */
+  @media (max-width: 699px) {
+    .caution .keys.n3 {
+      grid-template-columns: repeat(2, minmax(0, 1fr));
+    }
+    .caution .keys.n3 > :last-child {
+      grid-column: 1 / -1;
+    }
+  }
   .caution .keys {
     position: sticky;
     bottom: 0;

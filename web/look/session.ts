@@ -12,6 +12,9 @@ export const sessionLook = css`
     grid-area: plan;
     border-bottom: var(--line) solid var(--edge);
   }
+  .under {
+    min-height: 44px;
+  }
   soap-sheet {
     grid-area: sheet;
     min-height: 0;

@@ -42,6 +42,34 @@ export const sideLook = css`
   .box.full {
     background: var(--ink);
   }
+  .box.no {
+    background: linear-gradient(to top right, transparent 43%, var(--ink) 43% 57%, transparent 57%);
+  }
+  .part {
+    display: flex;
+    justify-content: space-between;
+    gap: 12px;
+    margin-bottom: 6px;
+    padding-top: 4px;
+    border-top: var(--line) solid var(--edge);
+    font-weight: 800;
+  }
+  .under-line {
+    width: 100%;
+    min-height: 44px;
+    padding: 6px 8px;
+    border: 0;
+    border-top: var(--thin) solid var(--rule);
+    background: none;
+    font-size: 0.9375rem;
+    text-align: left;
+  }
+  .under {
+    border: var(--line) solid var(--edge);
+    border-left-width: var(--thick);
+    padding: 8px 10px;
+    background: var(--card);
+  }
   .box.unsure {
     border-style: dashed;
   }

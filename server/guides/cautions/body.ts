@@ -1,14 +1,14 @@
 /** Cautions for a coach that can drop, roll or spring: weight, stands, bars, brakes. */
 import type { HazardName } from '../../../intents/shapes.ts';
 import type { Caution } from '../cautions.ts';
-import { onStands, peopleClear, waitsFor, wheelsChocked } from './gate.ts';
+import { onStands, onStandsOrPit, peopleClear, waitsFor, wheelsChocked } from './gate.ts';
 
 export const bodyCautions: readonly (Caution & { id: HazardName })[] = [
   {
     id: 'under unsupported',
     words: 'Stop. Air does not hold it up: is the frame on rated stands?',
     more: "Come out from under and stay out. With bellows empty there is no room for a person. Frame on rated stands on firm level ground, where the maker's manual puts them, wheels chocked; or over a pit or ramps, for looking only. Local rules count too.",
-    gate: onStands,
+    gate: onStandsOrPit,
   },
   {
     id: 'jack only',
