@@ -24,6 +24,8 @@ export const readLegDrop = (w: Walk, c: Clause): boolean => {
   const ends = c.places
     .map((i) => c.items[i] as PlaceItem)
     .filter((it) => voltParts.has(it.p.part ?? '') || it.p.part === 'pressure switch');
+  // from battery to motor it is the whole way, and no leg
+  if (['battery', 'motor'].every((part) => ends.some((e) => e.p.part === part))) return false;
   const numbers = c.items.filter((it): it is Amounting => it.k === 'num');
   const [n] = numbers;
   const word = c.items.find(

@@ -18,6 +18,9 @@ import { share } from './share.ts';
 import { ofAir } from './words/fits.ts';
 import { opposites, pumpSigns } from './words/signs.ts';
 
+/** Where air is felt for by hand to see whether the pump moves any. */
+const delivers: ReadonlySet<string> = new Set(['intake filter', 'discharge line', 'pump head']);
+
 /** Where quiet says that nothing runs. */
 const pumpSide: ReadonlySet<string> = new Set([
   'coach',
@@ -96,7 +99,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (item.v === 'no air' && /^no (?:air|pressure)$/.test(item.phrase) && c.items[index + 1]?.k === 'prep') {
     const of = c.items[nextReal(c, index)];
     const part = of?.k === 'place' ? of.p.part : undefined;
-    if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part)) {
+    if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part) && !delivers.has(part)) {
       const led = phraseOf(c.items[index + 1]);
       const flat = (part === 'bellows' || part === 'tyre') && led === 'in';
       const starved = part === 'bellows' && /^(?:to|into|at)$/.test(led) && item.phrase === 'no air';
