@@ -34,7 +34,9 @@ export const ofThings = list<SignName>('bent|slipped|corroded|welded|tripped|blo
 export const ofPump = list<SignName>(
   'runs on|wont run|runs constantly|short cycles|no air|slow build|blows fuse|quits hot|stalls|starts|stops|pulls down',
 );
-export const drives = list<PartName>('pump|motor|pump head|pressure switch|relay|solenoid|tank|coach');
+export const drives = list<PartName>(
+  'pump|motor|pump head|intake filter|discharge line|unloader|discharge check|pressure switch|relay|solenoid|tank|coach',
+);
 /** What a tread looks like. */
 export const ofTread = list<SignName>('worn inside|worn outside|feathered|cupped|scrubbed');
 /** What rubber and cord do. */
