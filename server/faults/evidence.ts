@@ -16,7 +16,7 @@ import { conditionEvidence, signEvidence } from './said.ts';
 import { settle } from './settle.ts';
 import { type Mend, mendsOf } from './situation.ts';
 import { type Evidence, noteOf, outcomesOf, trustRead } from './told.ts';
-import { movedEvidence, onSlope, thawEvidence, thawsOf } from './turns.ts';
+import { downWithTankUp, movedEvidence, onSlope, thawEvidence, thawsOf } from './turns.ts';
 
 export { type Evidence, trust } from './told.ts';
 
@@ -132,7 +132,7 @@ export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
   });
   const mends = mendsOf(standing);
   const thaws = thawsOf(standing);
-  known.push(...thawEvidence(known, thaws), ...movedEvidence(known));
+  known.push(...thawEvidence(known, thaws), ...movedEvidence(known), ...downWithTankUp(known));
   const sloped = onSlope(known);
   const groups = new Map<string, Evidence[]>();
   for (const e of known) {

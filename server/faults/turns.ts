@@ -1,9 +1,9 @@
 /** Turns that are no repair: a frozen part warmed, a coach moved to a level floor. What was said before is of another state. Pure. */
 import { takePlace } from '../../intents/place.ts';
 import type { Standing } from '../session/standing.ts';
-import { kindOfSee } from './observables.ts';
+import { kindOfSee, sideOfSee } from './observables.ts';
 import type { Mend } from './situation.ts';
-import type { Evidence } from './told.ts';
+import { type Evidence, trustSeen } from './told.ts';
 
 const freezes: readonly string[] = [
   'height valve',
@@ -61,4 +61,25 @@ export const onSlope = (known: readonly Evidence[]): ReadonlySet<Evidence> => {
   const came = known.find((e) => e.see === 'moved to level' && e.outcome === 'level');
   const moved = known.find((e) => e.see === 'floor' && e.outcome === 'level');
   return new Set(came && moved ? known.filter((e) => e.clock < moved.clock && (isOff(e) || e.see === 'lean')) : []);
+};
+
+/**
+ * Found low with more in the tank than a bellows carries: whatever let it down, it was no check that leaks back, since
+ * nothing runs from the bellows into a fuller tank.
+ */
+export const downWithTankUp = (known: readonly Evidence[]): Evidence[] => {
+  const tank = known.findLast((e) => e.see === 'tank as found' && e.outcome === 'up');
+  if (!tank) return [];
+  return known
+    .filter((e) => kindOfSee(e.see) === 'as found' && ['low', 'far low', 'on stops'].includes(e.outcome))
+    .map((e) => ({
+      ...e,
+      see: `${sideOfSee(e.see) ?? 'left'} down with the tank up`,
+      outcome: 'yes',
+      // two figures, and nothing to misjudge between them
+      weight: trustSeen,
+      because: [...e.because, ...tank.because],
+      words: `${e.words} with the ${tank.words}`,
+      clock: Math.max(e.clock, tank.clock),
+    }));
 };

@@ -38,6 +38,21 @@ export const trialGivens: readonly Given[] = [
     ],
   },
   {
+    see: 'down with the tank up',
+    sided: true,
+    outcomes: ['no', 'yes'],
+    state: 'found low after standing, with more in the tank than the bellows carry',
+    healthy: [0.8, 0.2],
+    because: 'something else has let it down, or keeps it down',
+    rows: [
+      row(
+        ['inlet check bad'],
+        [0.9995, 0.0005],
+        'a check that leaks lets air run down to the tank: with more in the tank than in the bellows nothing runs back',
+      ),
+    ],
+  },
+  {
     see: 'panel fills',
     sided: true,
     outcomes: ['yes', 'no'],
