@@ -5,7 +5,7 @@ import { stillRests } from '../session/rests.ts';
 import type { Standing } from '../session/standing.ts';
 import { farLow, nightTakes } from '../twin/observables.ts';
 import { leans } from '../twin/see-standing.ts';
-import { askedBefore } from './moment.ts';
+import { answersNight } from './moment.ts';
 import { type Evidence, noteOf, trust, trustAssumed, trustRead } from './told.ts';
 import { touches } from './touch.ts';
 import { assumedAuto, furtherLow, verdictEvidence } from './verdicts.ts';
@@ -64,7 +64,7 @@ const night = 6 * 3_600_000;
 const stoodANight = (standing: Standing, i: number): boolean => {
   const { fact, seq } = standing.facts[i]!;
   if (fact.is !== 'reading' || standing.stateAt.get(fact.id)?.panel === 'shut') return false;
-  if (fact.often === 'standing' || askedBefore(standing, seq) === 'overnight') return true;
+  if (fact.often === 'standing' || answersNight(standing, i)) return true;
   const before = standing.facts.slice(0, i).findLast((h) => h.seq < seq);
   return before !== undefined && fact.at - before.fact.at >= night && standing.stateAt.get(fact.id)?.key !== true;
 };

@@ -47,6 +47,15 @@ const tankAt = (facts: readonly Held[], index: number, note: string, sheet: Shee
 export const askedBefore = (standing: Standing, seq: number): string | undefined =>
   standing.checks.findLast((c) => c.seq < seq)?.id;
 
+/** Asked to be left overnight, and that long passed: a height taped ten minutes later proves no night. ms */
+const leastNight = 4 * 3_600_000;
+export const answersNight = (standing: Standing, index: number): boolean => {
+  const { fact, seq } = standing.facts[index]!;
+  if (askedBefore(standing, seq) !== 'overnight') return false;
+  const before = standing.facts.slice(0, index).findLast((h) => h.seq < seq);
+  return before === undefined || fact.at - before.fact.at >= leastNight;
+};
+
 /** The tank was said to fall while it was just pumped. */
 const fellHot = (standing: Standing, index: number): boolean =>
   standing.facts
@@ -102,7 +111,7 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     ),
     armDump: yes(state?.arm.left === 'exhaust' || state?.arm.right === 'exhaust'),
     linkOff: yes(linkOff),
-    standing: yes(fact.often === 'standing' || parked || asked === 'as found' || asked === 'overnight'),
+    standing: yes(fact.often === 'standing' || parked || asked === 'as found' || answersNight(standing, index)),
     driving: yes(
       fact.often === 'driving' || said(state, 'driving') === true || state?.engine === true || asked === 'drive',
     ),

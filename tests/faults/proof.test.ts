@@ -102,3 +102,20 @@ describe('proof of a repair', () => {
     expect(block(last, 'check')?.id).not.toBe('overnight');
   });
 });
+
+describe('a night is as long as a night', () => {
+  const mended = [
+    'sags overnight on the left, fine when driving',
+    'soaped the left crimp, bubbles',
+    'replaced the left bellows',
+  ];
+  test.each([
+    ['heights taped ten minutes after it was asked for prove none', 10, 'overnight'],
+    ['heights taped the next morning do', 14 * 60, 'road test'],
+  ] as const)('%s', async (_, minutes, asked) => {
+    const t = await typingOn();
+    for (const note of mended) await t.type(note);
+    const blocks = await t.type('LR 13 3/4 RR 13 3/4', minutes);
+    expect(block(blocks, 'check')?.id).toBe(asked);
+  });
+});
