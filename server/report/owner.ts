@@ -8,6 +8,7 @@ import { estimateOf } from './estimate.ts';
 import { notSafe } from './not-safe.ts';
 import { plainPlace, workWords } from './plain-parts.ts';
 import type { Due, Item, OwnerReport, Shop } from './shapes.ts';
+import { verdictOf } from './verdict.ts';
 
 /** Most of each, so that the report keeps to two pages; the rest stands on the job sheet, and it says so. */
 const most = { found: 8, done: 12, compared: 6, photos: 2 } as const;
@@ -127,6 +128,14 @@ export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: 
         }))
       : [],
   );
+  const unsafe = notSafe(standing);
+  const cautions = standing.pending.map((g) => ({
+    words: g.words,
+    more: g.answered ? 'answered no' : 'not answered',
+    at: 0,
+    seq: standing.seq,
+    by: '',
+  }));
   const closed = standing.closed ? entries.findLast((e) => e.is === 'closed') : undefined;
   const opened = entries[0];
   return {
@@ -149,12 +158,13 @@ export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: 
           by: notes.find((n) => n.seq === complaint.seq)?.by ?? '',
         }
       : null,
-    notSafe: notSafe(standing),
+    word: verdictOf(entries, last, unsafe, cautions),
+    notSafe: unsafe,
     found: cut([...off.values(), ...dedupe(signs)], most.found),
     cause: top
       ? {
           words: upper(top.name),
-          more: `how sure: ${top.rank}`,
+          more: `how sure: ${top.rank}${top.of && top.of.rank !== top.rank ? `; that it is the ${top.of.part} in one way or another: ${top.of.rank}` : ''}`,
           at: 0,
           seq: before?.seq ?? standing.seq,
           by: 'soapwater',
@@ -168,13 +178,7 @@ export const ownerReport = ({ entries, standing, sheet, shop, due, mark, now }: 
     compared: worthShowing(comparedOf(all, first, last), most.compared),
     photos: (['before', 'after'] as const).flatMap((when) => photos.filter((p) => p.when === when).slice(-most.photos)),
     due: [...due],
-    cautions: standing.pending.map((g) => ({
-      words: g.words,
-      more: g.answered ? 'answered no' : 'not answered',
-      at: 0,
-      seq: standing.seq,
-      by: '',
-    })),
+    cautions,
     estimate,
     mark,
     entries: standing.seq,

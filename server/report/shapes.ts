@@ -89,6 +89,12 @@ export const OwnerReport = z.object({
   typed: z.array(z.string()),
   sheet: z.object({ hash: z.string(), source: z.string() }),
   complaint: z.nullable(Item),
+  /** How it stands, in one word; it clears nothing. */
+  word: z.object({
+    is: z.enum(['not safe', 'open', 'not mended', 'not proved', 'proved']),
+    words: z.string(),
+    more: z.string(),
+  }),
   /** Why it must not be moved; empty: nothing of the kind stands, which clears nothing. */
   notSafe: z.array(Item),
   found: z.array(Item),

@@ -104,3 +104,34 @@ describe('not safe to move', () => {
     expect(notSafe.filter((n) => n.by === 'MK')).toEqual([]);
   });
 });
+
+describe('the word it begins with', () => {
+  it.each([
+    ['nothing mended', ['sags overnight', 'LR 12 1/2'], 'not mended'],
+    ['a danger that stands', ['sags overnight', 'left bellows cords showing'], 'not safe'],
+    ['a question of safety not answered', ['sags overnight', 'going under to look'], 'open'],
+    ['mended and nothing shown since', leakStory, 'not proved'],
+    [
+      'an overnight complaint proved overnight',
+      [
+        ...leakStory,
+        'left overnight in auto, both rear level after overnight',
+        'LR 13 3/4 RR 13 3/4',
+        'road tested, no bounce, LR 13 3/4 RR 13 3/4',
+      ],
+      'proved',
+    ],
+  ] as const)('%s', async (_, notes, is) => {
+    expect((await after(...notes)).word.is).toBe(is);
+  });
+
+  it('says what is still to be shown, and clears nothing', async () => {
+    const { word } = await after(...leakStory);
+    expect(word.more).toMatch(/^Still to be shown: Leave it overnight in AUTO/);
+  });
+});
+
+it('how sure it is of a cause is also said of the part as a whole', async () => {
+  const { cause } = await after('sags overnight on the left', 'soaped left crimp, bubbles', 'replaced left bellows');
+  expect(cause?.more).toMatch(/^how sure: .+; that it is the left bellows in one way or another: .+/);
+});

@@ -11,6 +11,10 @@ export const reportLook = css`
   .lines {
     white-space: pre-line;
   }
+  .word {
+    border: var(--line) solid var(--edge);
+    padding: 8px 12px;
+  }
   .stop {
     border: var(--thick) solid var(--ink);
     background: var(--warn-paper);

@@ -70,17 +70,20 @@ export class SoapReport extends LitElement {
         <h1>${r.coach}: air suspension, report</h1>
         ${r.complaint ? html`<p>Complaint: <span class="quote">“${r.complaint.words}”</span></p>` : html`<p class="soft">No complaint was written down.</p>`}
       </header>
-      ${
-        r.notSafe.length === 0
-          ? nothing
-          : html`<section class="stop" aria-label="not safe to move">
-              <h2><span aria-hidden="true">▲ </span>Not safe to move</h2>
-              <ul>
+      <section
+        class="word ${r.word.is === 'not safe' || r.word.is === 'open' ? 'stop' : ''}"
+        aria-label="how it stands"
+      >
+        <h2>${r.word.is === 'not safe' ? html`<span aria-hidden="true">▲ </span>` : nothing}${r.word.words}</h2>
+        ${
+          r.notSafe.length === 0
+            ? nothing
+            : html`<ul>
                 ${r.notSafe.map((n) => html`<li><b>${n.words}</b>${n.more === '' ? '' : `, ${n.more}`} <span class="soft">(note ${n.seq})</span></li>`)}
-              </ul>
-              <p>Do not move it, keep clear of it. Towing by the maker's method.</p>
-            </section>`
-      }
+              </ul>`
+        }
+        <p>${r.word.more} This paper does not clear it for the road.</p>
+      </section>
       <div class="two">
         ${itemsView('What was found', r.cause ? [...r.found, { ...r.cause, words: `Most likely cause: ${r.cause.words}` }] : r.found, 'Nothing off was measured or seen.')}
         <div>
