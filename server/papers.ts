@@ -85,6 +85,13 @@ export const paperRoutes = (app: Express, { desk, shelf, shop, door, now }: Pape
       proposed: proposedLines(standing),
       rate: rateOf(shop.get(), sheet.shop),
       closed: standing.closed,
+      head: {
+        shop: shop.get().name ?? sheet.shop?.name ?? '',
+        lines: shop.get().lines ?? '',
+        coach: sheet.coach,
+        zone: standing.zone,
+        at: now(),
+      },
     });
   });
 

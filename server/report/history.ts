@@ -3,7 +3,7 @@ import { withItsUnit } from '../core/range-text.ts';
 import type { Entry } from '../session/entry.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { keyTitle, standingFindings } from './compared.ts';
+import { keyTitle, limitWords, standingFindings } from './compared.ts';
 import { dueOfCoach } from './due.ts';
 import { workWords } from './plain-parts.ts';
 import type { CoachHistory } from './shapes.ts';
@@ -21,7 +21,7 @@ const seriesOf = (visits: readonly Visit[]): Series[] => {
       const key = `${fact.what.v}@${fact.where.v}`;
       const { si, pm, unit, text } = fact.amount.v;
       const judged = found.findLast((f) => f.finding.key === key && f.finding.because[0] === fact.id)?.finding;
-      const line = out.get(key) ?? { key, title: keyTitle(key), unit, points: [], source: '' };
+      const line = out.get(key) ?? { key, title: keyTitle(key), unit, points: [], source: '', limit: '' };
       line.points.push({
         at: fact.at,
         si,
@@ -34,6 +34,7 @@ const seriesOf = (visits: readonly Visit[]): Series[] => {
       // the limit as of the last visit stands for the chart
       if (judged?.limit) {
         line.source = judged.limit.source.words;
+        line.limit = limitWords(judged.limit);
         if (judged.limit.low) line.low = judged.limit.low.si;
         else delete line.low;
         if (judged.limit.high) line.high = judged.limit.high.si;
@@ -70,7 +71,7 @@ export const coachHistory = (
         signed: closed?.is === 'closed' ? closed.signed : '',
         words: standing.complaint?.words ?? (first?.is === 'note' ? first.text : ''),
         off: [...standing.findings.values()]
-          .filter((f) => f.verdict === 'low' || f.verdict === 'high')
+          .filter((f) => (f.verdict === 'low' || f.verdict === 'high') && !f.key.startsWith('attitude'))
           .map((f) => f.words),
         work: standing.facts.flatMap(({ fact }) => (fact.is === 'work' && fact.done ? [workWords(fact)] : [])),
       };

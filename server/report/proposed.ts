@@ -8,6 +8,12 @@ import { plainPlace } from './plain-parts.ts';
 const least = 0.1;
 const most = 4;
 
+const takesAs = (a: EstimateLine, b: EstimateLine): boolean =>
+  a.parts.length > 0 &&
+  sideOf(a) === sideOf(b) &&
+  JSON.stringify(a.parts.map((p) => p.name)) === JSON.stringify(b.parts.map((p) => p.name));
+const sideOf = (line: EstimateLine): string => /^(?:left|right)(?=: )/.exec(line.words)?.[0] ?? '';
+
 export const proposedLines = (standing: Folded): EstimateLine[] =>
   standing.suspects
     .filter((s) => s.p >= least)
@@ -26,4 +32,11 @@ export const proposedLines = (standing: Folded): EstimateLine[] =>
         },
       ];
     })
+    // two faults of one place that take the same parts are mended by one repair: one line, for the reason of both
+    .reduce<EstimateLine[]>((lines, line) => {
+      const same = lines.find((l) => l.words === line.words || takesAs(l, line));
+      if (!same) return [...lines, line];
+      same.why = `${same.why}; ${line.why}`;
+      return lines;
+    }, [])
     .slice(0, most);

@@ -150,6 +150,8 @@ export const CoachHistory = z.object({
       low: z.optional(z.number()),
       high: z.optional(z.number()),
       source: z.string(),
+      /** "13 1/2 in to 14 in"; '' where there is none. */
+      limit: z.string(),
     }),
   ),
   work: z.array(z.object({ words: z.string(), at: z.number(), by: z.string(), session: z.string(), seq: z.int() })),

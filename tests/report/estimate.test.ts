@@ -109,3 +109,13 @@ describe('an estimate', () => {
     expect(rateOf({ v: 1 }, undefined).rate).toBeNull();
   });
 });
+
+it('proposes one line for two faults that one repair mends, for the reason of both', async () => {
+  const bench = benchDesk();
+  await tell(bench, 'cost-2', ['sags overnight on the left', 'soaped left crimp, bubbles']);
+  const lines = proposedLines((await visit(bench, 'cost-2')).standing);
+  expect(lines.length).toBeGreaterThan(0);
+  expect(new Set(lines.map((l) => l.words)).size).toBe(lines.length);
+  const bellows = lines.find((l) => l.words.includes('bellows'));
+  expect(bellows?.why).toMatch(/left bellows leaks.*; left bellows is perished/);
+});

@@ -162,7 +162,10 @@ test('nothing out of sight lengthens the page behind what scrolls in it', async 
 
 test('the history speaks of the coach sheet, never of a field as the sheet file names it', async () => {
   const page = await goTo('#/history/juniper-38');
-  await page.getByText('limit: coach sheet').first().waitFor();
+  await page
+    .getByText(/limit \d.* \(coach sheet\)/)
+    .first()
+    .waitFor();
   expect(await page.locator('main').innerText()).not.toMatch(/sheet: [a-z]+\.|psi ,|in ,/);
   await page.context().close();
 });
@@ -172,6 +175,9 @@ test(
   { timeout: 60_000 },
   async () => {
     const page = await goTo(`#/estimate/${session}`);
+    // whose it is and for which coach stands on what the owner signs
+    await page.getByRole('heading', { name: 'Juniper 38 (demo): estimate' }).waitFor();
+    await page.getByText('Tin Roof Coach Works (demo)').waitFor();
     await page.getByRole('button', { name: 'add a line' }).click();
     await page.getByLabel('work, in words for the owner').fill('renew the left link');
     await page.getByLabel('hands-on, min').fill('soon');

@@ -89,7 +89,7 @@ test.each([
     // the estimate: a line written, its price left open, declined by name
     await to(page, /^estimate$/, 'Shift+Tab');
     await page.keyboard.press('Enter');
-    await page.getByRole('heading', { name: 'Estimate' }).waitFor();
+    await page.getByRole('heading', { name: /: estimate$/ }).waitFor();
     // the shop's rate on the way, and back
     await press(page, /^change$/);
     await page.getByRole('heading', { name: 'The shop' }).waitFor();

@@ -6,6 +6,7 @@ import { base, keys } from '../look/base.ts';
 import { hashOf } from '../route.ts';
 import type { SocketController } from '../socket-controller.ts';
 import { load } from './ask.ts';
+import { date } from '../show.ts';
 import { paperLook } from './look.ts';
 import { money } from './money.ts';
 import { asDraft, draftWrong, lineOf, type DraftLine } from './estimate-draft.ts';
@@ -18,6 +19,8 @@ type Paper = {
   proposed: EstimateLine[];
   rate: { rate: number | null; currency: string; from: string };
   closed: boolean;
+  /** What an owner must see on the sheet he signs: whose it is, for which coach, of which day (ms since the epoch). */
+  head: { shop: string; lines: string; coach: string; zone: string; at: number };
 };
 
 export class SoapEstimate extends LitElement {
@@ -136,8 +139,7 @@ export class SoapEstimate extends LitElement {
         <button type="button" class="key small" @click=${() => print()}>print</button>
       </nav>
       <header class="head">
-        <h1>Estimate</h1>
-        ${paper === null ? nothing : this.#rate(paper)}
+        ${paper === null ? html`<h1>Estimate</h1>` : this.#head(paper)} ${paper === null ? nothing : this.#rate(paper)}
       </header>
       ${this.wrong === '' ? nothing : html`<p class="wrong" role="alert">${this.wrong}</p>`}
       ${
@@ -148,6 +150,17 @@ export class SoapEstimate extends LitElement {
             : this.#shown(paper, mayWrite)
       }
     </main>`;
+  }
+
+  #head({ head, estimate }: Paper): unknown {
+    return html`<div class="shop">
+        <p>
+          <b>${head.shop === '' ? 'Workshop' : head.shop}</b
+          >${head.lines === '' ? nothing : html`<br /><span class="lines">${head.lines}</span>`}
+        </p>
+        <p>${date(estimate?.at ?? head.at, head.zone)}${estimate ? `, written by ${estimate.by}` : ''}</p>
+      </div>
+      <h1>${head.coach}: estimate</h1>`;
   }
 
   #rate({ rate, estimate }: Paper): unknown {

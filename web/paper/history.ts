@@ -172,7 +172,7 @@ export class SoapHistory extends LitElement {
       <figcaption>
         last
         <b>${last.text}</b>
-        ${words === '' ? '' : `${mark} ${words}, `}${date(last.at, zone)}${s.source === '' ? '' : html` <span class="soft">limit: ${plainSource(s.source)}</span>`}
+        ${words === '' ? '' : `${mark} ${words}, `}${date(last.at, zone)}${s.source === '' ? '' : html` <span class="soft">limit ${s.limit} (${plainSource(s.source)})</span>`}
         ${
           s.points.length > 1
             ? html`<details class="no-print">

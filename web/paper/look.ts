@@ -3,6 +3,15 @@ import { css } from 'lit';
 import { paper } from '../look/paper.ts';
 
 export const paperLook = css`
+  .shop {
+    display: flex;
+    flex-wrap: wrap;
+    justify-content: space-between;
+    gap: 4px 24px;
+  }
+  .lines {
+    white-space: pre-line;
+  }
   ${paper}
   h3 {
     font-size: 1rem;

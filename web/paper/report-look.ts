@@ -2,15 +2,6 @@
 import { css } from 'lit';
 
 export const reportLook = css`
-  .shop {
-    display: flex;
-    flex-wrap: wrap;
-    justify-content: space-between;
-    gap: 4px 24px;
-  }
-  .lines {
-    white-space: pre-line;
-  }
   .word {
     border: var(--line) solid var(--edge);
     padding: 8px 12px;
