@@ -103,6 +103,10 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
     /^(?:can you |could you )?(?:make|set|start|put|run|give me)(?: me)?(?: an?| the| up)? (?:\S+ ){0,4}timer\b.*|^(?:please )?(?:start|set|begin|run|put)(?: me)?(?: an?| the)? (?:\S+ ){0,3}(?:timer|clock|stopwatch|leak ?down timer)\b.*|^timer(?: for)?\b.*|^time (?:it|me|this|\d+)\b.*|^remind me (?:in|after)\b.*/,
   ],
   ['stop timer', /^(?:stop|cancel|end|kill)(?: the)? (?:timer|clock|stopwatch)\b.*/],
+  [
+    'skip check',
+    /^(?:skip(?: (?:it|that|this|the check|that check|this check|that one|this one|check))?|(?:i |we )?(?:cant|cannot|can not|couldnt) (?:check|test|do|measure|get at|reach|see) (?:it|that|this|that one|this one)(?: (?:now|here|today|right now))?|cant check|no way to (?:check|test|do) (?:it|that|this)(?: here| now)?)\.?$/,
+  ],
   ['next step', /^(?:next step|step|continue|go on|carry on|done that|ok next|done next|next one)\.?$/],
   [
     'back',

@@ -1,6 +1,7 @@
 /** Commands to the assistant: steps of a guide, timers, practice, report, closing. */
 import type { Ask } from '../../intents/shapes.ts';
 import { provedWords } from '../faults/after.ts';
+import { nextBlock } from '../faults/next-block.ts';
 import { openProof, provedOf } from '../faults/proof.ts';
 import { weigh } from '../faults/weigh.ts';
 import { guideById, guideEnded, stepBlock } from '../guides/steps.ts';
@@ -35,6 +36,13 @@ export const commandBlocks = (ask: Ask, standing: Folded, sheet: Sheet): Block[]
     case 'stop guide': {
       const guide = standing.guide ? guideById(standing.guide.id) : undefined;
       return guide ? [guideEnded(guide)] : [say('No guide is open.')];
+    }
+    case 'skip check': {
+      const next = nextBlock(standing, sheet);
+      return [
+        say('Left out. What is typed of it later is taken all the same.'),
+        ...(next ? [next] : [say('Nothing else is worth its minutes now.')]),
+      ];
     }
     case 'start timer':
     case 'stop timer':

@@ -129,7 +129,7 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
   const still = stands(standing, w.evidence, ['pump quiet', 'pump called'], (o) => !o.split('|').includes('runs'));
   const endless = stands(standing, w.evidence, ['pump past cut-out'], (o) => o === 'runs on');
   for (const check of checks) {
-    if (!possible(check, standing, has)) continue;
+    if (standing.skipped.has(check.key) || !possible(check, standing, has)) continue;
     if (check.onlyAfter && !w.evidence.some((e) => e.see === check.onlyAfter)) continue;
     if (check.setting === 'pump running' && (still || (endless && check.id === 'hiss after stop'))) continue;
     const sees = check.settles.filter((s) => !isAnswered(s, answered));

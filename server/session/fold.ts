@@ -44,6 +44,7 @@ const blank: Folded = {
   gates: new Map(),
   pending: [],
   checksDone: [],
+  skipped: new Set(),
   checks: [],
   findings: new Map(),
   suspects: [],

@@ -53,6 +53,8 @@ export type Standing = {
   }[];
   /** Checks that have been answered, with what was typed. */
   checksDone: readonly { id: string; words: string; outcome: string }[];
+  /** Checks that cannot be made here, as somebody said. */
+  skipped: ReadonlySet<string>;
   /** Checks asked for, with the last keys shown; done ones with their outcome. */
   checks: readonly { id: string; seq: number }[];
   /** As last judged and shown. */

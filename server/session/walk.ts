@@ -15,6 +15,8 @@ export type Walk = {
   findings: Map<string, Finding>;
   checks: { id: string; seq: number }[];
   checksDone: { id: string; words: string; outcome: string }[];
+  /** Checks that cannot be made here, as somebody said. */
+  skipped: Set<string>;
   suspects: readonly Suspect[];
   next: Block | null;
   open: Open | null;
@@ -30,6 +32,7 @@ export const freshWalk = (): Walk => ({
   findings: new Map(),
   checks: [],
   checksDone: [],
+  skipped: new Set(),
   suspects: [],
   next: null,
   open: null,
@@ -43,6 +46,7 @@ export const copyOf = (walk: Walk): Walk => ({
   findings: new Map(walk.findings),
   checks: [...walk.checks],
   checksDone: [...walk.checksDone],
+  skipped: new Set(walk.skipped),
   asked: new Map(walk.asked),
 });
 
@@ -61,6 +65,10 @@ const standingSign = (fact: Fact): boolean =>
 export const passNote = (walk: Walk, note: NoteEntry, alive: boolean): void => {
   if (alive && !walk.complaint && note.read.facts.some((f) => f.is === 'sign'))
     walk.complaint = { seq: note.seq, words: note.text, standing: note.read.facts.some(standingSign) };
+  if (walk.waiting && alive && note.read.asks.some((a) => a.ask === 'command' && a.about === 'skip check')) {
+    walk.skipped.add(walk.waiting.id);
+    walk.waiting = null;
+  }
   if (walk.waiting && alive && note.read.facts.length > 0) {
     walk.checksDone.push({ id: walk.waiting.id, words: walk.waiting.words, outcome: note.text });
     walk.waiting = null;

@@ -144,6 +144,17 @@ export class SoapNext extends LitElement {
                 </button>`
               : nothing
           }
+          ${
+            /^(?:repair |close$)/.test(c.id)
+              ? nothing
+              : html`<button
+                  type="button"
+                  class="link"
+                  @click=${() => tell(this, 'write', { text: 'cant check that', whole: true })}
+                >
+                  can't<span class="hear"> check that here</span>
+                </button>`
+          }
           ${this.#explaining.link(c)}</span
         >
       </div>

@@ -68,6 +68,13 @@ export const keys = css`
     grid-template-columns: repeat(auto-fit, minmax(min(100%, 6.25rem), 1fr));
     gap: var(--gap);
   }
+  .keys.sided {
+    grid-template-columns: repeat(2, minmax(0, 1fr));
+    column-gap: 12px;
+  }
+  .key.whole {
+    grid-column: 1 / -1;
+  }
   @media (min-width: 700px) {
     .keys.n6 {
       grid-template-columns: repeat(3, minmax(0, 1fr));
