@@ -145,6 +145,20 @@ export const check: Extract<Block, { is: 'check' }> = {
   guide: 'check a bellows',
 };
 
+/** Keys that differ by their side, as they come: "two valves" in the note asks for them. */
+export const sidedCheck: Extract<Block, { is: 'check' }> = {
+  ...check,
+  id: 'exhausts',
+  words: 'Hose from each exhaust into water: bubbles?',
+  keys: [
+    { label: 'none', text: 'no bubbles at both exhausts' },
+    { label: 'left steady', text: 'bubbles at left exhaust' },
+    { label: 'right steady', text: 'bubbles at right exhaust' },
+    { label: 'left puffs', text: 'left exhaust puffs' },
+    { label: 'right puffs', text: 'right exhaust puffs' },
+  ],
+};
+
 const gate: Block = {
   is: 'caution',
   id: 'stands',

@@ -9,7 +9,7 @@ import { FromPage, refusals, type Board, type Refusal, type ToPage } from '../..
 import type { Role } from '../../server/auth/roles.ts';
 import type { Draft, Entry } from '../../server/session/entry.ts';
 import { fromSi } from '../../server/core/units.ts';
-import { check, fakeReply, suspects } from './fake-replies.ts';
+import { check, fakeReply, suspects, sidedCheck } from './fake-replies.ts';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -115,7 +115,7 @@ const boardOf = (session: string, entries: readonly Entry[]): Board => {
         : [],
     suspects: judged ? suspects : [],
     checksDone: answered.size > 0 ? [{ id: 'soap', words: 'soaped the left fittings', outcome: 'no bubbles' }] : [],
-    next: judged ? check : null,
+    next: /two valves/.test(last) ? sidedCheck : judged ? check : null,
     open: null,
     circuit: {
       lit: judged

@@ -168,13 +168,18 @@ export class SoapLine extends LitElement {
   #chipRow(): unknown {
     const show = this.pad || this.roomy || this.text !== '' || this.pictures.length > 0;
     if (!show || this.closed) return nothing;
+    // the pad has the units itself; on a phone it takes the room of what has nothing to add
+    const chips = this.pad
+      ? this.chips.filter((c) => ![this.pressure, this.length, 'V'].includes(c.label))
+      : this.chips;
+    if (this.pad && !this.roomy && chips.length === 0 && this.pictures.length === 0) return nothing;
     return html`<div
       class="chips"
       role="group"
       aria-label="words to add"
       @mousedown=${(e: Event) => e.preventDefault()}
     >
-      ${this.chips.map(
+      ${chips.map(
         (chip) =>
           html`<button type="button" class="chip" @click=${() => this.#did({ did: 'chip', chip })}>
             ${chip.label}

@@ -7,6 +7,12 @@ export type PadTap = { tap: 'digit' | 'fraction' | 'word' | 'rub'; text: string 
 const eighths = ['', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 const spoken = ['0, no fraction', '1/8', '1/4', '3/8', '1/2', '5/8', '3/4', '7/8'];
 
+const rows = [
+  ['1', '2', '3'],
+  ['4', '5', '6'],
+  ['7', '8', '9'],
+] as const;
+
 export class SoapPad extends LitElement {
   static override properties = { pressure: {}, length: {}, fraction: {} };
   static override styles = [
@@ -22,7 +28,7 @@ export class SoapPad extends LitElement {
         position: relative;
         display: grid;
         grid-template-columns: repeat(8, minmax(0, 1fr));
-        height: 60px;
+        min-height: 60px;
         border: var(--line) solid var(--edge);
         border-radius: var(--round);
         background: var(--card);
@@ -51,14 +57,15 @@ export class SoapPad extends LitElement {
         touch-action: manipulation;
       }
       @media (forced-colors: none) {
-        .tape button[aria-pressed='true'] {
+        .tape button[aria-pressed='true'],
+        .tape button[aria-pressed='true']:hover {
           background: var(--ink);
           color: var(--paper);
         }
       }
       .digits {
         display: grid;
-        grid-template-columns: repeat(3, minmax(0, 1fr));
+        grid-template-columns: repeat(4, minmax(0, 1fr));
         gap: 6px;
       }
       .digits .key {
@@ -66,18 +73,47 @@ export class SoapPad extends LitElement {
         font-size: 1.5rem;
         font-variant-numeric: tabular-nums;
       }
-      .units .key {
+      .digits .unit {
         font-size: 1.0625rem;
       }
+      .digits .rub {
+        grid-column: span 2;
+      }
+      /* on glass each eighth is as large as a digit: a glove covers two of eight in a row */
+      @media (max-width: 699px) {
+        .tape {
+          grid-template-columns: repeat(4, minmax(0, 1fr));
+          gap: 6px;
+          border: 0;
+          background: none;
+        }
+        .tape svg {
+          display: none;
+        }
+        .tape button {
+          min-height: 56px;
+          padding: 0;
+          border: var(--line) solid var(--edge);
+          border-radius: var(--round);
+          background: var(--card);
+          font-size: 1.25rem;
+        }
+      }
       @media (min-height: 700px) {
-        .digits .key {
+        .digits .key,
+        .tape button {
           min-height: 64px;
+        }
+      }
+      @media (min-width: 700px) and (min-height: 700px) {
+        .tape button {
+          min-height: 0;
         }
       }
       /* beside a wide sheet two rows are enough, and the sheet stays in sight */
       @media (min-width: 1100px) {
-        .digits:not(.units) {
-          grid-template-columns: repeat(6, minmax(0, 1fr));
+        .digits {
+          grid-template-columns: repeat(8, minmax(0, 1fr));
         }
       }
     `,
@@ -104,6 +140,10 @@ export class SoapPad extends LitElement {
     </button>`;
   }
 
+  #unit(u: string): unknown {
+    return html`<button type="button" class="key unit" @click=${() => this.#tap('word', u)}>${u}</button>`;
+  }
+
   protected override render(): unknown {
     return html`
       ${
@@ -127,19 +167,14 @@ export class SoapPad extends LitElement {
           : nothing
       }
       <div class="digits" role="group" aria-label="number pad">
-        ${['1', '2', '3', '4', '5', '6', '7', '8', '9'].map((d) => this.#digit(d))} ${this.#digit('.', 'point')}
-        ${this.#digit('0')}
-        <button type="button" class="key" aria-label="rub out" @click=${() => this.#tap('rub', '')}>
+        ${rows.map((row, i) => html`${row.map((d) => this.#digit(d))} ${this.#unit([this.pressure, this.length, 'V'][i] ?? '')}`)}
+        ${this.#digit('.', 'point')} ${this.#digit('0')}
+        <button type="button" class="key rub" aria-label="rub out" @click=${() => this.#tap('rub', '')}>
           <svg viewBox="0 0 32 24" width="32" height="24" aria-hidden="true">
             <path d="M10 3h19v18H10L2 12z" fill="none" stroke="currentColor" stroke-width="2.5" />
             <path d="M15 8l8 8m0-8l-8 8" stroke="currentColor" stroke-width="2.5" />
           </svg>
         </button>
-      </div>
-      <div class="digits units" role="group" aria-label="units">
-        ${[this.pressure, this.length, 'V'].map(
-          (u) => html`<button type="button" class="key" @click=${() => this.#tap('word', u)}>${u}</button>`,
-        )}
       </div>
     `;
   }
