@@ -57,6 +57,7 @@ export const takeMeasure = (w: Walk, c: Clause, before: Clause | undefined): voi
       spans: [...leaned.amount.spans, way.span],
     };
   if (real.length === 1 && way?.k === 'dir') use(w, way);
-  if (w.waiting?.v === 'free play' && c.places.length === 1) w.subject = locOf(w, c.items[c.places[0]!] as PlaceItem);
+  if (['free play', 'camber', 'toe'].includes(w.waiting?.v ?? '') && c.places.length === 1)
+    w.subject = locOf(w, c.items[c.places[0]!] as PlaceItem);
   if (w.waiting?.v === 'delay') w.lastMeasure = 'delay';
 };

@@ -84,6 +84,17 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     const rated = readRate(w, c, n, index, hit ? locOf(w, hit.item) : null);
     if (rated !== null) return rated;
   }
+  // "12.1 at the relay 85, 11.9 at the 30 post": which terminal
+  if (
+    bare &&
+    [30, 85, 86, 87].includes(n.value) &&
+    (/^(?:post|terminal|pin|stud|leg)\b/.test(after?.k === 'unknown' ? after.low : phraseOf(after)) ||
+      /^(?:pin|terminal)$/.test(before?.k === 'unknown' ? before.low : phraseOf(before)) ||
+      /\brelay(?: pin| terminal)? $/i.test(w.text.slice(0, n.span[0]).slice(-18)))
+  ) {
+    use(w, n);
+    return index + 1;
+  }
   // "fuse is a 30": its size
   if (bare && n.value >= 2 && /^(?:fuse|breaker)$/.test(hit?.item.p.part ?? '') && n.value !== 12 && n.value !== 24)
     return index + 1;

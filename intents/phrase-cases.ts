@@ -95,6 +95,20 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "cap the blow off": the valve
   if (/^blow off$/.test(item.phrase) && /^(?:the|a|its|that|this)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'place', p: { part: 'relief' }, spans: [item.span], ...base }];
+  // "purge valve stuck open", "swaybar link missing", "sensor wire broken": another thing than the bare word's
+  const kind = phraseAt(items, i - 1);
+  if (
+    (/^(?:valve|vlv|valv|valves)$/.test(item.phrase) &&
+      /^(?:purge|kneel|kneeling|quick|release|brake|foot|treadle|shuttle|door|expansion|mixing|fuel|ball|gate|needle|parking|spring)$/.test(
+        kind,
+      )) ||
+    (/^links?$/.test(item.phrase) &&
+      /^(?:swaybar|sway|stabilizer|stabiliser|bar|roll|track|steering|idler)$/.test(kind)) ||
+    (/^(?:wire|wiring|wires)$/.test(item.phrase) && /^(?:sensor|speaker|abs|lamp|camera|trailer|switch)$/.test(kind))
+  )
+    return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "L ride 13 9/16": its height
+  if (item.phrase === 'ride' && items[i + 1]?.k === 'num') return [{ k: 'measure', v: 'height', ...base }];
   // "the problem followed the valve": where it is, not that the valve is it
   if (
     /^(?:the )?(?:problem|culprit)$/.test(item.phrase) &&

@@ -239,6 +239,16 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     );
     if (to !== undefined) loc = locOf(w, c.items[to] as PlaceItem);
   }
+  // "upper shock mount broke": the mount, which nobody knows
+  const named = items[index - 1];
+  const bearerAt = c.places.filter((i) => i < index).at(-1);
+  if (
+    ['broken', 'cracked', 'bent', 'missing', 'corroded', 'not working'].includes(name) &&
+    named?.k === 'unknown' &&
+    /^(?:mount|mounts|bracketry|sensor|strap|clip|grommet|shackle|eye|cap|boot|housing|tab|hanger)$/.test(named.low) &&
+    bearerAt === index - 2
+  )
+    return index + 1;
   if (loc && !loc.p.part && !ofCorner.has(name) && !pumpSigns.has(name) && unknownThing(c, index)) return index + 1;
   if (loc && loc.from !== 'said' && !pumpSigns.has(name) && unknownLead(c, index)) return index + 1;
   const prior = w.facts.at(-1);

@@ -10,6 +10,7 @@ export const direction = (w: Walk, c: Clause, index: number): 'in' | 'out' | nul
   const at = (j: number): 'in' | 'out' | null => {
     const it = c.items[j];
     if (it?.k === 'dir') return it.v;
+    if (it?.k === 'neg' && /^neg$/.test(it.phrase)) return 'out';
     const m = /^(?:toe |toed )?(in|out)$/.exec(phraseOf(it));
     return m ? (m[1] as 'in' | 'out') : null;
   };
