@@ -95,6 +95,14 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     use(w, n);
     return index + 1;
   }
+  // "left tyre was 20 lbs low": by how much, no pressure of it
+  if (
+    (unit === 'psi' || unit === 'lb' || unit === 'bar' || unit === 'kPa') &&
+    after?.k === 'sign' &&
+    (after.v === 'low' || after.v === 'high') &&
+    ['tyre', 'wheel', 'tank', 'bellows'].includes(hit?.item.p.part ?? '')
+  )
+    return index + 1;
   // "fuse is a 30": its size
   if (bare && n.value >= 2 && /^(?:fuse|breaker)$/.test(hit?.item.p.part ?? '') && n.value !== 12 && n.value !== 24)
     return index + 1;

@@ -165,6 +165,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     if (part === 'shim') {
       measure = 'shim thickness';
       loc = bracketOf(w, c) ?? loc;
+    } else if (part === 'arm' && /\b(?:mov\w+|travel\w*|before anything|push\w*)\b/i.test(w.text)) {
+      // "i can move the arm half an inch before anything happens"
+      measure = 'dead band';
+      loc = { ...loc, p: { ...(loc.p.side ? { side: loc.p.side } : {}), part: 'height valve' } };
     } else if (part === 'arm' || part === 'link') measure = 'arm length';
     else if (part && !['wheel', 'coach', 'frame', 'axle', 'bellows', 'tyre', 'floor'].includes(part)) {
       unreadable(w, n);

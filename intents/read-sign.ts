@@ -170,7 +170,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (
     !neg &&
     ended &&
-    fleeting.includes(item.v) &&
+    (fleeting.includes(item.v) ||
+      (['leans', 'sags', 'bounces', 'wanders', 'pulls'].includes(item.v) && /gone|away|cured/.test(endWord))) &&
     /^(?:gone|all gone|stopped|stops|went away|cleared|cured|disappeared)$/.test(endWord)
   ) {
     use(w, ended);

@@ -143,7 +143,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
   ['loaded|fully loaded|with a load|fully laden|laden|loaded up|full load|loaded for a trip|with gear', 'loaded', true],
   ['empty coach|unloaded|unladen|no load|not loaded|empty load|coach empty|coach is empty', 'loaded', false],
   [
-    'water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank|full fresh water tank|full fresh water',
+    'full water|full of water and fuel|water topped off|full fresh water|full of fresh water|water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank|full fresh water tank|full fresh water',
     'water tank full',
     true,
   ],
