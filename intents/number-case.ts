@@ -51,7 +51,7 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     bare &&
     n.value < 20 &&
     counted?.k === 'sign' &&
-    /^(?:bubbles|leaks|cracks|splits|cuts|holes)$/.test(counted.phrase)
+    /(?:^| )(?:bubbles|leaks|cracks|splits|cuts|holes)$/.test(counted.phrase)
   ) {
     use(w, n);
     return index + 1;

@@ -190,6 +190,9 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   let loc = placeOfSign(w, c, index, name);
+  // "comp keeps cutting in, loses air": not the pump does
+  if (loc?.p.part === 'pump' && loc.from !== 'said' && /^(?:los|loos|wont hold|doesnt hold)/.test(item.phrase))
+    loc = null;
   const looked = w.subject?.p.part;
   if (item.phrase === 'straight' && looked && straightParts.has(looked) && loc?.from !== 'said')
     loc = carried(w.subject);

@@ -4,23 +4,24 @@ import type { measures } from '../names.ts';
 export const measureWords: Readonly<Partial<Record<(typeof measures)[number], string>>> = {
   pressure: 'pressure|press|pres|presure|pressur|preasure|air pressure|reads|reading|p',
   'cut-in':
-    'starts by itself at|starts itself at|starts on its own at|cut in|back in at|back on at|comes back in at|comes back on at|and in at|back on again at|cutin|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on|start at|pump start at',
+    'cut in point|turn on point|turn on pressure|kick in point|kick on point|kicks in at|kicks on at|comes in at|cuts in at|turns on at|restarts at|lower set point|low set point|cut in pressure|in point|starts by itself at|starts itself at|starts on its own at|cut in|back in at|back on at|comes back in at|comes back on at|and in at|back on again at|cutin|kicks in|kick in|kicks on|kicked in|kicked on|cuts in|comes on|came on|turns on|starts at|on at|cut in at|turned on|cuts on|cut on|starts up at|cutting in|started at|comes in|kick on|goes on at|came in|pump on at|switches on|switched on|start at|pump start at',
   'cut-out':
-    'stops by itself at|stops itself at|stops on its own at|cut out|cutout|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at|stop at',
+    'cut out point|shut off point|shut off pressure|turn off point|turn off pressure|cuts out at|kicks off at|kicks out at|turns off at|shuts down at|knocks off at|upper set point|high set point|cut off pressure|cut out pressure|shutoff pressure|shut down pressure|out point|stops by itself at|stops itself at|stops on its own at|cut out|cutout|kicks out|kick out|kicks off|kicked out|kicked off|cuts out|shuts off at|cut off|cuts off|turns off|stops at|off at|shut off at|turned off|shuts off|shut off|cutoff|goes off|goes off at|cutting out|quits at|stopped at|went off|switches off|switched off|cut out at|stop at',
   height:
-    'height|ride height|ht|hgt|heights|ride ht|measures|measured|tape|tapes|taped|sits at|stands at|ride heights|hite',
-  voltage: 'volts|voltage|volt',
+    'ride height measurement|frame height|frame ht|chassis height|measured height|tape measurement|suspension height|height measurement|trim height|rideheight|bag height|height|ride height|ht|hgt|heights|ride ht|measures|measured|tape|tapes|taped|sits at|stands at|ride heights|hite',
+  voltage: 'voltage reading|volt reading|potential|dc volts|volts|voltage|volt',
   'voltage drop': 'voltage drop|volt drop|drop across|volts drop|v drop|vdrop|volts dropped|volt loss|loses across',
-  current: 'current|amps|amp draw|draw|draws|pulls|drawing|pulling|amperage|amp|taking|amps draw|current draw',
+  current:
+    'amp reading|amp clamp reading|load current|current|amps|amp draw|draw|draws|pulls|drawing|pulling|amperage|amp|taking|amps draw|current draw',
   resistance: 'resistance|ohms|ohm reading',
   temperature: 'temperature|temp|temps',
-  humidity: 'humidity|rh%|rel humidity',
-  toe: 'toe|total toe|toe total|tow in|tow out|tow in on|toe in|toe out|toed|toes',
-  camber: 'camber|chamber angle|cambre',
+  humidity: 'relative humidity|r h percent|moisture in the air|humidity|rh%|rel humidity',
+  toe: 'toe reading|toe setting|toe angle|toe|total toe|toe total|tow in|tow out|tow in on|toe in|toe out|toed|toes',
+  camber: 'camber angle|camber reading|wheel lean|camber setting|camber|chamber angle|cambre',
   thrust: 'thrust|thrust angle',
   'tyre diameter': 'tyre diameter|tire diameter|wheel diameter',
   'rim diameter': 'rim diameter|rim dia',
-  torque: 'torque|torqued|torqued to|torque to',
+  torque: 'torque value|tq|tightened to|torque|torqued|torqued to|torque to',
   load: 'weighs|weight|weighed|wt',
   'on time': 'on time|on for|runs for|ran for|run for',
   'off time': 'off time|rests|then off for|and off for|off for|rests for|rest for',
@@ -33,10 +34,11 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'settling time':
     'settling|settling time|settle time|to settle|settled for|since pumping|since pumped|after pumping|after pump up|settled|since it was pumped|since levelling|after levelling|since pump stopped',
   delay:
-    'delay|to react|to respond|before it acts|before it reacts|before it moves|to act|time delay|reacts after|delay time',
+    'reaction time|response time|dead time|delay|to react|to respond|before it acts|before it reacts|before it moves|to act|time delay|reacts after|delay time',
   'dead band': 'dead band|deadband|dead zone|free travel',
   'arm length': 'arm length|lever length',
-  odometer: 'odometer|odo|mileage|clock reading|on the clock',
+  odometer:
+    'miles on the clock|odometer reading|km reading|hub odometer|hubodometer|speedo reads|odometer|odo|mileage|clock reading|on the clock',
   'distance driven': 'drove|driven|road test|drive of|test drive|drove it',
   'wire length': 'wire length|cable length|run of cable',
   'wire gauge': 'awg|ga wire|gauge wire|ga',
@@ -45,6 +47,6 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   barometer: 'barometer|baro|barometric',
   'specific gravity': 'specific gravity|sg|hydrometer|gravity',
   'load test': 'load test|load tested|loadtest|carbon pile',
-  'free play': 'free play|play|slop|freeplay|endplay|end play',
+  'free play': 'end float|looseness|lash|side play|end float of|free play|play|slop|freeplay|endplay|end play',
   'shim thickness': 'shim thickness|shim of|shims of',
 };
