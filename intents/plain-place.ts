@@ -15,7 +15,9 @@ const gaugesInNote = (w: Walk): boolean =>
     w.facts.some(
       (f) => f.is === 'reading' && f.what.v === 'pressure' && f.where.v === 'tank' && f.where.from === 'said',
     )) ||
-  w.all.some((i) => /^(?:second gauge|other gauge|test gauge|gauge itself)/.test(phraseOf(i)));
+  w.all.some((i) => /^(?:second gauge|other gauge|test gauge|gauge itself)/.test(phraseOf(i))) ||
+  // "dash says 80, my gauge at the tank 110"
+  /(?<!\bno )\b(?:my|shop|second|other|test|master|known good|good) g(?:au|ua|a)ge\b/i.test(w.text);
 
 /** Which place a pressure is of, from the place said. */
 export const pressurePlace = (w: Walk, loc: Loc): Loc => {

@@ -8,6 +8,7 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
     row(['discharge clogged'], [0.05, 0.75, 0.2], 'air cannot get to the tank'),
     row(['discharge fitting leak'], [0.1, 0.7, 0.2], 'part of the delivery is lost before the tank'),
     row(['motor worn'], [0.4, 0.4, 0.2], 'it turns slowly'),
+    row(['switch resistance'], [0.35, 0.55, 0.1], 'it turns slowly on few volts'),
     row(['wire shorted', 'key feed dead'], [0.01, 0.02, 0.97], dead),
     row(['switch line plugged'], [0.5, 0.1, 0.4], 'the switch does not know the pressure'),
   ],
@@ -20,6 +21,7 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
   ],
   'pump called': [
     row(['motor worn'], [0.35, 0.05, 0.05, 0.45, 0.1], 'weak at the start'),
+    row(['switch resistance'], [0.7, 0.08, 0.1, 0.11, 0.01], 'it starts on few volts, or not'),
     row(['wire shorted'], [0.01, 0.09, 0.02, 0.01, 0.87], 'a dead short'),
     row(['key feed dead'], [0.02, 0.96, 0.01, 0.005, 0.005], dead),
     row(['switch line plugged'], [0.65, 0.33, 0.01, 0.005, 0.005], 'the switch may not feel the pressure gone'),
@@ -27,6 +29,7 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
   ],
   'pump restart': [
     row(['motor worn'], [0.3, 0.5, 0.2], 'weak against pressure'),
+    row(['switch resistance'], [0.6, 0.35, 0.05], 'few volts against pressure'),
     row(['discharge check leak'], [0.25, 0.35, 0.4], 'the tank stands on the piston'),
     row(['wire shorted'], [0.02, 0.03, 0.95], 'a dead short'),
     row(['key feed dead'], [0.02, 0.96, 0.02], dead),
@@ -47,6 +50,7 @@ export const airGivens: Readonly<Record<string, readonly GivenRow[]>> = {
   'motor volts': [
     row(['wire shorted', 'key feed dead'], [0.02, 0.03, 0.95], dead),
     row(['motor worn'], [0.75, 0.24, 0.01], 'it draws more and pulls the volts down'),
+    row(['switch resistance'], [0.35, 0.63, 0.02], 'what the contacts lose the motor lacks'),
   ],
   'motor current': [
     row(['motor worn'], [0.3, 0.05, 0.63, 0.02], 'tight or shorted turns draw more'),

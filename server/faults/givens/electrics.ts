@@ -128,6 +128,7 @@ export const electricGivens: readonly Given[] = [
     because: 'a stray reading',
     rows: [
       row(['switch burnt'], [0.04, 0.94, 0.02], 'it is what is tested'),
+      row(['switch resistance'], [0.85, 0.14, 0.01], 'volts come through, fewer of them'),
       row(['key feed dead'], [0.03, 0.02, 0.95], 'nothing comes in'),
       row(['fuse blown', 'wire shorted'], [0.35, 0.02, 0.63], 'depends on what the fuse feeds'),
       row(['switch line plugged'], [0.5, 0.48, 0.02], 'it may not feel the pressure gone'),
@@ -144,9 +145,10 @@ export const electricGivens: readonly Given[] = [
     rows: [
       row(
         ['feed resistance'],
-        [0.04, 0.78, 0.01, 0.08, 0.085, 0.005],
-        'cable and joints mostly; contacts of relay or switch that pass current and lose volts are joints of it',
+        [0.04, 0.84, 0.01, 0.08, 0.025, 0.005],
+        'cable and joints mostly; contacts of a relay that pass current and lose volts are joints of it',
       ),
+      row(['switch resistance'], [0.05, 0.03, 0.01, 0.03, 0.875, 0.005], 'it is what is measured'),
       row(['ground resistance'], [0.04, 0.01, 0.93, 0.01, 0.005, 0.005], 'it is what is measured'),
       row(['relay dead'], [0.06, 0.03, 0.01, 0.89, 0.005, 0.005], 'nothing comes through it'),
       row(['switch burnt'], [0.06, 0.03, 0.01, 0.05, 0.845, 0.005], 'nothing comes through it'),

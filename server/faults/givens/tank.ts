@@ -26,6 +26,18 @@ export const tankGivens: readonly Given[] = [
     rows: [row(['gauge line leak'], [0.08, 0.92], 'it is what is soaped; parts are out of reach')],
   },
   {
+    see: 'filled too soon',
+    outcomes: ['no', 'yes'],
+    nominal: true,
+    state: 'pump-up timed; under three quarters of the time that the sheet gives',
+    healthy: [0.98, 0.02],
+    because: 'a pump does no better than new: a time or a pressure was misread',
+    rows: [
+      row(['tank water'], [0.45, 0.55], 'water takes the room of air, and less air fills it'),
+      row(['gauge high', 'gauge low', 'gauge stuck'], [0.8, 0.2], 'one of the two pressures is not what it says'),
+    ],
+  },
+  {
     see: 'relief look',
     outcomes: ['quiet', 'leaks'],
     state: 'tank near cut-out',

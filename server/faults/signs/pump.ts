@@ -32,6 +32,8 @@ export const pump_: readonly SignRule[] = [
   ),
   rule(true, ['wont run', 'not working'], pump, 'none', [['pump quiet', 'yes']]),
   // Clicks and then runs: no more than the relay pulling in.
+  // Lights go down and a meter with them: the motor gets too few volts, or takes too many amps.
+  rule(true, ['pulls down'], ['pump', 'motor', 'battery', ''], 'none', [['motor volts', 'low']]),
   rule(true, ['clicks', 'hums'], ['pump', 'relay', 'motor', ''], 'none', [], { pumpRuns: true }),
   rule(true, ['clicks'], ['pump', 'relay', 'motor', ''], 'none', [['pump called', 'clicks']]),
   rule(true, ['hums'], ['pump', 'motor', ''], 'none', [['pump called', 'hums']]),

@@ -86,7 +86,12 @@ const judgeOne = (c: Case, fact: ReadingFact): Finding => {
       ],
     },
     ...(expected && verdict !== 'cannot tell'
-      ? { evidence: [{ see: shut ? 'pump-up shut' : 'pump-up', outcome: verdict === 'high' ? 'slow' : 'within' }] }
+      ? {
+          evidence: [
+            { see: shut ? 'pump-up shut' : 'pump-up', outcome: verdict === 'high' ? 'slow' : 'within' },
+            ...(verdict === 'low' ? [{ see: 'filled too soon', outcome: 'yes' }] : []),
+          ],
+        }
       : expected
         ? {}
         : {
