@@ -92,6 +92,20 @@ const wholeOf = (where: string): string => {
   return `${side}${whole}`;
 };
 
+const wholesBy = new WeakMap<Weighed['model'], ReadonlyMap<string, ReadonlySet<number>>>();
+/** Each part with the faults of it, by model: worked out once. */
+const wholesOf = (model: Weighed['model']): ReadonlyMap<string, ReadonlySet<number>> => {
+  const had = wholesBy.get(model);
+  if (had) return had;
+  const made = new Map<string, Set<number>>();
+  model.faults.forEach((fault, i) => {
+    const part = wholeOf(fault.where);
+    made.set(part, (made.get(part) ?? new Set()).add(i));
+  });
+  wholesBy.set(model, made);
+  return made;
+};
+
 /** Chance that at least one of these faults is there: each counted once, however many of them are. */
 export const anyOf = ({ n, marginals, pairs, triples }: Posterior, faults: ReadonlySet<number>): number => {
   let p = 0;
@@ -105,12 +119,11 @@ export const anyOf = ({ n, marginals, pairs, triples }: Posterior, faults: Reado
 
 /** The shown ones with the part's own figure where two or more are faults of one part. */
 const withParts = (w: Weighed, shown: readonly Suspect[]): Suspect[] => {
-  const whole = (s: Suspect): string => (s.where === undefined ? '' : wholeOf(s.where));
-  return shown.map((s) => {
-    const part = whole(s);
-    if (part === '' || shown.filter((other) => whole(other) === part).length < 2) return s;
-    const all = new Set(w.model.faults.flatMap((fault, i) => (wholeOf(fault.where) === part ? [i] : [])));
-    const p = anyOf(w.posterior, all);
+  const parts = shown.map((s) => (s.where === undefined ? '' : wholeOf(s.where)));
+  return shown.map((s, k) => {
+    const part = parts[k]!;
+    if (part === '' || parts.filter((other) => other === part).length < 2) return s;
+    const p = anyOf(w.posterior, wholesOf(w.model).get(part) ?? new Set());
     return { ...s, of: { part, p, rank: rankOf(p) } };
   });
 };
