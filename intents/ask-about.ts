@@ -64,8 +64,12 @@ export const askBare = (w: Walk, item: PlaceItem, what: Settled): void => {
 export const beyondPressure = (n: Amounting, context: Context): boolean =>
   n.unit === null && !canBe('pressure', toSi(n.value, context.pressureUnit)) && canBe('height', toSi(n.value, 'mm'));
 
+/** Nobody answers more questions about one note; what is beyond them is shown as unread. */
+const mostAsked = 12;
+
 /** A number that nothing settles: asks, with notes that say it plainly. */
 export const unreadable = (w: Walk, n: Amounting, also?: PlaceItem): void => {
+  if (w.ambiguous.length >= mostAsked) return;
   const t = n.text;
   const tape = beyondPressure(n, w.context);
   const own = n.unit ? '' : tape ? ' mm' : ` ${w.context.pressureUnit}`;

@@ -20,12 +20,12 @@ import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } fr
 import { loadTest } from './load-test.ts';
 import { overPressure } from './over-pressure.ts';
 import { leadOf, tailAt } from './leads.ts';
+import { leftOver } from './left-over.ts';
 import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
-import { makePlace } from './place.ts';
 import { repeats } from './repeats.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
-import type { Amend, Context, Fact, Reading, Span } from './shapes.ts';
+import type { Amend, Context, Reading, Span } from './shapes.ts';
 import { flatten, forgetTokens, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
 import { warning } from './words/hazards.ts';
@@ -225,36 +225,15 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     );
   if (held) out.hazards = out.hazards.filter((h) => h.hazard !== 'under unsupported' || without(h));
 
-  const told = out.facts.flatMap(spansOf);
-  // a clause with a place in it that gave nothing was not understood, however it helped to read on
-  const dropped = (i: Settled): boolean => {
-    if (i.k === 'place' ? i.p.part === undefined || i.p.part === 'coach' : i.k !== 'num') return false;
-    const at = items.indexOf(i);
-    const from = items.slice(0, at).findLast((o) => o.k === 'sep')?.span[1] ?? 0;
-    const end = items.slice(at).find((o) => o.k === 'sep');
-    const to = end?.span[0] ?? text.length;
-    if (text[to] === ':') return false;
-    return (
-      !told.some((x) => x[0] < to && x[1] > from) &&
-      !(i.k === 'place' && out.facts.some((f) => f.where.v === makePlace(i.p))) &&
-      !clauses.some((c) => c.span[0] < to && c.span[1] > from)
-    );
-  };
-  const left = items.filter(
-    (i) =>
-      (i.k === 'unknown' ||
-        (i.k !== 'filler' && i.k !== 'prep' && i.k !== 'sep' && i.k !== 'join' && i.k !== 'neg' && i.k !== 'wheel')) &&
-      (!read.used.has(i) || dropped(i)) &&
-      !(
-        i.k === 'measure' &&
-        i.v === 'load test' &&
-        out.facts.some((f) => f.is === 'reading' && f.what.v === 'load test')
-      ) &&
-      !(table && i.k === 'unit' && i.span[0] < table.head.length) &&
-      !inHazardSpan(i.span) &&
-      !covered.some((c) => i.span[0] >= c[0] && i.span[1] <= c[1]) &&
-      !out.ambiguous.some((a) => a.spans.some((s) => i.span[0] >= s[0] && i.span[1] <= s[1])),
-  );
+  const left = leftOver({
+    text,
+    items,
+    used: read.used,
+    out,
+    dangerous: clauses.map((c) => c.span),
+    covered,
+    head: table?.head.length ?? 0,
+  });
   out.unread = unreadSpans(text, left);
   // "thank you, you help good": thanks, and nothing else
   if (
@@ -317,13 +296,6 @@ export const read = (text: string, context: Context): Reading => {
     forgetTokens();
   }
 };
-
-const spansOf = (f: Fact): Span[] => [
-  ...f.where.spans,
-  ...('what' in f ? f.what.spans : []),
-  ...(f.is === 'reading' ? [...f.amount.spans, ...(f.over?.spans ?? []), ...(f.from?.spans ?? [])] : []),
-  ...(f.when?.spans ?? []),
-];
 
 const safeHazards = (text: string): Reading['hazards'] => {
   try {
