@@ -1,6 +1,7 @@
 /** Entries and what still waits, as the exchanges that a job sheet shows. Pure. */
 import type { Block, Taken } from '../server/chat/reply.ts';
 import type { Entry, NoteEntry, ReplyEntry } from '../server/session/entry.ts';
+import { droppedBy, voidNotes } from '../server/session/taken-back.ts';
 import type { Pending } from './outbox.ts';
 
 export type Remark = Extract<Entry, { is: 'remark' }>;
@@ -24,19 +25,11 @@ export type Exchange =
   | { is: 'mark'; key: string; at: number; by: string; words: string; remarks: readonly Remark[] };
 export type NoteExchange = Extract<Exchange, { is: 'note' }>;
 
-/** Notes taken back, and facts withdrawn one by one, by the corrections that stand in later notes. */
+/** Notes taken back, and facts withdrawn one by one, by the corrections in force. */
 export const takenBack = (entries: readonly Entry[]): { notes: ReadonlySet<string>; facts: ReadonlySet<string> } => {
-  const notes = new Set<string>();
-  const facts = new Set<string>();
-  for (const e of entries) {
-    if (e.is !== 'note') continue;
-    for (const amend of e.read.amends) {
-      if (amend.do === 'undo') for (const id of amend.notes) notes.add(id);
-      if (amend.do === 'redo') for (const id of amend.notes) notes.delete(id);
-      for (const id of amend.drops) facts.add(id);
-    }
-  }
-  return { notes, facts };
+  const notes = entries.filter((e) => e.is === 'note');
+  const gone = voidNotes(notes);
+  return { notes: gone, facts: droppedBy(notes, gone) };
 };
 
 /** `line`: words of a line of the estimate, by its id. */

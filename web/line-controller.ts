@@ -218,9 +218,10 @@ export class LineController implements ReactiveController {
         return;
       }
       this.#host.told = got.said.join(' ');
-      // what stood in the line told what the file leaves open and gives way; what was typed since is kept
+      // what stood in the line told what the file leaves open and gives way; what was typed since is kept, and who
+      // types on does so on a line of its own
       const since = this.text === line0 ? '' : `${this.text.trim()}\n`;
-      this.#set(line.replaceText(this.state, `${since}${got.text}`));
+      this.#set(line.replaceText(this.state, `${since}${got.text}\n`));
     });
   }
 

@@ -1,7 +1,7 @@
 /** The session as CSV (RFC 4180), one row a fact or finding. A cell that a spreadsheet would run is made harmless. */
 import { fromSi, stepFromSi } from '../core/units.ts';
 import type { Entry } from '../session/entry.ts';
-import { voidNotes } from '../session/in-force.ts';
+import { voidNotes } from '../session/taken-back.ts';
 
 /**
  * Quoted where needed; a leading = + - @ (their wide forms and spaces before them too), tab or line end gets an

@@ -6,7 +6,8 @@
 import type { FactId, NoteId } from '../../intents/shapes.ts';
 import { stateAfter, unknownState } from './coach-state.ts';
 import type { Entry, EstimateEntry, NoteEntry, ReplyEntry } from './entry.ts';
-import { type Row, droppedBy, inForce, later, voidNotes } from './in-force.ts';
+import { type Row, inForce, later } from './in-force.ts';
+import { droppedBy, voidNotes } from './taken-back.ts';
 import type { CoachState, Standing } from './standing.ts';
 import { type Walk, copyOf, freshWalk, passNote, passReply } from './walk.ts';
 import { doneMeaning } from './works.ts';

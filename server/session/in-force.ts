@@ -7,26 +7,6 @@ import type { Held } from './standing.ts';
 /** A fact with what it is ordered by: the time it counts from, then the note, conditions before readings (said-order.ts). */
 export type Row = { readonly held: Held; readonly from: number; readonly order: number };
 
-/** Notes taken back: a note is void when a later note that is not itself void undoes it. */
-export const voidNotes = (notes: readonly NoteEntry[]): ReadonlySet<NoteId> => {
-  const gone = new Set<NoteId>();
-  for (const note of notes.toReversed()) {
-    if (gone.has(note.id)) continue;
-    for (const amend of note.read.amends) for (const id of amend.notes) gone.add(id);
-  }
-  return gone;
-};
-
-/** Facts that corrections in force have dropped. */
-export const droppedBy = (notes: readonly NoteEntry[], gone: ReadonlySet<NoteId>): ReadonlySet<FactId> => {
-  const dropped = new Set<FactId>();
-  for (const note of notes)
-    if (!gone.has(note.id))
-      for (const amend of note.read.amends)
-        if (amend.do === 'drop' || amend.do === 'put') for (const id of amend.drops) dropped.add(id);
-  return dropped;
-};
-
 export const later = (a: Row, b: Row): number => a.from - b.from || a.order - b.order;
 
 /** Rows of `notes` in order of time; conditions of a note count from its earliest reading on. */

@@ -61,7 +61,13 @@ const rules: Readonly<Record<string, readonly string[]>> = {
   ],
 };
 const shapes: Readonly<Record<string, readonly string[]>> = {
-  'server/session:shapes': ['server/session/entry.ts', 'server/session/estimate.ts', 'server/session/standing.ts'],
+  'server/session:shapes': [
+    'server/session/entry.ts',
+    'server/session/estimate.ts',
+    'server/session/standing.ts',
+    // what corrections took back is one rule for board and page
+    'server/session/taken-back.ts',
+  ],
   'server/findings:shapes': ['server/findings/finding.ts'],
   'server/chat:shapes': ['server/chat/reply.ts', 'server/chat/protocol.ts'],
   // a pasted file becomes a note in the page, before it is sent

@@ -129,10 +129,10 @@ describe('a file', () => {
     await page.locator('input[accept^=".csv"]').setInputFiles(file);
     await page.getByText('reading night.csv…').first().waitFor();
     await note.pressSequentially('sags');
-    expect(await line(page)).toBe('sags');
+    // before the readings or after them, as the file was slower or faster than the thumb: whole, on a line of its own
     await until(
       () => line(page),
-      (l) => l.startsWith('sags\n') && l.includes('110.0 psi'),
+      (l) => l.split('\n').includes('sags') && l.includes('110.0 psi'),
     );
     // reading it took the page about a second where it was read in the page
     expect(await longest()).toBeLessThan(600);

@@ -15,7 +15,7 @@ import { planChart } from '../../web/draw/chart.ts';
 import { circuitParts, litPlace } from '../../web/draw/circuit.ts';
 import { marks, stepFor } from '../../web/draw/scale.ts';
 import { planStrip } from '../../web/draw/strip.ts';
-import { exchangesOf, headline } from '../../web/exchanges.ts';
+import { exchangesOf, headline, takenBack } from '../../web/exchanges.ts';
 import { readFrame } from '../../web/frame.ts';
 import { sheetSource } from '../../web/sheet-source.ts';
 import * as line from '../../web/note-line.ts';
@@ -211,20 +211,44 @@ describe('entries as they come', () => {
     expect(s.board?.seq).toBe(5);
   });
 
-  test('a note taken back is struck, and stands again when the undo is undone', () => {
-    const amend = (what: 'undo' | 'redo', id: string): object => ({
-      amends: [{ do: what, count: 1, says: {}, notes: [id], drops: [], puts: [], spans: [] }],
+  describe('what was taken back', () => {
+    // as the desk stores it: a redo names the undo it takes back
+    const by = (what: 'undo' | 'redo' | 'drop', notes: string[], drops: string[] = []): object => ({
+      amends: [{ do: what, count: 1, says: {}, notes, drops, puts: [], spans: [] }],
     });
-    const list = numbered([note('note01', 'a'), note('note02', 'undo', 0, amend('undo', 'note01'))]);
-    const struck = (all: readonly Entry[]): boolean[] =>
-      exchangesOf(all, []).flatMap((x) => (x.is === 'note' ? [x.voided] : []));
-    expect(struck(list)).toEqual([true, false]);
-    const again = numbered([
-      note('note01', 'a'),
-      note('note02', 'undo', 0, amend('undo', 'note01')),
-      note('note03', 'undo', 0, amend('redo', 'note01')),
-    ]);
-    expect(struck(again)).toEqual([false, false, false]);
+    const one = note('note01', 'a');
+    const undo = note('note02', 'undo', 0, by('undo', ['note01']));
+    const redo = note('note03', 'undo the undo', 0, by('redo', ['note02']));
+    test.each<[string, Draft[], string[], string[]]>([
+      ['a note undone', [one, undo], ['note01'], []],
+      ['stands again when its undo is taken back', [one, undo, redo], ['note02'], []],
+      [
+        'is gone again when that is taken back too',
+        [one, undo, redo, note('note04', 'undo', 0, by('undo', ['note03']))],
+        ['note01', 'note03'],
+        [],
+      ],
+      ['a reading dropped', [one, note('note02', 'ignore that', 0, by('drop', [], ['note01#1']))], [], ['note01#1']],
+      [
+        'a reading stands again when the note that dropped it is undone',
+        [
+          one,
+          note('note02', 'ignore that', 0, by('drop', [], ['note01#1'])),
+          note('note03', 'undo', 0, by('undo', ['note02'])),
+        ],
+        ['note02'],
+        [],
+      ],
+    ])('%s', (_name, drafts, notes, facts) => {
+      const back = takenBack(numbered(drafts));
+      expect([...back.notes].toSorted()).toEqual(notes);
+      expect([...back.facts]).toEqual(facts);
+    });
+
+    test('is struck in the job sheet, and nothing else', () => {
+      const struck = exchangesOf(numbered([one, undo]), []).flatMap((x) => (x.is === 'note' ? [x.voided] : []));
+      expect(struck).toEqual([true, false]);
+    });
   });
 
   test('a note that waits stands last, and once it is kept it does not stand twice', () => {
