@@ -217,6 +217,8 @@ export const numberItem = (
   const glued = tokens[next]?.kind !== 'space';
   const article = n.kind === 'fraction' && !glued && /^ (?:of )?an? /i.test(behind(next));
   let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
+  // "lr 14 flat": fourteen and nothing over; a nut has six of them
+  if (u?.unit === 'count' && n.value > 12 && tokens[spaceAt(tokens, next)]?.low === 'flat') u = null;
   // "amps 22.5 volts at the motor 11.6": the unit stands before its number
   const led = tokens[start - 1]?.kind === 'space' ? unitTable.get(tokens[start - 2]?.low ?? '') : undefined;
   if (

@@ -1,6 +1,7 @@
 /** Amounts that words say: about, between, a cup. */
 import { type Loose, type Amounting, unitTable, spaceAt, numberItem, wordAmount } from './amount-item.ts';
 import type { Token } from './scan.ts';
+import { spokenFraction } from './spoken-number.ts';
 import type { Span } from './shapes.ts';
 
 const looseWords: readonly (readonly [string, Loose])[] = [
@@ -65,32 +66,28 @@ export const climbs = (tokens: readonly Token[], i: number): boolean =>
     );
 
 const singular =
-  /^(?:mile|cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec)$/;
+  /^(?:mile|cup|cupful|pint|quart|gallon|litre|liter|hour|hr|minute|min|day|week|month|year|inch|turn|ounce|degree|second|sec|pound|volt|amp)$/;
 
-/** "a cup", "an inch and a half", "one turn". */
+/** "a cup", "an inch and a half", "inch and three quarters", "one turn". */
 export const oneOf = (tokens: readonly Token[], i: number, text: string): { item: Amounting; next: number } | null => {
   const t = tokens[i]!;
-  if (t.low !== 'a' && t.low !== 'an') return null;
-  const at = spaceAt(tokens, i + 1);
+  const article = t.low === 'a' || t.low === 'an';
+  const at = article ? spaceAt(tokens, i + 1) : i;
   const word = tokens[at];
   const unit =
     word?.kind === 'word' && singular.test(word.low)
       ? unitTable.get(word.low === 'cupful' ? 'cup' : word.low)
       : undefined;
   if (!unit || !word || /^(?:time|second)$/.test(word.low)) return null;
-  let next = at + 1;
-  let value = 1;
-  const more = /^ and an? (half|quarter)\b/i.exec(text.slice(word.to, word.to + 16));
-  if (more) {
-    value += more[1]!.toLowerCase() === 'half' ? 0.5 : 0.25;
-    while (tokens[next] && !/^(?:half|quarter)$/.test(tokens[next]!.low)) next += 1;
-    next += 1;
-  }
+  const and = spaceAt(tokens, at + 1);
+  const more = tokens[and]?.low === 'and' ? spokenFraction(tokens, spaceAt(tokens, and + 1)) : null;
+  if (!article && !more) return null;
+  let next = more ? more.next : at + 1;
   const two = /^ or (?:two|so)\b/i.exec(text.slice(tokens[next - 1]!.to, tokens[next - 1]!.to + 8));
   if (two) next += 4;
   const span: Span = [t.from, tokens[next - 1]!.to];
-  const item = wordAmount(value, unit, span, text);
-  return { item: two ? { ...item, about: 'about' } : more ? { ...item, step: 0.25 } : item, next };
+  const item = wordAmount(1 + (more?.value ?? 0), unit, span, text);
+  return { item: two ? { ...item, about: 'about' } : more ? { ...item, step: more.step } : item, next };
 };
 
 /** "between 90 and 95 psi" at `i`. */

@@ -37,6 +37,19 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
     !/\d/.test(low)
   )
     return { kind: 'meaning', topic: yesNo.groups!['topic']!.trim(), span, words: sentence.text };
+  // "would a bad check valve cause this", "could a leaky drain do that": asked, whether or not the mark was typed
+  const might =
+    /^(?:so |and |but |then )*(?:would|could|can|will|might|may|do|does) (?:it be |this be |that be )?(?:an? |the |my |one |any |some )?(?<topic>.+?) (?:cause|make|do|give|explain|lead to|result in|let|keep|stop|show|affect|hurt)\b(?!nt).*/.exec(
+      low,
+    ) ??
+    /^(?:so |and |but |then )*(?:would|could|might|may|can) (?:an?|the|my|one of the|any|some) (?<topic>.+)/.exec(low);
+  if (
+    might &&
+    !/^(?:so |and |but |then )*(?:would|could|can|will|do|does) (?:not|nt|hear|see|feel|smell|only|just|still|sometimes|have|also|always|never)\b/.test(
+      low,
+    )
+  )
+    return { kind: 'meaning', topic: might.groups!['topic']!.trim(), span, words: sentence.text };
   // "hisses 2 seconds, normal?"
   if (/^(?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.test(sentence.low.trim()))
     return { kind: 'meaning', topic: '', span, words: sentence.text };

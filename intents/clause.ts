@@ -1,6 +1,7 @@
 /** Walks a note clause by clause, left to right, and hands each word to the small reader it belongs to. */
 import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
+import { changeOf } from './changes.ts';
 import { letOut, measuredOut, sameLine } from './afterwards.ts';
 import { takeMeasure } from './clause-measure.ts';
 import { readPlaceOnly } from './clause-place.ts';
@@ -10,7 +11,7 @@ import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
 import { readDoubt, readNone } from './read-denial.ts';
 import { fits } from './fits.ts';
-import { find } from './near.ts';
+import { find, nextReal } from './near.ts';
 import { push } from './push.ts';
 import { readLegDrop } from './leg-drop.ts';
 import { readFuse } from './read-fuse.ts';
@@ -21,7 +22,7 @@ import { dayOf } from './read-clock.ts';
 import { readWork } from './read-work.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Ambiguity, Context, Fact } from './shapes.ts';
-import { assumed, said, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
+import { assumed, phraseOf, said, skippable, startWalk, use, whereOf, type Clause, type Walk } from './walk.ts';
 
 export type ClauseResult = { facts: Fact[]; ambiguous: Ambiguity[]; used: Set<Settled> };
 
@@ -48,6 +49,14 @@ const readRise = (w: Walk, c: Clause, i: number): number => {
   const loc = find(w, c, i, false);
   if (loc && !loc.p.part && (loc.p.side ?? loc.p.end) && !c.often)
     push(w, { is: 'sign', what: said('rises', c.items[i]!), there: true }, loc, c.items[i]!);
+  return i + 1;
+};
+
+/** "nose up", "tail down front up": an end that stands high. */
+const readUp = (w: Walk, c: Clause, i: number): number => {
+  const place = c.items.slice(0, i).findLast((it) => !skippable(it));
+  if (place?.k === 'place' && place.p.end && !place.p.part && c.items.slice(i + 1).every((it) => it.k === 'filler'))
+    push(w, { is: 'sign', what: said('high', c.items[i]!), there: true }, find(w, c, i, false), c.items[i]!);
   return i + 1;
 };
 
@@ -81,6 +90,7 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
       if (end !== null) return end;
       if (c.items.some((it) => it.k === 'num')) use(w, item);
       else if (/^(?:came|comes|come) (?:back )?up$/.test(item.phrase)) return readRise(w, c, i);
+      else if (item.phrase === 'up') return readUp(w, c, i);
       return i + 1;
     }
     case 'neg':
@@ -97,6 +107,23 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
     default:
       return i + 1;
   }
+};
+
+const fallNoun = /^(?:an? )?(?:drop|loss|fall|dip|sag|rise|gain)(?: overnight)?$/;
+
+/** "1.5 psi drop in 10 min", "half inch drop overnight": the amount before its noun, put after it. */
+const nounsAfter = (c: Clause): Clause => {
+  const items = [...c.items];
+  items.forEach((n, i) => {
+    const noun = items[i + 1];
+    if (n.k !== 'num' || n.clock !== undefined || !noun || !changeOf(noun) || !fallNoun.test(phraseOf(noun))) return;
+    const dim = n.unit === null ? null : dimensionOf(n.unit);
+    const later = items.slice(i + 2).find((it): it is Amounting => it.k === 'num');
+    const timed = later?.unit != null && dimensionOf(later.unit) === 'duration';
+    if (later && !timed && nextReal(c, i + 1) === items.indexOf(later)) return;
+    if (dim === 'pressure' || dim === 'length' || (dim === null && timed)) items.splice(i, 2, noun, n);
+  });
+  return { ...c, items };
 };
 
 const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): void => {
@@ -156,7 +183,9 @@ const fitting = (w: Walk, all: readonly Settled[]): Fact[] =>
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
   const w = startWalk(all, text, context);
-  const clauses = clausesOf(all).flatMap((c, i, list) => soapedToo(c, list[i - 1]));
+  const clauses = clausesOf(all)
+    .flatMap((c, i, list) => soapedToo(c, list[i - 1]))
+    .map(nounsAfter);
   clauses.forEach((c, i) => {
     if (i === 0 || clauses[i - 1]!.hard) w.first = c.items[0];
     const before = w.facts.length;

@@ -108,7 +108,7 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
         (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
         (item.k === 'place' && beginsAnew(items, all, at)) ||
         (item.k === 'spec' &&
-          items.some((i) => i.k === 'place') &&
+          items.some((i) => i.k === 'place' || i.k === 'measure') &&
           items.some((i) => i.k === 'num') &&
           all[at + 1]?.k === 'num')
       )

@@ -12,6 +12,7 @@ import { sortOut } from './sort-correction.ts';
 import {
   midCorrection,
   putLead,
+  sideNotSide,
   strongLead,
   swapForms,
   swapWords,
@@ -97,6 +98,16 @@ const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit 
   return hit?.amount.v.unit ?? over?.over?.v.unit ?? readings.at(-1)?.amount.v.unit ?? context.pressureUnit;
 };
 
+/** The figure stands in a note before this one. */
+const saidBefore = (n: Amounting, context: Context): boolean =>
+  context.recent
+    .flatMap((c) => c.facts)
+    .some(
+      (f) =>
+        f.is === 'reading' &&
+        [f.amount.v, f.from?.v, f.over?.v].some((a) => a && fromSi(a.si, a.unit).toFixed(3) === n.value.toFixed(3)),
+    );
+
 const itemsFor = (text: string, context: Context): Settled[] => settle(itemsOf(tokensOf(text), text), text, context);
 
 /** "make that 105", "no, right side", "98 not 89": what the note changes of what was said before; null when it does not. */
@@ -128,6 +139,13 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     if (places.length === 1 && meant?.k === 'place' && itemsFor(instead[1]!, context).some((i) => i.k === 'place'))
       return { ...blankAmend('put', [span]), says: { where: placeSaid(meant, text) } };
   }
+  // "wait left not right": the one side for the other
+  const sided = context.recent.length > 0 ? sideNotSide.exec(trimmed) : null;
+  const [named, denied] = [sided?.[1], sided?.[2]].map((words) =>
+    itemsFor(words ?? '', context).find((i) => i.k === 'place'),
+  );
+  if (named?.k === 'place' && denied?.k === 'place' && named.p.side && denied.p.side && named.p.side !== denied.p.side)
+    return { ...blankAmend('put', [span]), says: { where: placeSaid(named, text) } };
   const strong = strongLead.test(trimmed) || trailMeant.test(trimmed);
   const lead = putLead.exec(trimmed);
   if (!strong && !hints.test(trimmed)) return null;
@@ -147,6 +165,8 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
       second &&
       (second.k === 'measure' ||
         second.k === 'unit' ||
+        (second.k === 'unknown' &&
+          /^(?:power|juice|feed|current|life|air|flow|noise|movement|play)$/.test(second.low)) ||
         (second.k === 'place' && second.p.part !== undefined && !second.p.side))
     )
       return null;
@@ -187,11 +207,15 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
   const place = now.places[0];
   const where = place ? placeSaid(place, text) : now.wheels[0];
   if (place?.ask) return null;
+  // "sorry that was with the panel open": how it stood, and not where
+  if (place && /\b(?:with|under) (?:the |my |an? )?$/i.test(rest.slice(0, place.span[0]))) return null;
   const value = now.nums[0];
   const what = now.measures.find((m) => m !== '' && m !== 'pressure' && m !== 'height');
   if (value) {
     const old = was.nums[0] ?? null;
     const unit = unitFor(value, old, context);
+    // "cut out 110 should be 120": what it is and what it is to be, where nobody said 110 before
+    if (old && (place ?? what) && / should (?:be|read)\b/.test(trimmed) && !saidBefore(old, context)) return null;
     return {
       ...blankAmend('put', [span]),
       says: {
@@ -203,7 +227,9 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     };
   }
   const other = now.units[0];
-  if (other && was.units.length > 0 && was.nums.length === 0 && !place) {
+  // "sorry meant bar", "thats psi not kpa"
+  const onlyUnit = strong && now.units.length === 1 && items.every((i) => i.k === 'unit' || i.k === 'filler');
+  if (other && (was.units.length > 0 || onlyUnit) && was.nums.length === 0 && !place) {
     // "thats psi not kpa": the same figure in the other unit
     const last = context.recent
       .flatMap((r) => r.facts)

@@ -31,6 +31,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   const part = takePlace(f.where.v)?.part;
   if (f.is === 'work' && f.what.v === 'soaped')
     return part === undefined || !(wired.has(part) || around.has(part) || running.has(part) || part === 'wheel');
+  // a link that is tied is no line led another way
+  if (f.is === 'work' && f.what.v === 'rerouted' && (part === 'link' || part === 'arm')) return false;
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;

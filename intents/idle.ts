@@ -72,6 +72,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (/^(?:sliding|slid|slide|slip|slipping)$/.test(it.phrase) && /^(?:under|underneath|in|beside|beneath)$/.test(next))
     return true;
   if (it.phrase === 'gone' && /^(?:from|down|to|up)$/.test(next)) return true;
+  // "lr 14 flat": fourteen and nothing over
+  if (it.phrase === 'flat' && items[i - 1]?.k === 'num' && (items[i - 1] as Amounting).clock === undefined) return true;
   if (it.phrase === 'bang' && next === 'on' && items[i + 2]?.k === 'num') return true;
   if (it.phrase === 'down' && prev === 'it' && phraseAt(items, i - 2) === 'set') return true;
   if (it.phrase === 'test' && prev === 'for') return true;
@@ -125,6 +127,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return leftVerbs.test(next) && !articles.test(prev);
     case 'right':
       if (prev === 'the' || prev === 'hand' || prev === 'on') return false;
+      // "35 left 48 right in the bags"
+      if (items[i - 1]?.k === 'num' && phraseAt(items, i - 2) === 'left' && items[i - 3]?.k === 'num') return false;
       // "left rear right down on the rubber"
       if (/^down (?:on|to)\b/.test(`${next} ${phraseAt(items, i + 2)}`) && only(items[i - 1], 'place')) return true;
       // "the left rear sits right down on the stops"
@@ -231,6 +235,9 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       );
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
+    case 'steady':
+      // "bubbles steady out the exhaust port": how they come
+      return /^(?:bubbles|bubbling|hiss|hissing|leak|leaking|leaks|air|blowing|exhausting)$/.test(prev);
     case 'list':
     case 'lists':
       return /^(?:the|on the|to do|your|my)$/.test(prev);

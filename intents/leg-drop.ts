@@ -10,6 +10,15 @@ import { amountOf, phraseOf, said, use, type Clause, type Loc, type Walk } from 
 /** More than a circuit of the pump can lose in one leg, volts. */
 const most = 8;
 
+const groundEnd = /\b(?:neg|negative|minus|battery ground|ground post|earth post)\b/i;
+const caseEnd = /\b(?:case|casing|body|housing|frame|chassis|bracket|mount|ground stud|earth stud)\b/i;
+
+/** "0.9 volts between batt neg and pump case": the way back, whatever parts are named. */
+const groundSide = (w: Walk, c: Clause): boolean => {
+  const text = /^(?:[^.;\n]|\.(?=\d)){0,90}/.exec(w.text.slice(c.items[0]!.span[0]))?.[0] ?? '';
+  return /\b(?:between|from|across)\b/i.test(text.slice(0, 40)) && groundEnd.test(text) && caseEnd.test(text);
+};
+
 /** The leg between two points: across a part where both are its terminals, else the wire between. */
 const legOf = (ends: readonly PlaceItem[]): Part => {
   const parts = ends.map((e) => e.p.part ?? '');
@@ -24,24 +33,27 @@ export const readLegDrop = (w: Walk, c: Clause): boolean => {
   const ends = c.places
     .map((i) => c.items[i] as PlaceItem)
     .filter((it) => voltParts.has(it.p.part ?? '') || it.p.part === 'pressure switch');
+  const back = groundSide(w, c);
   // from battery to motor it is the whole way, and no leg
-  if (['battery', 'motor'].every((part) => ends.some((e) => e.p.part === part))) return false;
+  if (!back && ['battery', 'motor'].every((part) => ends.some((e) => e.p.part === part))) return false;
   const numbers = c.items.filter((it): it is Amounting => it.k === 'num');
   const [n] = numbers;
   const word = c.items.find(
     (it) => changeOf(it) === 'fall' || /^(?:drop|drops|lost|loss|losing|loses|voltage drop)$/.test(phraseOf(it)),
   );
-  if (ends.length !== 2 || c.places.length !== 2 || numbers.length !== 1 || !n || !word) return false;
+  if (numbers.length !== 1 || !n) return false;
+  if (!back && (ends.length !== 2 || c.places.length !== 2 || !word)) return false;
+  if (back && n.unit === null && !word) return false;
   if ((n.unit !== null && dimension(n) !== 'voltage') || !(n.value < most)) return false;
-  if (!c.items.some((it) => /^(?:from|between|to)$/.test(phraseOf(it)))) return false;
-  const loc: Loc = { p: { part: legOf(ends) }, from: 'assumed', spans: ends.map((e) => e.span) };
+  if (!back && !c.items.some((it) => /^(?:from|between|to)$/.test(phraseOf(it)))) return false;
+  const loc: Loc = { p: { part: back ? 'ground' : legOf(ends) }, from: 'assumed', spans: ends.map((e) => e.span) };
   push(
     w,
-    { is: 'reading', what: said('voltage drop', word), amount: said(amountOf(n, n.unit ?? 'V', true), n) },
+    { is: 'reading', what: said('voltage drop', word ?? n), amount: said(amountOf(n, n.unit ?? 'V', true), n) },
     loc,
     n,
   );
-  use(w, word, ...ends);
+  use(w, word, ...ends, ...(back ? c.items.filter((it) => it.k === 'place' || it.k === 'unknown') : []));
   w.subject = loc;
   return true;
 };

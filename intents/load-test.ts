@@ -16,6 +16,11 @@ const current = (f: Fact): f is ReadingFact =>
 /** "battery 9.2 volts under load test", "battery 9.4 V after 15 s at 425 amps". */
 export const loadTest = (out: Reading, text: string): void => {
   if (!named.test(text) && !out.facts.some(current)) return;
+  // "load tested 9.4 at 200 amps": pulled by the tester, whatever the motor does
+  if (named.test(text) && out.facts.some((f) => f.is === 'reading' && f.where.v === 'battery'))
+    for (const f of out.facts)
+      if (f.is === 'reading' && f.what.v === 'current' && f.where.from !== 'said' && f.amount.v.si >= testersLoad)
+        f.where = { v: 'battery', from: 'assumed', spans: [] };
   for (const f of out.facts) {
     // "load test good", "charge and load test the battery": nothing else is tested so
     if (

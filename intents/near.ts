@@ -164,7 +164,14 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
     return { item: { ...item, p: { ...head.p, ...item.p } }, index: next.index, after: true };
   }
   // "13-1/8 lr 13-3/8 rr": a clause that begins with a number and ends with a place says each place after its number
-  if (next && numbersLead(c)) return after;
+  if (after && numbersLead(c)) {
+    // "35 left 48 right in the bags": of one kind of part, said once
+    const last = (c.items[c.places.at(-1)!] as PlaceItem).p;
+    const p = after.item.p;
+    return p.part === undefined && !p.end && p.side && last.part !== undefined && sideable.has(last.part)
+      ? { ...after, item: { ...after.item, p: { part: last.part, ...p } } }
+      : after;
+  }
   const followed = next ? c.items[nextReal(c, next.index)] : undefined;
   // "12.4 at the battery 3.1 at the motor": each before its place
   const third = next && followed?.k === 'num' ? follower(c, c.items.indexOf(followed), false) : null;
@@ -244,11 +251,25 @@ const headThenPlaces = (c: Clause): PlaceItem | null => {
 };
 /** Number, place, number, place ..., nothing else that says something. */
 const numbersLead = (c: Clause): boolean => {
-  const real = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
+  const all = c.items.filter((it) => !skippable(it) && it.k !== 'unknown' && it.k !== 'often');
+  // "frame to axle 13.6 l 13.4 r": between what it is measured
+  const lead = all.findIndex((it) => it.k === 'num');
+  const gap = all
+    .slice(0, Math.max(0, lead))
+    .every((it) => it.k === 'place' && /^(?:frame|axle|floor)$/.test(it.p.part ?? ''));
+  // "12.7 batt 12.1 relay 11.0 motor running"
+  const end = all.at(-1)?.k === 'cond' ? -1 : undefined;
+  const real = all.slice(gap ? lead : 0, end);
+  const letters = real.filter((it) => it.k === 'place' && it.bare !== undefined && !it.p.part && !it.p.end);
+  // "14 l 13 1/2 r": one letter alone may be another word, the pair is none
+  const pair =
+    real.length === 4 &&
+    real.every((it, j) => j % 2 === 0 || (it.k === 'place' && it.p.side === (j === 1 ? 'left' : 'right')));
   return (
     real.length >= 4 &&
     real.length % 2 === 0 &&
-    real.every((it, j) => (j % 2 === 0 ? plainNumber(it) : it.k === 'place' && !(it.bare && !it.p.part && !it.p.end)))
+    (letters.length === 0 || pair) &&
+    real.every((it, j) => (j % 2 === 0 ? plainNumber(it) : it.k === 'place'))
   );
 };
 

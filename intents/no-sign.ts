@@ -60,6 +60,19 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // thrust is off to the left 0.2: by how much it is
+    fits: (s) =>
+      /^(?:is )?off$/.test(s.item.phrase) && s.c.measure !== null && /^(?:thrust|toe|camber)$/.test(s.c.measure.v),
+  },
+  {
+    // blows the fuse when she starts: when, and no sign of its own
+    fits: (s) =>
+      s.item.v === 'starts' &&
+      /\b(?:when|whenever|as|once|every time|each time|before|after|until|till|while|if|just as|soon as)(?: ever)? (?:it|she|he|they|the (?:pump|comp\w*|motor)|(?:pump|comp\w*|motor)) $/i.test(
+        before(s),
+      ),
+  },
+  {
     // nobody is touching it
     fits: (s) => /\b(?:nobody|no one|noone|nobodys)(?:['’]s)? (?:is |was )?$/i.test(before(s).slice(-16)),
   },

@@ -37,6 +37,9 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   // "bay 3", "job 4410", "unit 214": which, not how much
   if (bare && before?.k === 'unknown' && /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(before.low))
     return index + 1;
+  // "coach 14212 odo 188,340"
+  if (bare && n.value >= 100 && index <= 1 && /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before)))
+    return index + 1;
   if (phraseOf(before) === 'unit' && n.whole && (bare || n.value >= 100)) return index + 1;
   // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
   if (

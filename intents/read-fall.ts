@@ -1,7 +1,7 @@
 /** A change with its amount: "drops 6 psi in 10 min". */
 import { dimensionOf, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import { changeOf, durationAfter, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
+import { changeOf, durationAfter, durationBefore, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
 import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
 import type { PlaceItem } from './settled.ts';
@@ -66,7 +66,12 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   }
   if (ahead.unit && !['pressure', 'length', 'mass'].includes(dimensionOf(ahead.unit))) return null;
   takeRange(w, c, changing, ahead, at);
-  const over = durationAfter(c, at) ?? (changing === 'fall' && ahead.unit !== null ? w.spell : null);
+  const over =
+    durationAfter(c, at) ??
+    (phraseOf(c.items[index - 1]) === 'to' ? durationBefore(w, c, index) : null) ??
+    (changing === 'fall' && ahead.unit !== null ? w.spell : null);
+  // "goes down overnight 1/2 in"
+  const often = c.often?.v ?? (/\bovernight$/.test(phraseOf(item)) ? ('standing' as const) : null);
   // "dropped 95 to 89": from and to, read by the number
   if (
     ahead.to === undefined &&
@@ -113,12 +118,12 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   if (d === 'pressure' && loc && ['gauge', 'coach', 'pump'].includes(loc.p.part ?? ''))
     loc = { ...loc, p: { part: 'tank' } };
   // "nsr down 18 mm overnight, osr down 3": it, too
-  const alike = w.lastReading?.what.v === 'height fall' && d === 'length' && !over && !c.often ? w.lastReading : null;
+  const alike = w.lastReading?.what.v === 'height fall' && d === 'length' && !over && !often ? w.lastReading : null;
   const off =
     d === 'length' &&
     !alike &&
     !over &&
-    !c.often &&
+    !often &&
     /^(?:down|low|lower|is down|down by|up|lower by|up by)$/.test(item.k === 'measure' ? '' : phraseOf(item));
   const what: Measure = off
     ? 'height off'
@@ -136,7 +141,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
       amount: said(amountOf({ ...ahead, value: sign * ahead.value }, u, true), ahead),
       ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
       ...(alike?.over ? { over: alike.over } : {}),
-      ...(c.often ? { often: c.often.v } : alike?.often ? { often: alike.often } : {}),
+      ...(often ? { often } : alike?.often ? { often: alike.often } : {}),
     },
     loc,
     item,

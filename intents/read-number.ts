@@ -80,6 +80,17 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
+  // "tank 104 then 101 after 20": twenty of what was not said
+  if (
+    before === 'after' &&
+    n.unit === null &&
+    n.whole &&
+    n.to === undefined &&
+    c.items.slice(0, index).some((it) => it.k === 'num' && w.used.has(it))
+  ) {
+    unreadable(w, n);
+    return index + 1;
+  }
   const lead = c.items[index - 1];
   // "2000 coach level. 2300 leaning right": the watchman's hours
   const heads = c.items.slice(0, index).every((it) => it.k === 'filler');

@@ -17,10 +17,17 @@ export const rateOf = (w: Walk, n: Amounting): Rate | null => {
     const [unit, time] = n.unit.split('/') as [Unit, string];
     return { unit, time: time === 'h' ? 'h' : 'min', span: n.span, to: n.span[1] };
   }
-  if (dimensionOf(n.unit) !== 'pressure') return null;
+  if (dimensionOf(n.unit) !== 'pressure' && n.unit !== 'lb') return null;
   const per = perTime.exec(w.text.slice(n.span[1], n.span[1] + 14));
   const to = n.span[1] + (per?.[0].length ?? 0);
-  return per && { unit: n.unit, time: /^h/i.test(per[1]!) ? 'h' : 'min', span: [n.span[1], to], to };
+  return (
+    per && {
+      unit: n.unit === 'lb' ? 'psi' : n.unit,
+      time: /^h/i.test(per[1]!) ? 'h' : 'min',
+      span: [n.span[1], to],
+      to,
+    }
+  );
 };
 
 /** Reads the rate at `index`; the index after it, null when there is none. */

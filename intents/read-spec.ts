@@ -14,12 +14,25 @@ import { askUnit, beyondPressure, unitsFor } from './ask-about.ts';
 import { durationAfter } from './changes.ts';
 import type { Amounting } from './amount-item.ts';
 import { placeOfNumber } from './near.ts';
+import { makePlace, takePlace } from './place.ts';
 import type { Measure } from './shapes.ts';
 import { amountOf, assumed, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
 import type { PlaceItem } from './settled.ts';
+
+/** Both of an end or of the bags, where the two before were told one after the other and no place is said with the limit. */
+const ofBoth = (w: Walk): Loc | null => {
+  const [a, b] = w.facts.filter((f) => f.is === 'reading').slice(-2);
+  if (!a || !b || a.what.v !== b.what.v || w.facts.at(-1) !== b) return null;
+  const p = takePlace(a.where.v);
+  const q = takePlace(b.where.v);
+  if (!p || !q || p.side === q.side || !p.side || !q.side) return null;
+  const { side: _p, ...rest } = p;
+  const { side: _q, ...other } = q;
+  return makePlace(rest) === makePlace(other) ? { p: { ...rest, side: 'both' }, from: 'carried', spans: [] } : null;
+};
 
 /** True when a limit was read from the clause. */
 export const readSpec = (w: Walk, c: Clause): boolean => {
@@ -52,9 +65,12 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const m = c.items.find((it) => it.k === 'measure');
   const hit =
     placeOfNumber(w, c, n) ?? (c.places[0] === undefined ? null : { item: c.items[c.places[0]] as PlaceItem });
-  const loc: Loc | null = hit ? locOf(w, hit.item) : w.subject;
+  const loc: Loc | null = hit ? locOf(w, hit.item) : (ofBoth(w) ?? w.subject);
   const p = loc?.p ?? {};
-  let measure: Measure | null = m?.k === 'measure' ? m.v : null;
+  const last = w.facts.at(-1);
+  // "cuts in 85 spec 95": of the point spoken of
+  const point = last?.is === 'reading' && /^cut-(?:in|out)$/.test(last.what.v) && !hit ? last.what.v : null;
+  let measure: Measure | null = m?.k === 'measure' ? m.v : point;
   const other = c.items
     .slice(n + 1, n + 5)
     .find((it): it is Amounting => it.k === 'num' && (it.unit === null || it.unit === num.unit || num.unit === null));
@@ -70,6 +86,20 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
           ? heightUnit(num, w.context)
           : null);
   if (!wanted) return false;
+  const before = w.facts.at(-2);
+  // "cut in 85 and cut out 110, supposed to be 95 120": one limit for each, in their order
+  if (point && other && before?.is === 'reading' && before.what.v !== point && /^cut-(?:in|out)$/.test(before.what.v)) {
+    for (const [n1, v] of [
+      [num, before.what.v],
+      [other, point],
+    ] as const) {
+      const limit = amountOf(n1, wanted);
+      const what = { ...said(v, n1), from: 'carried' as const };
+      push(w, { is: 'spec', word: 'own', what, low: limit, high: limit }, assumed({ part: 'pressure switch' }), n1);
+    }
+    use(w, num, other);
+    return true;
+  }
   // "spec is 3 psi in 10 min": how far it may fall in that time
   const over = ['pressure', 'length'].includes(dimensionOf(wanted)) ? durationAfter(c, n) : null;
   if (over && (measure === null || measure === 'pressure' || measure === 'pressure fall' || measure === 'height fall'))

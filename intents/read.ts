@@ -248,7 +248,9 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     out.amends.length === 0 &&
     out.hazards.length === 0 &&
     out.ambiguous.length === 0 &&
-    isChatter(low)
+    isChatter(low) &&
+    // "right valve vents a second": a side, and no "right then"
+    !(/^right\b/.test(low) && items.some((i) => i.k === 'place' && i.p.part !== undefined))
   ) {
     out.asks.push(plainAsk('talk', text.trim(), whole));
     out.unread = [];

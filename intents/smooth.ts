@@ -109,6 +109,10 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
     } else if (t.low === 'b' && next?.low === '4' && tokens[i + 2]?.kind === 'space') {
       out.push({ ...t, to: next.to, low: 'before' });
       i += 1;
+    } else if (t.low === 'o' && /^[\s-]$/.test(next?.low ?? '') && /^rings?$/.test(tokens[i + 2]?.low ?? '')) {
+      // a seal, and no ring of the pump
+      out.push({ ...t, to: tokens[i + 2]!.to, low: 'oring' });
+      i += 2;
     } else if (
       t.low === 'tow' &&
       next?.kind === 'space' &&

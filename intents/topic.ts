@@ -2,6 +2,7 @@
 import { dimensionOf } from '../server/core/units.ts';
 import { byDimension } from './dims.ts';
 import { makePlace } from './place.ts';
+import type { SignItem } from './no-sign.ts';
 import type { Settled } from './settled.ts';
 import type { Ask } from './shapes.ts';
 
@@ -11,7 +12,10 @@ const specific: Readonly<Record<string, string>> = { gauge: 'gauge' };
 export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | undefined => {
   const measure = items.find((i) => i.k === 'measure');
   const place = items.find((i) => i.k === 'place' && i.p.part !== undefined);
-  const sign = items.find((i) => i.k === 'sign');
+  // "a good leak rate": asked of the rate, good or not
+  const sign =
+    items.find((i): i is SignItem => i.k === 'sign' && i.v !== 'ok') ??
+    items.find((i): i is SignItem => i.k === 'sign');
   const work = items.find((i) => i.k === 'work');
   const cond = items.find((i) => i.k === 'cond');
   const num = items.find((i) => i.k === 'num');
@@ -31,10 +35,12 @@ export const topicOf = (items: readonly Settled[], ask: Ask['ask']): string | un
       (unit?.k === 'unit' && dimensionOf(unit.v) === 'pressure'))
   )
     return 'pressure fall';
-  if (ask === 'limit' && unit?.k === 'unit' && measure === undefined) {
+  const travels = unit?.k === 'unit' && (unit.v === 'mi' || unit.v === 'km');
+  if (ask === 'limit' && unit?.k === 'unit' && measure === undefined && !travels) {
     const of = byDimension[dimensionOf(unit.v)];
     if (of) return of;
   }
+  if (ask === 'limit' && !place && items.some((i) => i.k === 'change' && i.v === 'fall')) return 'pressure fall';
   if (ask === 'limit' && (sign?.v === 'sags' || sign?.v === 'drops' || sign?.v === 'leaks') && !place)
     return 'pressure fall';
   if (ask === 'limit' && measure?.k === 'measure') return measure.v;

@@ -14,13 +14,16 @@ export const placeWords: readonly (readonly [string, PlaceParts])[] = [
     'both|at either|on either|in either|l/r|both sides|each side|either side|pair|both of them|each|l and r|left and right|l & r|the two sides|two sides',
     { side: 'both' },
   ],
-  ['front|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|front corners', { end: 'front' }],
+  [
+    'front|nose|nose end|front of the coach|frnt|frt|fnt|front end|fronts|fwd end|frnts|front corners',
+    { end: 'front' },
+  ],
   ['both fronts|fronts both', { side: 'both', end: 'front' }],
   ['both rears|rears both', { side: 'both', end: 'rear' }],
   ['both right rears|both right rear|both rh rears', { side: 'right', end: 'rear' }],
   ['both left rears|both left rear|both lh rears', { side: 'left', end: 'rear' }],
   [
-    'rear|rears|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|rear corners|at the back|the back',
+    'rear|rears|ass end|butt end|arse|tail|hind end|stern|back|back end|whole back end|whole rear|arse end|tail end|back of the coach|rear end|aft end|bak|rear corners|at the back|the back',
     { end: 'rear' },
   ],
   [
