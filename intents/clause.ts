@@ -11,6 +11,7 @@ import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
 import { readDoubt, readNone } from './read-denial.ts';
 import { fits } from './fits.ts';
+import { lendUnit } from './lend-unit.ts';
 import { find, nextReal } from './near.ts';
 import { push } from './push.ts';
 import { readLegDrop } from './leg-drop.ts';
@@ -182,6 +183,7 @@ const fitting = (w: Walk, all: readonly Settled[]): Fact[] =>
 
 /** Reads settled items into facts. State lives in the walk; nothing outlives it. */
 export const readClauses = (all: readonly Settled[], text: string, context: Context): ClauseResult => {
+  lendUnit(all);
   const w = startWalk(all, text, context);
   const clauses = clausesOf(all)
     .flatMap((c, i, list) => soapedToo(c, list[i - 1]))

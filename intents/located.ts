@@ -1,5 +1,58 @@
 /** Places that only say where another stands, and parts named by what they belong to. */
 import type { PlaceItem, Settled } from './settled.ts';
+import type { Part, Span } from './shapes.ts';
+
+const hung: ReadonlySet<string> = new Set(['tank', 'line', 'bellows line', 'supply line', 'discharge line', 'panel', 'pump', 'motor', 'height valve', 'battery', 'dryer']);
+
+/** "tank bracket cracked": what holds the tank, and not the bracket whose shims are turned. */
+export const bracketsOf = (items: readonly Settled[]): Settled[] =>
+  items.flatMap((item, i): Settled[] => {
+    const next = items[i + 1];
+    const prev = items[i - 1];
+    const bracket = (it: Settled | undefined): it is PlaceItem => it?.k === 'place' && it.p.part === 'bracket' && !it.p.side;
+    const holds = (it: Settled | undefined): boolean => it?.k === 'place' && hung.has(it.p.part ?? '');
+    if (bracket(next) && holds(item) && next.span[0] === item.span[1] + 1) return [];
+    if (bracket(item) && prev && holds(prev) && item.span[0] === prev.span[1] + 1)
+      return [{ k: 'unknown', low: 'bracket', span: [prev.span[0], item.span[1]] }];
+    return [item];
+  });
+
+/** What runs between two parts; the two in the order of the alphabet. */
+const lines: Readonly<Record<string, Part>> = {
+  'height valve+tank': 'supply line',
+  'protection valve+tank': 'supply line',
+  'regulator+tank': 'supply line',
+  'panel+tank': 'supply line',
+  'pump+tank': 'discharge line',
+  'dryer+tank': 'discharge line',
+  'check valve+tank': 'discharge line',
+  'check valve+pump': 'discharge line',
+  'dryer+pump': 'discharge line',
+  'bellows+height valve': 'bellows line',
+  'bellows+panel': 'bellows line',
+  'height valve+panel': 'valve to panel line',
+};
+
+/** "a leak between the tank and the protection valve": in the line between them, and in neither. */
+export const betweenParts = (items: readonly Settled[]): Settled[] => {
+  const out = [...items];
+  items.forEach((item, i) => {
+    if (item.k !== 'filler' || item.phrase !== 'between') return;
+    const [a, b] = items.slice(i + 1, i + 7).filter((it): it is PlaceItem => it.k === 'place');
+    if (!a?.p.part || !b?.p.part) return;
+    const from = items.indexOf(a);
+    const to = items.indexOf(b);
+    if (to - from > 3 || !items.slice(from, to).some((it) => it.k === 'join')) return;
+    if (!items.slice(i + 1, to).every((it) => it.k === 'filler' || it.k === 'join' || it.k === 'place')) return;
+    const part = lines[[a.p.part, b.p.part].toSorted().join('+')];
+    if (part === undefined) return;
+    const side = a.p.side ?? b.p.side;
+    const span: Span = [a.span[0], b.span[1]];
+    out[from] = { ...a, p: { ...(side ? { side } : {}), part }, span, spans: [...a.spans, ...b.spans], assumed: true };
+    for (let j = from + 1; j <= to; j += 1) out[j] = { k: 'filler', span: items[j]!.span, phrase: 'there' };
+  });
+  return out;
+};
 
 /** "the corner of my coach", "the rod between the arm and the axle", "the crimp and its line". */
 export const located = (items: readonly Settled[], text: string): Settled[] => {

@@ -56,7 +56,9 @@ const compared = (c: Clause, index: number): boolean => {
 };
 
 /** What follows these is another circumstance, not this thing's place. */
-const stops = /^(?:when|while|before|because|once|if|after)$/;
+const stops = /^(?:when|while|before|because|once|if|after|since)$/;
+/** Beside these another thing stands, and is not meant. */
+const beside = /^(?:behind|under|beneath|below|above|beside|near|next to|past|around)$/;
 
 const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep: boolean } | null => {
   let j = i + 1;
@@ -82,7 +84,10 @@ const w0 = (c: Clause, i: number): boolean => c.items.slice(0, i).some((it) => i
 /** The place of a sign, a work or a state at `i`: before it, unless one follows and `after` says that is usual. */
 export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
-  const next = follower(c, i, after);
+  const ahead = follower(c, i, after);
+  // "line is pinched behind the frame bracket": where it is, not what
+  const next =
+    ahead && before !== undefined && c.items.slice(i + 1, ahead.index).some((it) => beside.test(phraseOf(it))) ? null : ahead;
   if (next && before !== undefined) {
     const item = c.items[next.index] as PlaceItem;
     const prior = c.items[before] as PlaceItem;
@@ -284,11 +289,15 @@ export const placesNear = (w: Walk, c: Clause, i: number): PlaceParts | null => 
 
 /** The word that denies what stands at `i`. */
 export const denied = (c: Clause, i: number): Settled | null => {
+  let placed = false;
   for (let j = i - 1; j >= 0 && i - j <= 4; j -= 1) {
     const it = c.items[j]!;
     if (it.k === 'neg') return it;
     if (!skippable(it) && it.k !== 'sign' && it.k !== 'place' && it.k !== 'often') return null;
     if (it.k === 'sign' && j < i - 1 && !skippable(c.items[j + 1])) return null;
+    // "no leak on left bag leak on right bag": the first is denied, and has its place
+    if (it.k === 'sign' && placed) return null;
+    placed ||= it.k === 'place';
   }
   return null;
 };

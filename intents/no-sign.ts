@@ -60,6 +60,30 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // pinched the line off: shut, and still on
+    fits: (s) =>
+      s.item.phrase === 'off' &&
+      /\b(?:pinch\w*|clamp\w*|clos\w*|shut\w*|isolat\w*|cap|capped|capping|plug\w*|seal\w*|block\w*|blank\w*|valv\w*|crimp\w*|teed?|turn\w*|switch\w*) (?:the |that |this |his |its )?(?:\S+ ){1,3}$/i.test(before(s)),
+    unread: true,
+  },
+  {
+    // air comes out of a small hole: a port, and no puncture
+    fits: (s) => /^holes?$/.test(s.item.phrase) && /\b(?:from|out of|at|in) (?:an? |the )?(?:small |little |tiny )?$/i.test(before(s)),
+  },
+  {
+    // was fine until we had new bags put in: of another time
+    fits: (s) =>
+      s.item.v === 'ok' &&
+      /\b(?:was|were|been|ran|rode|worked) (?:all |just |perfectly )?$/i.test(before(s)) &&
+      /^ (?:up )?(?:until|till|til|before)\b/i.test(after(s, 12)),
+    unread: true,
+  },
+  {
+    // a light that says low air
+    fits: (s) => s.item.v === 'low' && /^ (?:air|pressure)\b/i.test(after(s, 10)) && /\b(?:light|lamp|buzzer|warning|alarm|message)\b/i.test(s.w.text),
+    unread: true,
+  },
+  {
     // thrust is off to the left 0.2: by how much it is
     fits: (s) =>
       /^(?:is )?off$/.test(s.item.phrase) && s.c.measure !== null && /^(?:thrust|toe|camber)$/.test(s.c.measure.v),

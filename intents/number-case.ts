@@ -111,6 +111,10 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     return index + 1;
   // "two wedges": so many of something nobody knows
   if (bare && after?.k === 'unknown' && /^[a-z]{3,}s$/.test(after.low)) return index + 1;
+  if (unit === 'A' && n.whole && before?.k === 'place' && before.p.part === 'fuse') {
+    use(w, n);
+    return index + 1;
+  }
   if (unit === 'A' && isRating(w, n, before, after, hit)) {
     use(w, n, hit?.item.p.part === 'fuse' || w.subject?.p.part === 'fuse' ? hit?.item : undefined);
     return index + 1;

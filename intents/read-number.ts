@@ -91,6 +91,19 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     unreadable(w, n);
     return index + 1;
   }
+  // "90 at 905, 86 at 935": hours and minutes after a reading
+  const read = c.items[index - 2];
+  if (
+    before === 'at' &&
+    n.unit === null &&
+    /^[1-9][0-5]\d$/.test(n.text) &&
+    read?.k === 'num' &&
+    read.clock === undefined &&
+    read.value < n.value
+  ) {
+    setClock(w, c, n, Math.floor(n.value / 100) * 60 + (n.value % 100));
+    return index + 1;
+  }
   const lead = c.items[index - 1];
   // "2000 coach level. 2300 leaning right": the watchman's hours
   const heads = c.items.slice(0, index).every((it) => it.k === 'filler');

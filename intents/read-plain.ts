@@ -1,5 +1,5 @@
 /** One number that is simply a reading: which measure, which unit, which place. */
-import { dimensionOf } from '../server/core/units.ts';
+import { dimensionOf, toSi } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { settledBare, unreadable } from './ask-about.ts';
 import { durationAfter, withEnd } from './changes.ts';
@@ -17,6 +17,9 @@ import { readFurther, readSpell } from './read-further.ts';
 import { share } from './share.ts';
 import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { askWheel, direction } from './wheel-direction.ts';
+
+/** Metres: no arm or link of a height valve is longer. Common practice, no source. */
+const longestArm = 0.33;
 
 export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): number => {
   const hit = placeOfNumber(w, c, index);
@@ -169,6 +172,10 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       // "i can move the arm half an inch before anything happens"
       measure = 'dead band';
       loc = { ...loc, p: { ...(loc.p.side ? { side: loc.p.side } : {}), part: 'height valve' } };
+    } else if ((part === 'arm' || part === 'link') && toSi(n.value, unit!) > longestArm) {
+      // "replaced valve & link, set both to 345 mm": of what, nobody said
+      unreadable(w, n);
+      return index + 1;
     } else if (part === 'arm' || part === 'link') measure = 'arm length';
     else if (part && !['wheel', 'coach', 'frame', 'axle', 'bellows', 'tyre', 'floor'].includes(part)) {
       unreadable(w, n);

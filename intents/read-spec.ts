@@ -69,7 +69,10 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const p = loc?.p ?? {};
   const last = w.facts.at(-1);
   // "cuts in 85 spec 95": of the point spoken of
-  const point = last?.is === 'reading' && /^cut-(?:in|out)$/.test(last.what.v) && !hit ? last.what.v : null;
+  const point =
+    last?.is === 'reading' && !hit && (num.unit === null || dimensionOf(num.unit) === dimensionOf(last.amount.v.unit))
+      ? last.what.v
+      : null;
   let measure: Measure | null = m?.k === 'measure' ? m.v : point;
   const other = c.items
     .slice(n + 1, n + 5)

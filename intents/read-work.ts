@@ -51,6 +51,19 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
   return null;
 };
 
+/** "bag cover removed": of the bag, and not the bag. */
+const ofItsOwn = (c: Clause, index: number): boolean => {
+  const noun = c.items[index - 1];
+  const owner = c.items[index - 2];
+  return (
+    noun?.k === 'unknown' &&
+    /^(?!.*(?:ly|ed|ing)$|(?:bench|hand|twice)$)[a-z]{4,}$/.test(noun.low) &&
+    owner?.k === 'place' &&
+    owner.span[1] + 1 === noun.span[0] &&
+    !c.places.some((i) => i > index)
+  );
+};
+
 /** "soaped the grommets": what it was done on was said, and is not known. */
 const unknownObject = (c: Clause, index: number): boolean => {
   const lead = c.items[index + 1];
@@ -85,6 +98,17 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     item.v === 'weighed' ||
     item.v === 'washed' ||
     item.v === 'levelled';
+  if (!road && ofItsOwn(c, index)) return index + 1;
+  // "protection valve opens at 65": what it does, nobody's work
+  if (/^opens$/i.test(w.text.slice(...item.span)) && items[index - 1]?.k === 'place') {
+    use(w, item);
+    return index + 1;
+  }
+  // "checked toe again after shims": what was measured
+  if (lookOnly.test(item.phrase) && items.slice(index + 1, index + 3).some((it) => it.k === 'measure')) {
+    use(w, item);
+    return index + 1;
+  }
   const place = road ? null : takesAfter(w, c, index);
   if (lookOnly.test(item.phrase) && !place && !w.subject && !(road && c.places.length > 0)) {
     use(w, item);

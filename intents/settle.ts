@@ -7,7 +7,7 @@ import { minutesSeconds } from './minutes-seconds.ts';
 import { beyond, idle } from './idle.ts';
 import { inAndOut } from './in-and-out.ts';
 import { namedBefore } from './named-before.ts';
-import { located } from './located.ts';
+import { betweenParts, bracketsOf, located } from './located.ts';
 import { followingCase, leadingCase, type PhraseAt } from './phrase-cases.ts';
 import { takenOff } from './taken-off.ts';
 import type { Item } from './items.ts';
@@ -127,7 +127,7 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
 const together = (raw: Settled[], text: string, context: Context): Settled[] => {
   const out = joinNeighbours(raw);
   takenOff(out);
-  return namedBefore(located(inAndOut(out, context), text)).map((item): Settled => {
+  return namedBefore(located(betweenParts(bracketsOf(inAndOut(out, context))), text)).map((item): Settled => {
     if (item.k !== 'place') return item;
     const p = tidy(item.p);
     // which of the two wheels, and nothing else named: the wheel itself

@@ -85,6 +85,12 @@ const besideSeconds = (tokens: readonly Token[], i: number): boolean => {
   return false;
 };
 
+/** "in 20m", "after 30m": so much time, and no length; a cable has metres. */
+const inTime = (tokens: readonly Token[], i: number): boolean =>
+  tokens[i - 2]?.kind === 'space' &&
+  /^(?:in|over|after|within|every|took|another)$/.test(tokens[i - 3]?.low ?? '') &&
+  !tokens.some((t) => /^(?:cable|wire|wires|lead|hose|altitude|above)$/.test(t.low));
+
 /** Tokens with the same spans end to end; some merged, some said the long way. */
 export const smooth = (tokens: readonly Token[]): Token[] => {
   const out: Token[] = [];
@@ -109,6 +115,9 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
     } else if (t.low === 'b' && next?.low === '4' && tokens[i + 2]?.kind === 'space') {
       out.push({ ...t, to: next.to, low: 'before' });
       i += 1;
+    } else if (t.low === 'h' && next?.low === '2' && tokens[i + 2]?.low === 'o') {
+      out.push({ ...t, to: tokens[i + 2]!.to, low: 'water' });
+      i += 2;
     } else if (t.low === 'o' && /^[\s-]$/.test(next?.low ?? '') && /^rings?$/.test(tokens[i + 2]?.low ?? '')) {
       // a seal, and no ring of the pump
       out.push({ ...t, to: tokens[i + 2]!.to, low: 'oring' });
@@ -130,7 +139,7 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
       t.low === 'm' &&
       tokens[i - 1]?.kind === 'digits' &&
       (next?.kind !== 'mark' || next.low === '.' || next.low === ',') &&
-      besideSeconds(tokens, i)
+      (besideSeconds(tokens, i) || inTime(tokens, i))
     ) {
       out.push({ ...t, low: 'min' });
     } else if (t.kind === 'word' && t.low === 'w' && next?.low === '/') {

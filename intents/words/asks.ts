@@ -155,7 +155,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'engine',
-    /\b(?:engine (?:is |was |keeps |has |light |wont |will not |doesnt )?(?:overheat\w*|misfir\w*|knock\w*|smok\w*|hot|rough|stall\w*|start|crank|turn over)|engine (?:oil|light|coolant|misfir\w+|temp|wont|revs|noise|mount|temperature|knocks?|smoke|overheat\w*|belt|warning)|radiator|coolant|turbo|alternator|starter(?: motor)?|injectors?|oil change|oil leak at the engine|fan belt|fuel (?:pump|filter|tank)|diesel|exhaust (?:pipe|brake|manifold|stack|smoke|system)|muffler|oil pressure|serpentine|head gasket|glow plugs?|dpf|def|adblue)\b/,
+    /\b(?:engine (?:is |was |keeps |has |light |wont |will not |doesnt )?(?:overheat\w*|misfir\w*|knock\w*|smok\w*|hot|rough|stall\w*|start|crank|turn over)|engine (?:oil|light|coolant|misfir\w+|temp|wont|revs|noise|mount|temperature|knocks?|smoke|overheat\w*|belt|warning)|radiator|coolant|turbo|alternator|starter(?: motor)?|injectors?|oil change|oil leak at the engine|fan belt|fuel (?:pump|filter|tank)|diesel|exhaust (?:pipe|brake|manifold|stack|smoke|system)|muffler|oil pressure|serpentine|(?<!\b(?:pump|comp|compressor)\b.*)head gasket(?!.*\b(?:reeds?|pump|comp|compressor)\b)|glow plugs?|dpf|def|adblue)\b/,
   ],
   ['generator', /\b(?:generator|gen|genset|gen set|onan|genny)\b/],
   [

@@ -368,7 +368,7 @@ export const makings: readonly Making[] = [
     all: [brake, opening],
     within: 60,
     unless:
-      /\b(?:not|wasnt|werent|never|nothing|didnt) (?:been )?(?:open(?:ed)?|touch(?:ed)?|removed?)\b|\bhub ?cap\b|\bbrake (?:light|test|pedal)s?\b|\bno need to\b/,
+      /\b(?:not|wasnt|werent|never|nothing|didnt) (?:been )?(?:open(?:ed)?|touch(?:ed)?|removed?)\b|\bhub ?cap\b|\bbrake (?:pipe|line|hose) (?:bracket|clip|mount|support)\b|\bbrake (?:light|test|pedal)s?\b|\bno need to\b/,
   },
   {
     hazard: 'heat on line',

@@ -101,7 +101,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   brushes: 'carbons|brush set|brush gear|pump brushes|comp brushes|brushes|brush|motor brushes|carbon brushes',
   wheel: 'wheel|whl',
   tyre: 'tire tread|tyre tread|rim and tire|tires on|outer tyre|inner tyre|outer tire|inner tire|steer tires|steer tyres|drive tires|drive tyres|tag tires|tag tyres|tyre pressure|tire pressure|tyre|tire|tyr|tread',
-  'wheel bearing': 'wheel brgs|hub brg|brg|wheel hub bearing|wheel bearing|bearing|hub bearing',
+  'wheel bearing': 'hub|hubs|wheel hub|wheel brgs|hub brg|brg|wheel hub bearing|wheel bearing|bearing|hub bearing',
   shock:
     'shox|struts|shock body|shock tube|shock|shock absorber|damper|shocky|shockie|shokky|shocker|absorber|telescopic|shok',
   'shock bushing':

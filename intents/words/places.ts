@@ -79,7 +79,7 @@ export const wheelWords: readonly (readonly [string, 'forward' | 'aft'])[] = [
     'forward',
   ],
   [
-    'aft|tag|tag axle|trailing axle|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
+    'aft|trail axle|trail wheel|tag|tag axle|trailing axle|rear wheel|aft wheel|trailing|rearmost|rear one|back wheel|back one|rear tandem|trailing wheel|second wheel',
     'aft',
   ],
 ];
