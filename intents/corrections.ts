@@ -158,6 +158,8 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
     return null;
   const first = itemsFor(text, context)[0];
   if (first && (first.k === 'cond' || first.k === 'sign') && /^no /.test(first.phrase)) return null;
+  // "no 12v at the relay": looked for, and not there
+  if (/^no \d[\d.]* ?(?:v|volts?)\b.*\b(?:at|to|on|in|out)\b/.test(trimmed)) return null;
   if (/^no [a-z]/.test(trimmed)) {
     // "no voltage at the switch" denies, "no right side" corrects
     const second = itemsFor(trimmed.slice(3), context)[0];

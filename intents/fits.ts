@@ -44,6 +44,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
     if (f.what.v === 'pressure' && part === 'bellows' && f.where.from !== 'said' && f.amount.v.si > mostCarried)
       return 'tank';
     if (f.what.v === 'temperature') return warmed.has(part);
+    // "24v system": no volts of the tank
+    if (f.what.v === 'voltage' && ['tank', 'bellows', 'tyre', 'coach'].includes(part)) return false;
     if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
     return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
   }

@@ -196,6 +196,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'plugged in':
       return /^(?:not|isnt|wasnt|was|is|its|were|been|to)$/.test(prev) && !placed;
     case 'old':
+      // "got the old bag out": which, not how it looks
+      if (/^(?:the|that|my|his|its)$/.test(prev) && placed && items.some((o) => only(o, 'work'))) return true;
       return /^(?:one|ones)$/.test(next) && items.some((o) => only(o, 'work') || (only(o, 'sign') && o !== it));
     case 'cut out':
     case 'cutout':
@@ -235,6 +237,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       );
     case 'even':
       return /^(?:with|when|if|though|after|before|at|the|a|more|then|now|while|without)$/.test(next);
+    case 'calibrated':
+      return placed;
     case 'steady':
       // "bubbles steady out the exhaust port": how they come
       return /^(?:bubbles|bubbling|hiss|hissing|leak|leaking|leaks|air|blowing|exhausting)$/.test(prev);
@@ -243,6 +247,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       return /^(?:the|on the|to do|your|my)$/.test(prev);
     case 'new':
       // "since the new bag": named, not fitted
+      if (placed && /^(?:soaped|soap|checked|tested|torqued|sprayed|soaped the|checked the)$/.test(prev)) return true;
       return /^(?:the|this|that|my|our|of|since)$/.test(prev) && placed;
     case 'stuck':
     case 'sticks':

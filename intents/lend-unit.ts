@@ -33,7 +33,9 @@ export const lendUnit = (all: readonly Settled[]): void => {
         it.clock === undefined &&
         alike(first.n.value, it.value) &&
         kind !== null &&
-        (first.kind === kind || (kind === 'corner' && first.kind === 'height') || (first.kind !== null && kind === 'corner'))
+        (first.kind === kind ||
+          (kind === 'corner' && first.kind === 'height') ||
+          (first.kind !== null && kind === 'corner'))
       )
         first.n.unit = it.unit;
       before = { n: it, kind };

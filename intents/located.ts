@@ -2,14 +2,27 @@
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Part, Span } from './shapes.ts';
 
-const hung: ReadonlySet<string> = new Set(['tank', 'line', 'bellows line', 'supply line', 'discharge line', 'panel', 'pump', 'motor', 'height valve', 'battery', 'dryer']);
+const hung: ReadonlySet<string> = new Set([
+  'tank',
+  'line',
+  'bellows line',
+  'supply line',
+  'discharge line',
+  'panel',
+  'pump',
+  'motor',
+  'height valve',
+  'battery',
+  'dryer',
+]);
 
 /** "tank bracket cracked": what holds the tank, and not the bracket whose shims are turned. */
 export const bracketsOf = (items: readonly Settled[]): Settled[] =>
   items.flatMap((item, i): Settled[] => {
     const next = items[i + 1];
     const prev = items[i - 1];
-    const bracket = (it: Settled | undefined): it is PlaceItem => it?.k === 'place' && it.p.part === 'bracket' && !it.p.side;
+    const bracket = (it: Settled | undefined): it is PlaceItem =>
+      it?.k === 'place' && it.p.part === 'bracket' && !it.p.side;
     const holds = (it: Settled | undefined): boolean => it?.k === 'place' && hung.has(it.p.part ?? '');
     if (bracket(next) && holds(item) && next.span[0] === item.span[1] + 1) return [];
     if (bracket(item) && prev && holds(prev) && item.span[0] === prev.span[1] + 1)
@@ -67,6 +80,16 @@ export const located = (items: readonly Settled[], text: string): Settled[] => {
     if (!led) return;
     const prev = led.place;
     const gap = text.slice(prev.span[1], item.span[0]).toLowerCase();
+    // "checked both check valves, the one at the tank leaks": which of them
+    if (
+      / (?:the |that )?one (?:at|on|by|near|in|off|from|for) (?:the |my )?$/.test(gap) &&
+      prev.p.part &&
+      prev.p.part !== item.p.part &&
+      !item.p.side
+    ) {
+      item.p = { ...prev.p, side: undefined };
+      item.assumed = true;
+    }
     // "weeping at the tank end": which end of it
     if (
       item.p.part &&

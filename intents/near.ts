@@ -69,6 +69,7 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
       c.items[j]!.k === 'often' ||
       c.items[j]!.k === 'dir' ||
       (c.items[j]!.k === 'unknown' && j - i < 5) ||
+      (c.items[j]!.k === 'unit' && j - i < 6) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {
     if (stops.test(phraseOf(c.items[j]))) return null;
@@ -87,7 +88,9 @@ export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   const ahead = follower(c, i, after);
   // "line is pinched behind the frame bracket": where it is, not what
   const next =
-    ahead && before !== undefined && c.items.slice(i + 1, ahead.index).some((it) => beside.test(phraseOf(it))) ? null : ahead;
+    ahead && before !== undefined && c.items.slice(i + 1, ahead.index).some((it) => beside.test(phraseOf(it)))
+      ? null
+      : ahead;
   if (next && before !== undefined) {
     const item = c.items[next.index] as PlaceItem;
     const prior = c.items[before] as PlaceItem;

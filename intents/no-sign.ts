@@ -60,15 +60,32 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // if i hold the arm up it stops: by hand
+    fits: (s) =>
+      /^(?:hold|holding|held)$/.test(s.item.phrase) &&
+      /\b(?:i|we|you|he|she|they|someone|somebody|when|while|by) $/i.test(before(s)) &&
+      /^(?:place|cond)$/.test(ahead(s)?.k ?? ''),
+  },
+  {
+    // done for today: who goes home, and no part that failed
+    fits: (s) =>
+      /^done for$/.test(s.item.phrase) && /^ (?:today|the day|now|tonight|the night|lunch)\b/i.test(after(s, 12)),
+    unread: true,
+  },
+  {
     // pinched the line off: shut, and still on
     fits: (s) =>
       s.item.phrase === 'off' &&
-      /\b(?:pinch\w*|clamp\w*|clos\w*|shut\w*|isolat\w*|cap|capped|capping|plug\w*|seal\w*|block\w*|blank\w*|valv\w*|crimp\w*|teed?|turn\w*|switch\w*) (?:the |that |this |his |its )?(?:\S+ ){1,3}$/i.test(before(s)),
+      /\b(?:pinch\w*|clamp\w*|clos\w*|shut\w*|isolat\w*|cap|capped|capping|plug\w*|seal\w*|block\w*|blank\w*|valv\w*|crimp\w*|teed?|turn\w*|switch\w*) (?:the |that |this |his |its )?(?:\S+ ){1,3}$/i.test(
+        before(s),
+      ),
     unread: true,
   },
   {
     // air comes out of a small hole: a port, and no puncture
-    fits: (s) => /^holes?$/.test(s.item.phrase) && /\b(?:from|out of|at|in) (?:an? |the )?(?:small |little |tiny )?$/i.test(before(s)),
+    fits: (s) =>
+      /^holes?$/.test(s.item.phrase) &&
+      /\b(?:from|out of|at|in) (?:an? |the )?(?:small |little |tiny )?$/i.test(before(s)),
   },
   {
     // was fine until we had new bags put in: of another time
@@ -80,7 +97,10 @@ export const noSign: readonly Case[] = [
   },
   {
     // a light that says low air
-    fits: (s) => s.item.v === 'low' && /^ (?:air|pressure)\b/i.test(after(s, 10)) && /\b(?:light|lamp|buzzer|warning|alarm|message)\b/i.test(s.w.text),
+    fits: (s) =>
+      s.item.v === 'low' &&
+      /^ (?:air|pressure)\b/i.test(after(s, 10)) &&
+      /\b(?:light|lamp|buzzer|warning|alarm|message)\b/i.test(s.w.text),
     unread: true,
   },
   {

@@ -37,9 +37,10 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   // "bay 3", "job 4410", "unit 214": which, not how much
   if (bare && before?.k === 'unknown' && /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(before.low))
     return index + 1;
-  // "coach 14212 odo 188,340"
-  if (bare && n.value >= 100 && index <= 1 && /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before)))
-    return index + 1;
+  // "coach 14212 odo 188,340", "coach 4 in bay 2"
+  const named = /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before));
+  const inPlace = / (?:bay|the|lane|stall|line|shop|yard)\b/i.test(w.text.slice(n.span[1], n.span[1] + 8));
+  if (named && n.whole && (bare ? n.value >= 100 : unit === 'in' && / ?in$/.test(n.text) && inPlace)) return index + 1;
   if (phraseOf(before) === 'unit' && n.whole && (bare || n.value >= 100)) return index + 1;
   // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
   if (

@@ -27,6 +27,8 @@ const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
 const lastPart = (raw: readonly Settled[]): string | undefined =>
   raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
 
+const hourless = (it: Item | undefined): boolean => it?.k === 'num' && it.clock === undefined;
+
 const signBefore = (raw: readonly Settled[]): string | undefined => {
   const last = raw.findLast((r) => r.k !== 'filler' && r.k !== 'prep');
   return last?.k === 'sign' ? last.v : undefined;
@@ -229,6 +231,9 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
         phrase: 'pump starts',
       },
     ];
+  // "aired up to 110": built, by somebody
+  if (item.phrase === 'aired up' && phraseAt(items, i + 1) === 'to' && hourless(items[i + 2]))
+    return [{ k: 'work', v: 'pumped up', ...base }];
   // "both exhausts still bubbling": the ports
   if (
     item.phrase === 'exhausts' &&

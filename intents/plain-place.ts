@@ -19,6 +19,10 @@ const gaugesInNote = (w: Walk): boolean =>
   // "dash says 80, my gauge at the tank 110"
   /(?<!\bno )\b(?:my|shop|second|other|test|master|known good|good) g(?:au|ua|a)ge\b/i.test(w.text);
 
+const trusted = /\b(?:my|shop|test|master|known good|good|calibrated)(?: test| shop)? g(?:au|ua|a)ge$/i;
+const otherGauge = (w: Walk, item: PlaceItem): boolean =>
+  w.all.some((i) => i.k === 'place' && i !== item && i.p.part === 'gauge' && /\bdash\b/i.test(w.text.slice(...i.span)));
+
 /** Which place a pressure is of, from the place said. */
 export const pressurePlace = (w: Walk, loc: Loc): Loc => {
   const p = loc.p;
@@ -34,6 +38,9 @@ export const pressurePlace = (w: Walk, loc: Loc): Loc => {
   if (!p.part && (p.side ?? p.end))
     return { ...loc, p: tidy({ side: p.side, part: 'bellows', ...(p.end === 'front' ? { end: 'front' } : {}) }) };
   if (p.part === 'wheel') return { ...loc, p: { ...p, part: 'tyre' } };
+  // "dash says 110 my gauge says 102": what a trusted gauge reads is the tank's
+  if (p.part === 'gauge' && loc.item && trusted.test(w.text.slice(0, loc.item.span[1])) && otherGauge(w, loc.item))
+    return { ...loc, p: { part: 'tank' } };
   if (p.part === 'gauge') return gaugesInNote(w) ? loc : { ...loc, p: { part: 'tank' } };
   if (p.part === 'coach' || p.part === 'pump' || p.part === 'pressure switch') return { ...loc, p: { part: 'tank' } };
   if (p.part === 'bellows crimp') return { ...loc, p: { ...p, part: 'bellows' } };

@@ -74,7 +74,13 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   const often = c.often?.v ?? (/\bovernight$/.test(phraseOf(item)) ? ('standing' as const) : null);
   // "loses 2 psi every 10": ten of what was not said
   const per = over === null ? c.items[at + 2] : undefined;
-  if (per?.k === 'num' && per.unit === null && per.clock === undefined && /^(?:every|in|per|each|over)$/.test(phraseOf(c.items[at + 1])) && !w.used.has(per))
+  if (
+    per?.k === 'num' &&
+    per.unit === null &&
+    per.clock === undefined &&
+    /^(?:every|in|per|each|over)$/.test(phraseOf(c.items[at + 1])) &&
+    !w.used.has(per)
+  )
     unreadable(w, per);
   // "dropped 95 to 89": from and to, read by the number
   if (

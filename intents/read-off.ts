@@ -19,6 +19,8 @@ export const readOff = (w: Walk, c: Clause, n: Amounting, index: number): number
         ? 'low'
         : null;
   if (!way || !next || !lengthy(n, w.context)) return null;
+  // "my gauge reads 2 low": no height
+  if (c.items.slice(0, index).some((it) => it.k === 'place' && it.p.part === 'gauge')) return null;
   // "right side half down": no half inch
   if (n.unit === null && /^(?:half|quarter)$/i.test(n.text)) return null;
   if (

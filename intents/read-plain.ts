@@ -172,7 +172,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
       // "i can move the arm half an inch before anything happens"
       measure = 'dead band';
       loc = { ...loc, p: { ...(loc.p.side ? { side: loc.p.side } : {}), part: 'height valve' } };
-    } else if ((part === 'arm' || part === 'link') && toSi(n.value, unit!) > longestArm) {
+    } else if ((part === 'arm' || part === 'link') && toSi(n.value, unit) > longestArm) {
       // "replaced valve & link, set both to 345 mm": of what, nobody said
       unreadable(w, n);
       return index + 1;

@@ -54,7 +54,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     ceased &&
     fleeting.includes(item.v) &&
     /ing$/.test(item.phrase) &&
-    /^(?:stopped|quit|quits|ceased|done|finished|no longer|not anymore)$/.test(
+    /^(?:stopped|stops|quit|quits|ceased|done|finished|no longer|not anymore)$/.test(
       ceased.k === 'unknown' ? ceased.low : phraseOf(ceased),
     )
   ) {
@@ -99,6 +99,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (item.v === 'no air' && /^no (?:air|pressure)$/.test(item.phrase) && c.items[index + 1]?.k === 'prep') {
     const of = c.items[nextReal(c, index)];
     const part = of?.k === 'place' ? of.p.part : undefined;
+    // "no air to the dash gauge": its line, which nobody named
+    if (part === 'gauge') return index + 1;
     if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part) && !delivers.has(part)) {
       const led = phraseOf(c.items[index + 1]);
       const flat = (part === 'bellows' || part === 'tyre') && led === 'in';
@@ -404,6 +406,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   w.listed = [];
   if (neg) use(w, neg);
   if (loc && !pumpSigns.has(name) && (loc.from === 'said' || loc.item?.p.part)) w.subject = loc;
+  // "fuse blew, put a new one in": of the fuse
+  else if (name === 'blows fuse') w.subject = assumed({ part: 'fuse' });
   else if (loc && pumpSigns.has(name)) w.subject ??= loc;
   else if (loc && !w.subject) w.subject = loc;
   w.lastSign = name;

@@ -51,6 +51,18 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
   return null;
 };
 
+/** A side and no part of it that was shut off: what shuts a side is its control on the panel. */
+const shutSide = (c: Clause, index: number): PlaceItem | null => {
+  const item = c.items[index] as WorkItem;
+  if (item.v !== 'closed') return null;
+  const sideOnly = (it: Settled | undefined): it is PlaceItem =>
+    it?.k === 'place' && it.p.side !== undefined && it.p.part === undefined && it.p.end === undefined;
+  const before = c.items[index - 1];
+  if (sideOnly(before)) return before;
+  const next = c.items[nextReal(c, index)];
+  return sideOnly(next) && !c.taken.has(c.items.indexOf(next)) ? next : null;
+};
+
 /** "bag cover removed": of the bag, and not the bag. */
 const ofItsOwn = (c: Clause, index: number): boolean => {
   const noun = c.items[index - 1];
@@ -107,6 +119,19 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   // "checked toe again after shims": what was measured
   if (lookOnly.test(item.phrase) && items.slice(index + 1, index + 3).some((it) => it.k === 'measure')) {
     use(w, item);
+    return index + 1;
+  }
+  // "with left shut the tank comes up", "shut the left off at the panel": one control of the panel
+  const side = shutSide(c, index);
+  if (side) {
+    c.taken.add(c.items.indexOf(side));
+    push(
+      w,
+      { is: 'condition', what: { v: 'panel shut', from: 'assumed', spans: [item.span] }, holds: true },
+      locOf(w, side),
+      item,
+    );
+    for (const it of items) if (it.k === 'place' && it.p.part === 'panel') use(w, it);
     return index + 1;
   }
   const place = road ? null : takesAfter(w, c, index);

@@ -235,6 +235,13 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     head: table?.head.length ?? 0,
   });
   out.unread = unreadSpans(text, left);
+  // never drop what was not understood
+  if (
+    out.facts.length + out.asks.length + out.amends.length + out.hazards.length + out.ambiguous.length === 0 &&
+    out.unread.length === 0 &&
+    items.some((i) => i.k === 'sign' || i.k === 'work' || i.k === 'place' || i.k === 'cond' || i.k === 'num')
+  )
+    out.unread = [whole];
   // "thank you, you help good": thanks, and nothing else
   if (
     /^(?:thanks?|thank you|cheers|thx|ta|many thanks)\b/.test(low) &&
@@ -250,7 +257,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     out.ambiguous.length === 0 &&
     isChatter(low) &&
     // "right valve vents a second": a side, and no "right then"
-    !(/^right\b/.test(low) && items.some((i) => i.k === 'place' && i.p.part !== undefined))
+    !(/^right\b/.test(low) && items.some((i) => i.k === 'place' && (i.p.part !== undefined || i.p.side !== undefined)))
   ) {
     out.asks.push(plainAsk('talk', text.trim(), whole));
     out.unread = [];

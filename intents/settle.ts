@@ -108,7 +108,8 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
     // an arm with pins and bushings is no valve's
     if (p.part === 'arm' && pinned.test(text)) p = { ...p, part: 'control arm' };
     // "new tank gauge, it agrees": the gauge, where no pressure is read off it
-    if (/^tank ga?u?ge$/.test(item.phrase) && p.part === 'tank' && !readsNext(items, i)) p = { part: 'gauge' };
+    if (/^tank ga?u?ge$/.test(item.phrase) && p.part === 'tank' && (!readsNext(items, i) || only(items[i + 1], 'sign')))
+      p = { part: 'gauge' };
     const place: PlaceItem = { k: 'place', p, spans: [item.span], ...base };
     if (sense.rel) {
       if (context.traffic === null) place.ask = sense.rel;

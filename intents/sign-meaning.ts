@@ -74,7 +74,19 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   )
     return 'exhausts';
   if (
-    ['link', 'line', 'bellows line', 'arm', 'supply line', 'fitting', 'ground', 'feed cable'].includes(part ?? '') &&
+    [
+      'link',
+      'line',
+      'bellows line',
+      'discharge line',
+      'gauge line',
+      'valve to panel line',
+      'arm',
+      'supply line',
+      'fitting',
+      'ground',
+      'feed cable',
+    ].includes(part ?? '') &&
     /^(?:come off|came off|fallen off|fell off|is off|off|popped off|dropped off)$/.test(phrase)
   )
     return 'disconnected';

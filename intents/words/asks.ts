@@ -67,7 +67,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'why',
-    /^(?:so |and |but |ok |then |kindly |please )*(?:(?:explain|tell me|say) why|why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
+    /^(?:so |and |but |ok |then |kindly |please )*(?:(?:explain|tell me|say|any idea|any ideas|do you know|any clue|wonder|i wonder|wondering) why|why|how come|y|whats the reason|for what reason|what makes you think|what makes you say|whys)\b(?<topic>.*)/,
   ],
   [
     'how',
@@ -130,7 +130,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'show readings',
-    /^(?:show|list|display|read back|give me)(?: me)?(?: all)?(?: the| my)? (?:readings|figures|numbers|heights|pressures|last readings|graph|chart|plan|circuit)\b.*|^(?:read|read it|read that|read them) (?:back|out)\b.*/,
+    /^(?:can i |could i |may i |let me )?(?:show|list|display|read back|give me|see|look at)(?: me)?(?: all)?(?: the| my)? (?:readings|figures|numbers|heights|pressures|last readings|graph|chart|plan|circuit)\b.*|^(?:read|read it|read that|read them) (?:back|out)\b.*/,
   ],
   [
     'save sheet',
@@ -184,4 +184,4 @@ export const talkTurn =
 export const talkLead =
   /^(?:good )?(?:morning|afternoon|evening|hi|hiya|hello|hey|thanks|thank you|cheers|ta|lol|haha|yeah|yep|ok|okay|right|bye|see you|goodnight|good night|welcome|sorry about|nice|cool|great|hope)\b/;
 export const chatter =
-  /\b(?:brew|coffees? (?:is )?on|back in (?:\d+|five|ten|twenty)|the radio|kettles? (?:is )?on|kettle|shift over|see you (?:tomorrow|later|then)|going home|can you hear me|hearing me|cuppa|time for (?:a |some )?\w+|lunch|coffee|tea break|sandwich|(?<!cold |wet |hot |warm |this )weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny)\b/;
+  /\b(?:brew|coffees? (?:is )?on|back in (?:\d+|five|ten|twenty)|the radio|kettles? (?:is )?on|kettle|shift over|see you (?:tomorrow|later|then)|going home|can you hear me|hearing me|cuppa|time for (?:a |some )?\w+|lunch|coffee|tea break|sandwich|(?<!cold |wet |hot |warm |this )weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny|done for (?:today|the day|now|tonight|the night))\b/;

@@ -56,6 +56,16 @@ export const makings: readonly Making[] = [
   { hazard: 'under unsupported', all: [beneath, noStands], within: 120 },
   { hazard: 'under unsupported', all: [beneath, onAir], within: 90, unless: onStands },
   {
+    hazard: 'under unsupported',
+    all: [
+      /\b(?:air|air ?bags?|bags?|bellows)\b/,
+      /\b(?:hold|holding|held|keep|keeping|kept) (?:it|her|him|the (?:coach|bus|back|rear|body)) up\b/,
+      /\b(?:while|whilst|when|so) (?:i|we|he|they|the lad)\b/,
+    ],
+    within: 90,
+    unless: onStands,
+  },
+  {
     hazard: 'jack only',
     all: [
       jack,
@@ -135,6 +145,16 @@ export const makings: readonly Making[] = [
     ],
     within: 90,
     unless: /\b(?:noise|hiss\w*|start\w*|opens? at|leak\w*)\b/,
+  },
+  {
+    hazard: 'open under pressure',
+    all: [
+      /\b(?:hoses?|lines?|pipes?|fittings?|unions?|plug|drain|elbow|gauge|joint|airline)\b/,
+      /\b(?:had|got|took|pulled|popped|whipped|cracked|undid|slackened|broke)\b[^.;]{0,30}\b(?:off|open|out|apart|undone|loose)\b/,
+      /\b(?:with|and|had|still)\b[^.;]{0,12}\b(?:\d{2,3} ?(?:psi|kpa|lbs?|pounds|#)?|\d(?:\.\d)? ?bar|air|pressure)(?: still)? (?:in (?:it|there|the (?:tank|bag|line|system))|on it|behind it)(?![a-z])/,
+    ],
+    within: 90,
+    unless: /\b(?:no|zero|without|never) (?:air|pressure)\b|\b(?:vented|drained|bled) (?:it |first|down|off)/,
   },
   {
     hazard: 'relief defeated',
@@ -362,6 +382,15 @@ export const makings: readonly Making[] = [
     all: [/\bpump\b/, /\bput (?:my )?hands? in\b/],
     within: 40,
     unless: /\bfuse (?:is )?out\b(?<!take out fuse)|\bunplugged\b/,
+  },
+  {
+    hazard: 'pump may start',
+    all: [
+      /\b(?:pump|pomp|comp|compressor|motor|fan)\b[^.;]{0,12}\b(?:came on|kicked (?:in|on)|started|comes on|kicks (?:in|on)|cut in|fired up|turned over)\b/,
+      /\b(?:my|his|her|me|a) (?:hands?|fingers?|arm|sleeve|thumb)\b/,
+    ],
+    within: 80,
+    unless: /\bby hand\b|\b(?:breaker|fuse) (?:is )?(?:out|off|pulled)\b/,
   },
   {
     hazard: 'brakes opened',

@@ -274,6 +274,8 @@ export const thingsUnder =
 
 /** What takes a danger back that its words alone would tell: the deed undone, the thing safe. */
 export const takenBack: Readonly<Partial<Record<HazardName, RegExp>>> = {
+  // the same size again
+  'fuse enlarged': /\b(\d{2}) ?(?:a|amps?)?\b[^.;]*\b(?:new|another|same) \1\b/,
   'jack only': /\b(?:set|put|got) (?:\w+ ){0,2}stands (?:under|in|up)\b(?![^.;]{0,20}\b(?:next|later|first)\b)/,
   'soft ground': /\boff the (?:grass|dirt|gravel|mud|field|verge)\b[^.;]{0,14}\bonto\b/,
   'bellows unrestrained': /\bno air in (?:it|them|the bag)\b/,

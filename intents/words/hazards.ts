@@ -91,7 +91,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'relay tapped',
-    /\b(?:tap|tapped|tapping|hit|hitting|whack|whacked|knock|knocked|smack|smacked|thump|thumped|bang|banged|kick|kicked|clout|clouted|belt|belted|flick|flicked|rap|rapped|beat)\b[^.;]{0,30}\b(?:relay|switch|motor|pump|compressor|comp|solenoid|rly|press switch)\b|\b(?:relay|switch|pump|comp|compressor|motor|solenoid)\b[^.;]{0,20}\b(?:tap|tapped|whack|a knock|a thump|a bang|a kick|tapping|a hit)\b/,
+    /\b(?:tap|tapped|tapping|hit|hitting|whack|whacked|knock|knocked|smack|smacked|thump|thumped|bang|banged|kick|kicked|clout|clouted|belt(?! driven| drive)|belted(?! drive)|flick|flicked|rap|rapped|beat)\b[^.;]{0,30}\b(?:relay|switch|motor|pump|compressor|comp|solenoid|rly|press switch)\b|\b(?:relay|switch|pump|comp|compressor|motor|solenoid)\b[^.;]{0,20}\b(?:tap|tapped|whack|a knock|a thump|a bang|a kick|tapping|a hit)\b/,
   ],
   [
     'interlock defeated',

@@ -44,7 +44,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'panel on ride|panel at ride|panel in ride|ride position|ride mode|drive position on the panel|panel in drive|panel at travel|panel to travel|both knobs auto|both on auto|both in auto|panel in normal|panel on normal|normal position|both sides auto|knobs in travel|panel in run|auto position|auto on both|back to auto|back in auto|panel level auto|set back to auto|in automatic|its in automatic|panel auto|panel in auto|panel on auto|panel in travel|travel position|in auto|set to auto|on auto|panel at auto|panel to auto|auto both|both auto|panel travel|auto mode|panel in automatic|panel on automatic|panel automatic|panel set to auto|panel back to auto|panel back in auto',
+    'panel to ride|panel back to ride|panel back on ride|panel on ride|panel at ride|panel in ride|ride position|ride mode|drive position on the panel|panel in drive|panel at travel|panel to travel|both knobs auto|both on auto|both in auto|panel in normal|panel on normal|normal position|both sides auto|knobs in travel|panel in run|auto position|auto on both|back to auto|back in auto|panel level auto|set back to auto|in automatic|its in automatic|panel auto|panel in auto|panel on auto|panel in travel|travel position|in auto|set to auto|on auto|panel at auto|panel to auto|auto both|both auto|panel travel|auto mode|panel in automatic|panel on automatic|panel automatic|panel set to auto|panel back to auto|panel back in auto',
     'panel auto',
     true,
   ],
@@ -119,7 +119,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'wheels blocked|chocked both ways|chocked front and back|blocks behind the wheels|wheel chocks in|wheel chocks on|front wheels chocked|scotched|wheels scotched|chocked her up|chocks either side|wheels have chock|wheels have chocks|wheels got chocks|wheels with chocks|wheels with the chocks|chocks are on|chocks on|wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels',
+    'blocked the wheels|blocked her wheels|wheels blocked up|wheels blocked|chocked both ways|chocked front and back|blocks behind the wheels|wheel chocks in|wheel chocks on|front wheels chocked|scotched|wheels scotched|chocked her up|chocks either side|wheels have chock|wheels have chocks|wheels got chocks|wheels with chocks|wheels with the chocks|chocks are on|chocks on|wheels chocked|chocked|chocks in|wheels are chocked|chocks under|its chocked|chocked up|chocks in place|chocks are in|both wheels chocked|chocked and clear|is chocked|chocks down|chocked the wheels|chocks set|chocked it|wheels are choked|choked the wheels',
     'wheels chocked',
     true,
   ],
@@ -184,7 +184,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'tank dumped|tank at nothing|tank is dry|tank let down|tank down to nothing|tank vented|tank drained|tank empty|tank is empty|tank at zero|tank at 0|tank is drained|tank zero|tank is at zero|tank is at 0|tank bled down|tank down to zero|no air in the tank|tank is zero|bled the tank|tank drained down|drained the tank to zero|tank emptied|no pressure in the tank|tank bled to zero',
+    'tank blown down|tank blown off|tank dumped|tank at nothing|tank is dry|tank let down|tank down to nothing|tank vented|tank drained|tank empty|tank is empty|tank at zero|tank at 0|tank is drained|tank zero|tank is at zero|tank is at 0|tank bled down|tank down to zero|no air in the tank|tank is zero|bled the tank|tank drained down|drained the tank to zero|tank emptied|no pressure in the tank|tank bled to zero',
     'tank drained',
     true,
   ],

@@ -39,6 +39,7 @@ export const didForms: Readonly<Record<string, string>> = {
 const apart = { off: 'removed', out: 'removed' } as const;
 export const splitVerbs: Readonly<Record<string, Readonly<Record<string, Work>>>> = {
   took: apart,
+  got: apart,
   taken: apart,
   pulled: apart,
   whipped: apart,
