@@ -6,6 +6,7 @@ import type { Sense } from './lexicon.ts';
 import { phraseAt, wordsFrom } from './phrase.ts';
 import type { Token } from './scan.ts';
 import type { Span } from './shapes.ts';
+import { longestStranger, strangers } from './words/strangers.ts';
 
 export type Item =
   | Amounting
@@ -15,6 +16,19 @@ export type Item =
   | { k: 'unknown'; low: string; span: Span };
 
 const seps = new Set([',', ';', '.', '?', '!', ':', '|', '(', ')', '–', '—']);
+
+/** The longest thing at `i` that is none of ours. */
+const strangerAt = (tokens: readonly Token[], i: number): { low: string; next: number } | null => {
+  const words = wordsFrom(tokens, i, longestStranger);
+  for (let n = words.length; n > 1; n -= 1) {
+    const low = words
+      .slice(0, n)
+      .map((w) => w.low)
+      .join(' ');
+    if (strangers.has(low)) return { low: words[n - 1]!.low, next: words[n - 1]!.end };
+  }
+  return null;
+};
 
 export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
   const out: Item[] = [];
@@ -111,6 +125,12 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     if (whole) {
       out.push(whole.item);
       i = whole.next;
+      continue;
+    }
+    const stranger = t.kind === 'word' ? strangerAt(tokens, i) : null;
+    if (stranger) {
+      out.push({ k: 'unknown', low: stranger.low, span: [t.from, tokens[stranger.next - 1]!.to] });
+      i = stranger.next;
       continue;
     }
     // longest of phrase and spoken number wins

@@ -60,6 +60,11 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // right down 1/4: the side, and by how much
+    fits: (s) => s.item.phrase === 'right down' && next(s)?.k === 'num',
+    unread: true,
+  },
+  {
     // if i hold the arm up it stops: by hand
     fits: (s) =>
       /^(?:hold|holding|held)$/.test(s.item.phrase) &&

@@ -80,6 +80,8 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
     setClock(w, c, n, clockOf(n)!);
     return index + 1;
   }
+  // "shut since 6": an hour, which one nobody said
+  if (before === 'since' && n.unit === null && n.whole && n.value <= 12) return index + 1;
   // "tank 104 then 101 after 20": twenty of what was not said
   if (
     before === 'after' &&

@@ -256,6 +256,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     out.hazards.length === 0 &&
     out.ambiguous.length === 0 &&
     isChatter(low) &&
+    !items.some((i) => i.k === 'change' && /^(?:lost|lose|loses|losing|dropped|drops|fell)$/.test(i.phrase)) &&
     // "right valve vents a second": a side, and no "right then"
     !(/^right\b/.test(low) && items.some((i) => i.k === 'place' && (i.p.part !== undefined || i.p.side !== undefined)))
   ) {

@@ -172,7 +172,7 @@ export const elsewhere: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'lights',
-    /\b(?:head ?lights?|tail ?lights?|indicators?|turn signals?|horn|radio|wipers?|windscreen|windshield|mirrors?|door|doors|(?<!exhaust |inlet |valve |unloader |check |intake )seats?|tv|telly|window|brake light|marker lights?|air horn|speedo|camera|stereo|satnav|gps|furnace|heater|microwave|stove|gas bottle|lpg|inverter|solar|carpet|curtains?|sofa|roof leak|roof|blinds?|air door|passenger door|seat belt|wifi|cruise control|cabin heater|stop lamp|wiper motor)\b/,
+    /\b(?:head ?lights?|tail ?lights?|indicators?|turn signals?|horn|radio|wipers?|windscreen|windshield|mirrors?|door|doors|(?<!exhaust |inlet |valve |unloader |check |intake |drivers? |from the )seats?|tv|telly|window|brake light|marker lights?|air horn|speedo|camera|stereo|satnav|gps|furnace|(?<!dryer |drier )heater|microwave|stove|gas bottle|lpg|inverter|solar|carpet|curtains?|sofa|roof leak|roof|blinds?|air door|passenger door|seat belt|wifi|cruise control|cabin heater|stop lamp|wiper motor)\b/,
   ],
 ];
 
