@@ -146,7 +146,12 @@ export const numberItem = (
   /** What is typed behind the token before `at`. */
   const behind = (at: number): string => text.slice(tokens[at - 1]!.to);
   // "half the morning", "quarter of the shims": no number
-  if (n.kind === 'fraction' && n.value < 1 && tokens[start]!.kind === 'word' && /^ (?:of )?(?:the|its|his|her|my|our|their|that) /i.test(behind(n.next)))
+  if (
+    n.kind === 'fraction' &&
+    n.value < 1 &&
+    tokens[start]!.kind === 'word' &&
+    /^ (?:of )?(?:the|its|his|her|my|our|their|that) /i.test(behind(n.next))
+  )
     return null;
   // "two by sixes", "2 by 4": timber
   if (n.value <= 4 && /^ ?(?:by|x) ?(?:four|six|eight|4|6|8)(?:e?s)?\b/i.test(behind(n.next))) return null;

@@ -128,7 +128,9 @@ export const asideIn = (sentence: Sentence): { ask: 'talk' | 'elsewhere'; about?
     if (
       m &&
       !(
-        /\b(?:chaf\w*|rub\w*|touch\w*|hit\w*|foul\w*|melt\w*|burn\w*|scuff\w*|worn|wore|catch\w*)\b/.test(low.slice(0, m.index)) &&
+        /\b(?:chaf\w*|rub\w*|touch\w*|hit\w*|foul\w*|melt\w*|burn\w*|scuff\w*|worn|wore|catch\w*)\b/.test(
+          low.slice(0, m.index),
+        ) &&
         /\b(?:on|against|by|near|through|to|off|touching|hitting|fouling|rubbing)(?: the| an?| my| its)? $/.test(
           low.slice(0, m.index),
         )

@@ -295,6 +295,14 @@ export const denied = (c: Clause, i: number): Settled | null => {
   let placed = false;
   for (let j = i - 1; j >= 0 && i - j <= 4; j -= 1) {
     const it = c.items[j]!;
+    // "nope still leaking": an answer, and no denial of it
+    if (
+      it.k === 'neg' &&
+      /^(?:nope|nah|naw|no)$/.test(it.phrase) &&
+      j === 0 &&
+      c.items.slice(1, 4).some((o) => phraseOf(o) === 'still')
+    )
+      return null;
     if (it.k === 'neg') return it;
     if (!skippable(it) && it.k !== 'sign' && it.k !== 'place' && it.k !== 'often') return null;
     if (it.k === 'sign' && j < i - 1 && !skippable(c.items[j + 1])) return null;

@@ -231,6 +231,14 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
         phrase: 'pump starts',
       },
     ];
+  // "pump just cut out 118", "pump just shut off at 117": where it did
+  const point = phraseAt(items, i + 1) === 'at' ? items[i + 2] : items[i + 1];
+  if (
+    /\b(?:cut (?:out|off)|shut off|kicked off)$/.test(item.phrase) &&
+    item.senses.some((s) => s.k === 'cond') &&
+    hourless(point)
+  )
+    return [{ k: 'measure', v: 'cut-out', ...base }];
   // "aired up to 110": built, by somebody
   if (item.phrase === 'aired up' && phraseAt(items, i + 1) === 'to' && hourless(items[i + 2]))
     return [{ k: 'work', v: 'pumped up', ...base }];

@@ -112,7 +112,8 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     item.v === 'levelled';
   if (!road && ofItsOwn(c, index)) return index + 1;
   // "hits the frame when dumped": whenever that is, and nobody's work now
-  if (/\bwhen(?:ever)? (?:its |it is |it's |fully |they are )?$/i.test(w.text.slice(0, item.span[0]).slice(-22))) return index + 1;
+  if (/\bwhen(?:ever)? (?:its |it is |it's |fully |they are )?$/i.test(w.text.slice(0, item.span[0]).slice(-22)))
+    return index + 1;
   // "protection valve opens at 65": what it does, nobody's work
   if (/^opens$/i.test(w.text.slice(...item.span)) && items[index - 1]?.k === 'place') {
     use(w, item);

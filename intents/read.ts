@@ -183,6 +183,8 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   out.asks = out.asks.filter(
     (a, i) =>
       !(a.ask === 'meaning' && a.about === undefined && out.asks.some((b) => b.ask === 'elsewhere')) &&
+      // "ok done what now": asked once
+      !(a.ask === 'command' && a.about === 'next step' && out.asks.some((b) => b.ask === 'next')) &&
       !(a.ask === 'elsewhere' && out.asks.slice(0, i).some((b) => b.ask === 'elsewhere' && b.about === a.about)) &&
       !(a.about === undefined && i > 0 && out.asks[i - 1]!.ask === a.ask && a.ask !== 'talk' && a.ask !== 'command'),
   );

@@ -41,7 +41,8 @@ const ofCorners: ReadonlySet<Sign> = new Set(['low', 'high', 'level', 'flat', 'd
 const namedItself = (f: Extract<Fact, { is: 'sign' }>, items: readonly Settled[]): boolean => {
   const place = takePlace(f.where.v);
   const span = f.what.spans[0];
-  if (!span || !place || (f.where.v !== '' && !place.side) || place.part !== undefined || ofCorners.has(f.what.v)) return false;
+  if (!span || !place || (f.where.v !== '' && !place.side) || place.part !== undefined || ofCorners.has(f.what.v))
+    return false;
   const thing = items.findLast((it) => it.span[1] <= span[0] && it.k !== 'filler');
   return thing !== undefined && noun(thing) && f.where.spans.every((s) => s[0] > span[0]);
 };

@@ -74,7 +74,8 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
     'rotten|rotted|rotted out|rusted out|rusted through|rust through|crudded up|green crud|green fuzz|white fuzz|verdigris|oxidized|oxidised|corroded up|rusty up|flaking rust|pitted with rust|eaten by rust|corroded|corrosion|rusty|rusted|green|crusty|rust|furred up|corrode|rusty as hell',
   welded:
     'fused shut|fused together|stuck shut contacts|contacts stuck|contacts fused|stuck contacts|welded together|welded|welded shut|stuck together|welded closed|contacts welded',
-  tripped: 'keeps tripping|keep tripping|tripping|trips out|knocked off|popped breaker|has tripped|was tripped|found tripped|had tripped|tripped|popped out',
+  tripped:
+    'keeps tripping|keep tripping|tripping|trips out|knocked off|popped breaker|has tripped|was tripped|found tripped|had tripped|tripped|popped out',
   blown: 'is blow|is blow again|blown|popped|pops|popping|blows',
   loose:
     'flopping|flops|floppy|slack in it|backing off|backing out|come undone|came undone|working loose|rattly|jiggles|wobbles|shaky|got loose|finger loose|finger tight|hand loose|not tight|isnt tight|wasnt tight|wiggles|moves about|not torqued|loose|slack|undone|backed off|wobbly|rattling|come loose|worked loose|lose',
