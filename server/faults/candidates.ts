@@ -5,7 +5,7 @@ import type { Check } from './check.ts';
 import { checks } from './checks.ts';
 import type { Evidence } from './evidence.ts';
 import type { Feature } from './fault.ts';
-import { bitsOf, type Forecast, forecastsOf } from './forecast.ts';
+import { type Forecast, forecastsOf, jointBits, tableOf } from './forecast.ts';
 import type { Hypothesis } from './hypotheses.ts';
 import { jointTable, type Table } from './information.ts';
 import { burden, type Minutes, minutesOf } from './minutes.ts';
@@ -20,7 +20,8 @@ export type Candidate = {
   bits: number;
   minutes: Minutes;
   rate: number;
-  table: Table;
+  /** P(outcome | h), worked out when it is asked for. */
+  readonly table: Table;
 };
 
 /** Less than this is not worth a check; largest joint table that is worked through exactly. */
@@ -74,7 +75,7 @@ const possible = (check: Check, standing: Standing, has: ReadonlySet<Feature>): 
 };
 
 /** The most telling observations of a check together, as long as the joint table stays small. */
-const together = (tolds: readonly Forecast[], prior: readonly number[]): { table: Table; bits: number } => {
+const together = (tolds: readonly Forecast[], prior: readonly number[]): { table: () => Table; bits: number } => {
   const used: Forecast[] = [];
   let size = 1;
   for (const f of tolds.toSorted((a, b) => b.bits - a.bits)) {
@@ -83,17 +84,9 @@ const together = (tolds: readonly Forecast[], prior: readonly number[]): { table
     used.push(f);
   }
   const [only] = used;
-  if (only && used.length === 1) return { table: only.table(), bits: only.bits };
-  const table = jointTable(
-    used.map((f) => f.table()),
-    prior.length,
-  );
-  const noise = new Float64Array(prior.length);
-  for (const f of used) {
-    const one = f.noise();
-    for (let h = 0; h < noise.length; h++) noise[h] = noise[h]! + one[h]!;
-  }
-  return { table, bits: bitsOf(prior, table, noise) };
+  if (only && used.length === 1) return { table: () => tableOf(only), bits: only.bits };
+  const table = (): Table => jointTable(used.map(tableOf), prior.length);
+  return { table, bits: jointBits(prior, used, size) };
 };
 
 /** Said so, and nothing was mended since: nobody listens for the end of a run at a pump that does not run, or not stop. */
@@ -150,7 +143,17 @@ export const candidates = (standing: Standing, sheet: Sheet, w: Weighed, hs: rea
     .slice(0, closest)
     .map(({ check, sees, minutes, tolds, patience }): Candidate => {
       const { table, bits } = together(tolds, prior);
-      return { check, sees, bits, minutes, rate: (bits * patience) / burden(minutes, check), table };
+      let made: Table | null = null;
+      return {
+        check,
+        sees,
+        bits,
+        minutes,
+        rate: (bits * patience) / burden(minutes, check),
+        get table() {
+          return (made ??= table());
+        },
+      };
     })
     .toSorted((a, b) => b.rate - a.rate || a.check.key.localeCompare(b.check.key));
 };

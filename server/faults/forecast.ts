@@ -6,7 +6,7 @@
  * logarithm a set, one an outcome.
  */
 import { type Hypothesis, rowUnder } from './hypotheses.ts';
-import { entropy, entropyOfMixed, outcomeEntropy, type Table } from './information.ts';
+import { entropy, entropyOfMixed, type Table } from './information.ts';
 import type { Model, View } from './model.ts';
 import { observables } from './observables.ts';
 import type { Weighed } from './weigh.ts';
@@ -65,15 +65,28 @@ const slotOf = (sets: Sets, of: readonly number[]): number => {
   return slot;
 };
 
+/** The rows of the hypotheses looked at: hypothesis h has the row at `slots[h] * width`. */
+type Under = { readonly slots: Int32Array; readonly rows: Float64Array; readonly width: number };
+
 export type Forecast = {
   readonly see: string;
   /** Number of outcomes. */
   readonly width: number;
   readonly bits: number;
-  /** P(outcome | h). */
-  readonly table: () => Table;
-  /** H(Y | h), bits. */
-  readonly noise: () => Float64Array;
+  /** E[H(Y | h)], bits. */
+  readonly given: number;
+  /** Where its outcomes begin in a row. */
+  readonly from: number;
+  readonly under: Under;
+};
+
+/** P(outcome | h). */
+export const tableOf = ({ width, from, under }: Forecast): Table => {
+  const { slots, rows } = under;
+  const cells = new Float64Array(slots.length * width);
+  for (let h = 0, to = 0; h < slots.length; h++)
+    for (let k = 0, at = slots[h]! * under.width + from; k < width; k++) cells[to++] = rows[at++]!;
+  return { width, cells };
 };
 
 /** Forecasts over the hypotheses of `w`; null for what this coach has no such observable of. */
@@ -91,29 +104,45 @@ export const forecastsOf = (w: Weighed, hypotheses: readonly Hypothesis[]): ((se
     const { p } = hypotheses[h]!;
     for (let k = 0, at = slots[h]! * all; k < all; k++, at++) mixed[k] = mixed[k]! + p * rows[at]!;
   }
+  const under: Under = { slots, rows, width: all };
   return (see) => {
     const place = places.get(see);
     if (!place) return null;
     const { from, noise } = place;
     const { width } = place.view;
-    return {
-      see,
-      width,
-      bits: Math.max(0, entropyOfMixed(mixed, from, from + width) - mixed[noise]!),
-      table: () => {
-        const cells = new Float64Array(slots.length * width);
-        for (let h = 0, to = 0; h < slots.length; h++)
-          for (let k = 0, at = slots[h]! * all + from; k < width; k++) cells[to++] = rows[at++]!;
-        return { width, cells };
-      },
-      noise: () => Float64Array.from(slots, (slot) => rows[slot * all + noise]!),
-    };
+    const given = mixed[noise]!;
+    return { see, width, bits: Math.max(0, entropyOfMixed(mixed, from, from + width) - given), given, from, under };
   };
 };
 
-/** Expected information, bits, where H(Y | h) is known. */
-export const bitsOf = (prior: ArrayLike<number>, table: Table, noise: ArrayLike<number>): number => {
-  let given = 0;
-  for (let h = 0; h < prior.length; h++) given += prior[h]! * noise[h]!;
-  return Math.max(0, outcomeEntropy(prior, table) - given);
+/** Room for the joint outcomes of several observations under one hypothesis, and for their mixture; used anew each time. */
+let joint = new Float64Array(128);
+let wider = new Float64Array(128);
+let mixture = new Float64Array(128);
+
+/**
+ * Bits that observations tell together which are independent given a hypothesis, `size` the product of their widths: no
+ * table of them all is made, since ten checks are weighed at each note and most are not asked for.
+ */
+export const jointBits = (prior: ArrayLike<number>, used: readonly Forecast[], size: number): number => {
+  if (joint.length < size)
+    [joint, wider, mixture] = [0, 0, 0].map(() => new Float64Array(size)) as [typeof joint, typeof joint, typeof joint];
+  mixture.fill(0, 0, size);
+  for (let h = 0; h < prior.length; h++) {
+    joint[0] = prior[h]!;
+    let width = 1;
+    for (const f of used) {
+      const { slots, rows } = f.under;
+      const at = slots[h]! * f.under.width + f.from;
+      for (let a = 0, to = 0; a < width; a++) {
+        const p = joint[a]!;
+        for (let b = 0; b < f.width; b++) wider[to++] = p * rows[at + b]!;
+      }
+      width *= f.width;
+      [joint, wider] = [wider, joint];
+    }
+    for (let k = 0; k < width; k++) mixture[k] = mixture[k]! + joint[k]!;
+  }
+  const given = used.reduce((sum, f) => sum + f.given, 0);
+  return Math.max(0, entropyOfMixed(mixture, 0, size) - given);
 };

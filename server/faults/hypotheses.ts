@@ -2,7 +2,7 @@
  * The sets of causes that still matter for what was seen, as a short list with their chances: what a next check is chosen
  * over. A cause that explains nothing (it is there by chance or not) is folded into the set without it.
  */
-import { leastLift } from './infer.ts';
+import { leastLift, pairAt } from './infer.ts';
 import type { View } from './model.ts';
 import type { Weighed } from './weigh.ts';
 
@@ -26,7 +26,7 @@ export const innocence = (w: Weighed): number => {
   let sum = posterior.none;
   for (const [k, i] of idle.entries()) {
     sum += singles[i]!;
-    for (let m = 0; m < k; m++) sum += pairs[idle[m]! * n + i]!;
+    for (let m = 0; m < k; m++) sum += pairs[pairAt(n, idle[m]!, i)]!;
   }
   return sum;
 };
@@ -34,30 +34,29 @@ export const innocence = (w: Weighed): number => {
 export const hypothesesOf = (w: Weighed, most = 48): Hypothesis[] => {
   const { posterior, causes } = w;
   const { n, singles, pairs, marginals } = posterior;
-  const mass = new Map<string, { of: number[]; p: number }>();
-  const add = (of: number[], p: number): void => {
-    const key = of.join(' ');
-    const had = mass.get(key);
-    if (had) had.p += p;
-    else mass.set(key, { of, p });
+  // of each single cause, and of none
+  const alone = new Float64Array(n);
+  let none = posterior.none;
+  const more: Hypothesis[] = [];
+  const addSingle = (i: number, p: number): void => {
+    if (liftOf(w, i) < leastLift) none += p;
+    else alone[i] = alone[i]! + p;
   };
-  const addSingle = (i: number, p: number): void => add(liftOf(w, i) < leastLift ? [] : [i], p);
-  add([], posterior.none);
   for (let i = 0; i < n; i++) {
     if (singles[i]! > least / 4) addSingle(i, singles[i]!);
     if (marginals[i]! < least) continue;
     for (let j = i + 1; j < n; j++) {
-      const p = pairs[i * n + j]!;
+      const p = pairs[pairAt(n, i, j)]!;
       if (p < least / 4) continue;
       const link = causes.links[i * n + j]!;
       const withJ = p / (singles[i]! * causes.odds[j]! * link + 1e-300);
       const withI = p / (singles[j]! * causes.odds[i]! * link + 1e-300);
-      if (withJ >= leastLift && withI >= leastLift) add([i, j], p);
+      if (withJ >= leastLift && withI >= leastLift) more.push({ of: [i, j], p });
       else addSingle(withJ < withI ? i : j, p);
     }
   }
-  for (const t of posterior.triples) if (t.p > least) add([...t.of], t.p);
-  const kept = [...mass.values()]
+  for (const t of posterior.triples) if (t.p > least) more.push({ of: [...t.of], p: t.p });
+  const kept = [{ of: [], p: none }, ...Array.from(alone, (p, i) => ({ of: [i], p })), ...more]
     .filter((h) => h.p > least)
     .toSorted((a, b) => b.p - a.p)
     .slice(0, most);

@@ -22,7 +22,7 @@ export type Posterior = {
   readonly n: number;
   readonly none: number;
   readonly unknown: number;
-  /** Chance of each cause alone; pairs[i * n + j], i < j; triples as a list. */
+  /** Chance of each cause alone; of each pair at pairAt; triples as a list. */
   readonly singles: Float64Array;
   readonly pairs: Float64Array;
   readonly triples: readonly { readonly of: readonly [number, number, number]; readonly p: number }[];
@@ -31,6 +31,9 @@ export type Posterior = {
   /** log2 of the chance of all evidence. */
   readonly logEvidence: number;
 };
+
+/** Where the chance of causes i < j stands among the pairs of n: (0, 1), (0, 2) ... (1, 2) ... */
+export const pairAt = (n: number, i: number, j: number): number => i * n - (i * (i + 1)) / 2 + j - i - 1;
 
 /** Prior weight of "something else" against "nothing", and when triples are worth the time. */
 export const unknownOdds = 1e-4;
@@ -92,19 +95,12 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
     total += p;
   }
   const before = priorOf(causes);
-  const two = before.pairs.slice();
+  const pairs = before.pairs.slice();
   for (const e of es) {
     const under = pairsUnder(e);
-    for (let k = 0; k < two.length; k++) two[k] = two[k]! * under[k]!;
+    for (let k = 0; k < pairs.length; k++) pairs[k] = pairs[k]! * under[k]!;
   }
-  const pairs = new Float64Array(n * n);
-  for (let i = 0, k = 0; i < n; i++)
-    for (let j = i + 1; j < n; j++, k++) {
-      const p = two[k]!;
-      if (p === 0) continue;
-      pairs[i * n + j] = p;
-      total += p;
-    }
+  for (let k = 0; k < pairs.length; k++) total += pairs[k]!;
   // Coaches come in for a reason: sets that explain nothing of what was seen are rarer in a shop than on the road.
   const noReason = options.noReason ?? 1;
   if (noReason !== 1 && es.length > 0) {
@@ -115,7 +111,7 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
       sum += singles[i]!;
       singles[i] = singles[i]! * noReason;
       for (let m = 0; m < k; m++) {
-        const at = idle[m]! * n + i;
+        const at = pairAt(n, idle[m]!, i);
         sum += pairs[at]!;
         pairs[at] = pairs[at]! * noReason;
       }
@@ -127,7 +123,10 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
   if (options.triples !== false && es.length > 0 && unknown / total > triplesFrom) {
     const seeds: { i: number; j: number; p: number }[] = [];
     for (let i = 0; i < n; i++)
-      for (let j = i + 1; j < n; j++) if (pairs[i * n + j]! > 0) seeds.push({ i, j, p: pairs[i * n + j]! });
+      for (let j = i + 1; j < n; j++) {
+        const p = pairs[pairAt(n, i, j)]!;
+        if (p > 0) seeds.push({ i, j, p });
+      }
     seeds.sort((a, b) => b.p - a.p);
     const done = new Set<string>();
     for (const { i, j } of seeds.slice(0, triplesSeeds))
@@ -150,11 +149,11 @@ export const infer = (causes: Causes, evidence: readonly Seen[], options: InferO
     singles[c] = singles[c]! / total;
     marginals[c] = singles[c]!;
   }
-  for (let i = 0; i < n; i++)
-    for (let j = i + 1; j < n; j++) {
-      const p = pairs[i * n + j]! / total;
+  for (let i = 0, k = 0; i < n; i++)
+    for (let j = i + 1; j < n; j++, k++) {
+      const p = pairs[k]! / total;
       if (p === 0) continue;
-      pairs[i * n + j] = p;
+      pairs[k] = p;
       marginals[i] = marginals[i]! + p;
       marginals[j] = marginals[j]! + p;
     }

@@ -53,13 +53,3 @@ export const entropyOfMixed = (mixed: Float64Array, from = 0, to = mixed.length)
   for (let k = from; k < to; k++) bits -= log(mixed[k]!);
   return bits;
 };
-
-/** H(Y), bits, of the mixture over hypotheses. */
-export const outcomeEntropy = (prior: ArrayLike<number>, { width, cells }: Table): number => {
-  const mixed = new Float64Array(width);
-  for (let h = 0, at = 0; h < prior.length; h++) {
-    const p = prior[h]!;
-    for (let k = 0; k < width; k++) mixed[k] = mixed[k]! + p * cells[at++]!;
-  }
-  return entropyOfMixed(mixed);
-};

@@ -90,11 +90,9 @@ export const nextFrom = (w: Weighed, standing: Standing, sheet: Sheet): Next | n
   const now = cost(hs.map((h) => h.p));
   const fault = now.first === null ? undefined : w.model.faults[now.first];
   const pFault = now.first === null ? 0 : w.posterior.marginals[now.first]!;
-  const bestCheck = list
-    .slice(0, 4)
-    .map((c) => ({ c, cost: burden(c.minutes, c.check) + costAfter(cost, hs, c) }))
-    .toSorted((a, b) => a.cost - b.cost)[0];
-  if (fault && pFault > 0.5 && (!bestCheck || bestCheck.cost >= now.cost))
+  const cheapest = (): number =>
+    Math.min(...list.slice(0, 4).map((c) => burden(c.minutes, c.check) + costAfter(cost, hs, c)));
+  if (fault && pFault > 0.5 && cheapest() >= now.cost)
     return {
       is: 'repair',
       fault,

@@ -2,7 +2,7 @@
 import type { Suspect } from '../chat/reply.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
-import { leastLift, type Posterior } from './infer.ts';
+import { leastLift, pairAt, type Posterior } from './infer.ts';
 import { innocence, liftOf } from './hypotheses.ts';
 import { observableOf } from './observables.ts';
 import { rankOf } from './rank.ts';
@@ -111,7 +111,7 @@ export const anyOf = ({ n, marginals, pairs, triples }: Posterior, faults: Reado
   let p = 0;
   for (const i of faults) {
     p += marginals[i]!;
-    for (const j of faults) if (i < j) p -= pairs[i * n + j]!;
+    for (const j of faults) if (i < j) p -= pairs[pairAt(n, i, j)]!;
   }
   for (const t of triples) p -= Math.max(0, t.of.filter((c) => faults.has(c)).length - 1) * t.p;
   return p;

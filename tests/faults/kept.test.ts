@@ -1,6 +1,6 @@
 /** What is kept from one weighing to the next (evidence made ready, situations, sets of causes) changes no figure. */
 import { describe, expect, test } from 'vitest';
-import { forecastsOf } from '../../server/faults/forecast.ts';
+import { forecastsOf, tableOf } from '../../server/faults/forecast.ts';
 import { hypothesesOf } from '../../server/faults/hypotheses.ts';
 import { type Model, modelOf } from '../../server/faults/model.ts';
 import { observables } from '../../server/faults/observables.ts';
@@ -57,7 +57,7 @@ describe('what is kept from one weighing to the next', () => {
         const forecast = forecastsOf(w, hs);
         return observables.map(({ see }) => {
           const f = forecast(see);
-          return f && { see, bits: f.bits, table: f.table(), noise: f.noise() };
+          return f && { see, bits: f.bits, table: tableOf(f), given: f.given };
         });
       };
       expect(told(kept)).toEqual(told(fresh));
