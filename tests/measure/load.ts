@@ -31,7 +31,7 @@ const processor = (pid: number): number => {
   return (Number(fields[11]) + Number(fields[12])) * 10;
 };
 const wait = (time: number): Promise<void> => new Promise((resolve) => setTimeout(resolve, time));
-/** Memory that a server holds on to, MB: it collects and tells (watched-server.mjs). */
+/** Memory that a server still held after its latest collections, MB: it tells (watched-server.mjs). */
 const heapOf = async ({ child, said }: Running): Promise<number> => {
   const told = (): RegExpMatchArray[] => [...said().matchAll(/^heap ([\d.]+)$/gm)];
   const before = told().length;
