@@ -60,6 +60,8 @@ export const chooseUnit = (
   }
   if (measure === 'pressure' && place && !place.part && heightLike(n, ctx) && tapeLike(n))
     return { measure: 'height', unit: 'in', from: 'assumed' };
+  // "air spring height 9 1/4": how tall it stands
+  if (measure === 'height' && place?.part === 'bellows' && tapeLike(n)) return { measure, unit: 'in', from: 'assumed' };
   if (measure === 'height' && place?.part && pressureParts.has(place.part))
     return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
   const own = measureUnit(measure, ctx, n, w.lastUnit);

@@ -115,6 +115,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
         after?.k !== 'num'
       )
         return true;
+      // "left the old bag for the customer"
+      if (next === 'the' && /^(?:old|bad|used|spare|original)$/.test(phraseAt(items, i + 2))) return true;
       if (prev === '' || prev === ',' || prev === 'and')
         return (
           leftVerbs.test(next) ||
@@ -196,7 +198,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'plugged in':
       return /^(?:not|isnt|wasnt|was|is|its|were|been|to)$/.test(prev) && !placed;
     case 'old':
-      // "got the old bag out": which, not how it looks
+      // "got the old bag out", "left the old bag": which, not how it looks
+      if (prev === 'the' && phraseAt(items, i - 2) === 'left' && placed) return true;
       if (/^(?:the|that|my|his|its)$/.test(prev) && placed && items.some((o) => only(o, 'work'))) return true;
       return /^(?:one|ones)$/.test(next) && items.some((o) => only(o, 'work') || (only(o, 'sign') && o !== it));
     case 'cut out':
@@ -271,10 +274,14 @@ export const idle = (items: readonly Item[], i: number): boolean => {
     case 'leak':
     case 'leaks':
     case 'hiss':
+      // "checked for leaks, none": looked for, and not found
+      if ([1, 2, 3].some((k) => /^(?:none|none found|nothing found)$/.test(phraseAt(items, i + k)))) return false;
       return (
         saidBefore(items, i, 3, /^(?:find|finding|trace|chase|chasing|locate|hunt|hunting|source)$/) ||
         (/^(?:for|the|a)$/.test(prev) &&
-          /^(?:look|looking|looked|check|hunting|search|listen|for)$/.test(phraseAt(items, i - 2)))
+          /^(?:look|looking|looked|check|checked|checking|hunting|hunted|search|searched|listen|listened|inspected|soaped|for)$/.test(
+            phraseAt(items, i - 2),
+          ))
       );
     case 'soap':
       // "soap shows bubbles": no work is told

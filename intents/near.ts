@@ -244,7 +244,7 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
 
 /** "rear 287 n/s 289 o/s", "tyres 95 front 90 rear": what they are of, then each place after its number. */
 const headThenPlaces = (c: Clause): PlaceItem | null => {
-  const [head, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown');
+  const [head, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown' && it.k !== 'measure');
   if (head?.k !== 'place' || head.p.side || rest.length < 4 || rest.length % 2 !== 0) return null;
   const ends = head.p.end !== undefined;
   if (ends === (head.p.part !== undefined) || (head.p.part && !sideable.has(head.p.part))) return null;
@@ -264,7 +264,7 @@ const numbersLead = (c: Clause): boolean => {
   const lead = all.findIndex((it) => it.k === 'num');
   const gap = all
     .slice(0, Math.max(0, lead))
-    .every((it) => it.k === 'place' && /^(?:frame|axle|floor)$/.test(it.p.part ?? ''));
+    .every((it) => it.k === 'place' && /^(?:frame|axle|floor|ground)$/.test(it.p.part ?? ''));
   // "12.7 batt 12.1 relay 11.0 motor running"
   const end = all.at(-1)?.k === 'cond' ? -1 : undefined;
   const real = all.slice(gap ? lead : 0, end);

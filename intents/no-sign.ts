@@ -60,6 +60,13 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // im bleeding the tank: somebody does, and no leak
+    fits: (s) =>
+      /^bleed/.test(s.item.phrase) &&
+      /\b(?:im|i['’]m|i am|we are|were|we['’]re|hes|he is) (?:just |now |still )?$/i.test(before(s)),
+    unread: true,
+  },
+  {
     // right down 1/4: the side, and by how much
     fits: (s) => s.item.phrase === 'right down' && next(s)?.k === 'num',
     unread: true,

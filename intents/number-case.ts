@@ -41,6 +41,17 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   const named = /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before));
   const inPlace = / (?:bay|the|lane|stall|line|shop|yard)\b/i.test(w.text.slice(n.span[1], n.span[1] + 8));
   if (named && n.whole && (bare ? n.value >= 100 : unit === 'in' && / ?in$/.test(n.text) && inPlace)) return index + 1;
+  // "parts: 1 height valve, 2 fittings": how many of them
+  if (
+    bare &&
+    n.value < 10 &&
+    index === 0 &&
+    after?.k === 'place' &&
+    after.p.part !== undefined &&
+    !after.p.side &&
+    !/^(?:tank|bellows|gauge|tyre)$/.test(after.p.part)
+  )
+    return index + 1;
   if (phraseOf(before) === 'unit' && n.whole && (bare || n.value >= 100)) return index + 1;
   // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
   if (

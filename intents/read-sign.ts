@@ -164,7 +164,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   let end = index + 1;
   while (
     items[end]?.k === 'filler' &&
-    /^(?:is|are|was|were|has|have|had|now|all|just|then|since)$/.test(phraseOf(items[end]))
+    /^(?:is|are|was|were|has|have|had|now|all|just|then|since|again|anywhere)$/.test(phraseOf(items[end]))
   )
     end += 1;
   const ended = items[end] ?? null;
@@ -174,7 +174,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     ended &&
     (fleeting.includes(item.v) ||
       (['leans', 'sags', 'bounces', 'wanders', 'pulls'].includes(item.v) && /gone|away|cured/.test(endWord))) &&
-    /^(?:gone|all gone|stopped|stops|went away|cleared|cured|disappeared)$/.test(endWord)
+    /^(?:gone|all gone|stopped|stops|went away|cleared|cured|disappeared|none|none found|nothing found)$/.test(endWord)
   ) {
     use(w, ended);
     neg = ended;

@@ -145,7 +145,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
 export const elsewhere: readonly (readonly [string, RegExp])[] = [
   [
     'brakes',
-    /\bbreak (?:pedal|lights?|pads?|shoes?|fluid|drums?)\b|\b(?:stop|brake) (?:lamps?|lights?)\b|\b(?!brake in\b)(?:brakes?|brk (?:chambers?|cans?|pads?|shoes?|drums?|lines?)|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
+    /\bbreak (?:pedal|lights?|pads?|shoes?|fluid|drums?)\b|\b(?:stop|brake) (?:lamps?|lights?)\b|\b(?!brake in\b)(?:brakes?(?! ?clean)|brk (?:chambers?|cans?|pads?|shoes?|drums?|lines?)|brake (?:pedal|pads?|shoes?|light|lining|drum|disc|fluid|chamber|air|tank|warning|pressure|circuit|test)|handbrakes?|parking brake|park brake|abs|maxi brake|slack adjusters?|brake can|spring brakes?|breaks (?:are|pull|grab|squeal|feel)|calipers?|air brakes?|brake shoes)\b/,
   ],
   ['fridge', /\b(?:fridge|refrigerator|freezer|fridge compressor|icebox|ice ?maker|reefer)\b/],
   [
