@@ -14,6 +14,7 @@ const looseWords: readonly (readonly [string, Loose])[] = [
   ['bit under', 'just under'],
   ['nearly', 'just under'],
   ['almost', 'just under'],
+  ['past', 'just over'],
   ['just over', 'just over'],
   ['jus over', 'just over'],
   ['bit over', 'just over'],

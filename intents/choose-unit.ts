@@ -14,7 +14,7 @@ import type { Amounting } from './amount-item.ts';
 import { heightRange } from './limits.ts';
 import { takePlace, type PlaceParts } from './place.ts';
 import type { Context, Measure, ReadingFact } from './shapes.ts';
-import { phraseOf, type Clause, type Loc, type Walk } from './walk.ts';
+import { assumed, phraseOf, type Clause, type Loc, type Walk } from './walk.ts';
 
 export type Choice = { measure: Measure | null; unit: Unit; from: 'said' | 'carried' | 'assumed'; loc?: Loc | null };
 
@@ -27,6 +27,14 @@ export const chooseUnit = (
   place: PlaceParts | null,
 ): Choice | null => {
   const ctx = w.context;
+  // "wont build past 60": on the tank's gauge
+  if (measure === null && !place && w.lastSign === 'slow build' && !w.lastReading)
+    return {
+      measure: 'pressure',
+      unit: pressureUnit(ctx, n, w.lastUnit),
+      from: 'assumed',
+      loc: assumed({ part: 'tank' }),
+    };
   // "fuel half tank": how full, of no gauge
   if (measure === null && place?.part === 'tank' && /^(?:half|quarter|third)$/i.test(n.text)) return null;
   const lastPressure = w.lastMeasure === 'pressure' && w.lastUnit !== null && dimensionOf(w.lastUnit) === 'pressure';

@@ -17,6 +17,12 @@ export type Item =
 
 const seps = new Set([',', ';', '.', '?', '!', ':', '|', '(', ')', '–', '—']);
 
+/** "never gets over 80", "wont build past 60": what follows is a bound from above. */
+const neverBefore = (text: string, from: number): boolean =>
+  /\b(?:never|wont|won['’]t|cant|can['’]t|doesnt|doesn['’]t)(?: \S+){0,2} $/i.test(
+    text.slice(Math.max(0, from - 30), from),
+  );
+
 /** The longest thing at `i` that is none of ours. */
 const strangerAt = (tokens: readonly Token[], i: number): { low: string; next: number } | null => {
   const words = wordsFrom(tokens, i, longestStranger);
@@ -63,7 +69,9 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
             .map((w) => w.low)
             .join(' ') === words.join(' '),
       );
-      if (hit) {
+      // "ran past 130" was there; only "wont build past 60" is a bound
+      const passed = hit?.[0][0] === 'past' && !neverBefore(text, t.from);
+      if (hit && !passed) {
         const at = spaceAt(tokens, wordsFrom(tokens, i, hit[0].length).at(-1)!.end);
         const n =
           tokens[at] && !(hit[0][0] === 'up' && climbs(tokens, i))
@@ -82,9 +90,7 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
         }
         if (n && n.item.clock === undefined) {
           // "never gets over 80"
-          const never = /\b(?:never|wont|won['’]t|cant|can['’]t|doesnt|doesn['’]t)(?: \S+){0,2} $/i.test(
-            text.slice(Math.max(0, t.from - 30), t.from),
-          );
+          const never = neverBefore(text, t.from);
           const about = never && (hit[1] === 'at least' || hit[1] === 'just over') ? 'at most' : hit[1];
           out.push({ ...n.item, about, span: [t.from, n.item.span[1]] });
           i = n.next;

@@ -7,6 +7,10 @@ export const yes =
 export const no =
   /^(?:no|nope|nah|n|not yet|negative|no it isnt|nope not yet|no not yet|nope|not yet no|no i (?:have|did)nt|it isnt|not really|no they arent|not done)[.! ]*$/;
 
+/** The side alone. */
+export const sideAnswer =
+  /^(?:its |it is |on |it was )?(?:the )?(left|l|lh|right|r|rh)(?: hand)?(?: side| one| rear)?[.! ]*$/;
+
 /** An answer, and more after it. */
 export const yesLead = /^(?:yes|yeah|yep|yup|aye|affirmative|y)\b[, ]*/;
 export const noLead = /^(?:no|nope|nah|not yet|negative)\b[, ]+(?=\S)/;

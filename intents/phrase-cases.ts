@@ -231,6 +231,25 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
         phrase: 'pump starts',
       },
     ];
+  // "the tank comes up and the pump shuts off": no figure, so it is what the pump does
+  const pumps = raw.findLast((r) => r.k !== 'filler');
+  if (
+    item.senses.every((s) => s.k === 'measure') &&
+    /^(?:shuts off|shut off|cuts out|kicks off|turns off)$/.test(item.phrase) &&
+    pumps?.k === 'place' &&
+    pumps.p.part === 'pump' &&
+    !items.slice(i + 1, i + 4).some((o) => o.k === 'num')
+  )
+    return [{ k: 'sign', v: 'stops', ...base }];
+  // "wont build past 60": it builds, and not far enough
+  if (
+    item.senses.some((s) => s.k === 'sign' && s.v === 'no air') &&
+    /\bbuilds?\b/.test(item.phrase) &&
+    [1, 2, 3].some(
+      (k) => hourless(items[i + k]) && !items.slice(i + 1, i + k).some((o) => o.k === 'sep' || o.k === 'join'),
+    )
+  )
+    return [{ k: 'sign', v: 'slow build', ...base }];
   // "pump just cut out 118", "pump just shut off at 117": where it did
   const point = phraseAt(items, i + 1) === 'at' ? items[i + 2] : items[i + 1];
   if (

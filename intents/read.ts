@@ -16,7 +16,7 @@ import { everyStep, headUnit } from './every.ts';
 import { evened, ledBack } from './even.ts';
 import { findHazards } from './hazards.ts';
 import { itemsOf } from './items.ts';
-import { yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
+import { sideAnswer, yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { loadTest } from './load-test.ts';
 import { overPressure } from './over-pressure.ts';
 import { leadOf, tailAt } from './leads.ts';
@@ -89,6 +89,9 @@ const answerTo = (text: string, low: string, bare: string, context: Context): Re
   const alone = (said: string): Reading =>
     shift(readSafely(said, { ...context, open: null }), 'carried', [0, text.length]);
   const { yes: affirms, no: denies } = context.open;
+  const side = sideAnswer.exec(bare);
+  const sided = side && (/^r/.test(side[1]!) ? context.open.right : context.open.left);
+  if (sided) return alone(sided);
   if (affirms !== undefined) {
     if (yes.test(bare)) return alone(affirms);
     const lead = yesLead.exec(low);

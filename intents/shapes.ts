@@ -228,6 +228,9 @@ export const Open = z.object({
   unit: z.optional(UnitName),
   yes: z.optional(z.string()),
   no: z.optional(z.string()),
+  /** Notes that say in full what "left" and "right" answer. */
+  left: z.optional(z.string()),
+  right: z.optional(z.string()),
 });
 export type Open = z.infer<typeof Open>;
 

@@ -1,5 +1,8 @@
 /** Questions the reply puts: what was ambiguous, held back, aimed at nothing, missing from the sheet. One at a time is kept open. */
+import { makePlace, takePlace } from '../../intents/place.ts';
+import { plain } from '../../intents/plain.ts';
 import type { ReadingFact } from '../../intents/shapes.ts';
+import { airSide } from '../../intents/words/parts.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -31,6 +34,40 @@ const heldQuestions = (aimed: Resolved, sheet: Sheet): Question[] =>
       : [],
   );
 
+/** Work that is done to one of two. */
+const ofOne: ReadonlySet<string> = new Set(['replaced', 'repaired', 'rebuilt', 'removed', 'disconnected', 'adjusted']);
+
+/** A part that stands on both sides, and which one was not said: nothing can be told from it until it is. */
+const sideQuestions = (aimed: Resolved): Question[] => {
+  const fact = aimed.read.facts.find((f) => {
+    const place = takePlace(f.where.v);
+    return (
+      place?.part !== undefined &&
+      place.side === undefined &&
+      airSide.has(place.part) &&
+      f.word !== 'hunch' &&
+      ((f.is === 'sign' && f.there && f.what.v !== 'ok') || (f.is === 'work' && f.done && ofOne.has(f.what.v)))
+    );
+  });
+  const place = fact ? takePlace(fact.where.v) : null;
+  if (!fact || !place) return [];
+  const [left, right] = (['left', 'right'] as const).map((side) =>
+    plain({ ...fact, where: { ...fact.where, v: makePlace({ ...place, side }) } }),
+  ) as [string, string];
+  return [
+    {
+      is: 'question',
+      id: 'which side',
+      words: `The ${place.part}: left or right?`,
+      keys: [
+        { label: 'left', text: left },
+        { label: 'right', text: right },
+      ],
+      open: { id: 'which side', left, right },
+    },
+  ];
+};
+
 /** What a reading needs to be judged and the sheet lacks: asked for once, and it can be typed. */
 const tapsFor = (field: string, sheet: Sheet): Question['keys'] => {
   if (field === 'panel position' && sheet.panel)
@@ -50,7 +87,8 @@ const wantQuestions = (found: readonly Finding[], standing: Folded, sheet: Sheet
   return out.slice(0, 1);
 };
 
-const alreadyAsked = (standing: Folded, id: string): boolean =>
+/** A question of that id was put in this session. */
+export const alreadyAsked = (standing: Folded, id: string): boolean =>
   [...standing.tape.replies.values()].some((r) => r.blocks.some((b) => b.is === 'question' && b.id === id));
 
 export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonly Finding[], sheet: Sheet): Block[] => {
@@ -59,6 +97,7 @@ export const questionBlocks = (aimed: Resolved, standing: Folded, found: readonl
     out.push({ is: 'question', id: 'ambiguous', words: ambiguity.question, keys: ambiguity.candidates });
   out.push(...heldQuestions(aimed, sheet));
   for (const { question } of aimed.open) out.push({ is: 'question', id: 'which', words: question, keys: [] });
+  out.push(...sideQuestions(aimed));
   if (out.length > 0) return out;
   return wantQuestions(found, standing, sheet);
 };

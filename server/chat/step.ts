@@ -23,7 +23,7 @@ import { circuitNow } from './circuit-now.ts';
 import { contextOf } from './context.ts';
 import { withCorners } from './corners.ts';
 import { owner, practiceBlocks, practiceOpening } from './practice.ts';
-import { questionBlocks } from './questions.ts';
+import { alreadyAsked, questionBlocks } from './questions.ts';
 import type { Block, Suspect } from './reply.ts';
 import { teach } from './teach.ts';
 
@@ -86,8 +86,9 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   for (const ask of aimed.read.asks) if (!waits || !goesOn(ask)) blocks.push(...answerAsk(ask, judged, sheet, note));
   if (suspects.length > 0)
     blocks.push({ is: 'suspects', words: suspects.map((s) => `${s.name}: ${s.rank}`).join('; '), list: suspects });
-  // a repair asks what brought it on and what else it did
-  if (aimed.read.facts.some((f) => f.is === 'work' && f.done) && !waits) blocks.push(...afterRepair(judged, sheet));
+  // a repair asks what brought it on and what else it did, once
+  if (aimed.read.facts.some((f) => f.is === 'work' && f.done) && !waits)
+    blocks.push(...afterRepair(judged, sheet).filter((q) => !alreadyAsked(standing, q.id)));
   const bench = benchBlock(note.text, standing.guide);
   if (bench) blocks.push(bench);
   // a gate answered in the middle of a guide: its step again, now open

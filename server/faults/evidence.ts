@@ -13,6 +13,7 @@ import { measuredEvidence } from './measured.ts';
 import { kindOfSee, observableOf, sideOfSee } from './observables.ts';
 import { frostEvidence, needleEvidence, temperatureEvidence } from './read-off.ts';
 import { conditionEvidence, signEvidence } from './said.ts';
+import { risenEvidence } from './risen.ts';
 import { settle } from './settle.ts';
 import { type Mend, mendsOf } from './situation.ts';
 import { type Evidence, noteOf, outcomesOf, trustRead } from './told.ts';
@@ -122,7 +123,9 @@ export const evidenceOf = (standing: Standing, sheet: Sheet): Evidence[] => {
     ...temperatureEvidence(standing),
     ...frostEvidence(standing),
     ...needleEvidence(standing),
-    ...[...measuredEvidence(standing, sheet), ...bridgedEvidence(standing)].map((m) => ({ ...m, weight: trustRead })),
+    ...[...measuredEvidence(standing, sheet), ...bridgedEvidence(standing), ...risenEvidence(standing, sheet)].map(
+      (m) => ({ ...m, weight: trustRead }),
+    ),
   );
   const bridged = bridgedNotes(standing);
   const known = raw.filter((e) => {

@@ -37,3 +37,36 @@ test('"bench test the valve" opens the guide of the bench', async () => {
   const blocks = await typing.type('bench test the valve');
   expect(blocks.find((b) => b.is === 'step')).toMatchObject({ title: expect.stringMatching(/bench/i) as string });
 });
+
+test('a part that stands on both sides is asked which; the side alone answers, and speaks', async () => {
+  const typing = await typingOn();
+  await typing.type('left side low');
+  const asked = await typing.type('bubbles at the bottom bead of the bag');
+  expect(asked.find((b) => b.is === 'question')).toMatchObject({
+    id: 'which side',
+    words: 'The bellows crimp: left or right?',
+    keys: [
+      { label: 'left', text: 'left bellows crimp bubbles' },
+      { label: 'right', text: 'right bellows crimp bubbles' },
+    ],
+  });
+  const told = await typing.type('left');
+  expect(told.some((b) => b.is === 'question' && b.id === 'which side')).toBe(false);
+  expect(words(told)).toMatch(/left bellows leaks[^;]*: (?:1 in 2|2 in 3|3 in 4|9 in 10)/);
+});
+
+test('a side that was said is not asked for, nor one of what was only thought or is in order', async () => {
+  const typing = await typingOn();
+  for (const note of ['bubbles at left bag crimp', 'think its the bag', 'bag looks ok', 'no bubbles at the bag crimp'])
+    expect((await typing.type(note)).some((b) => b.is === 'question' && b.id === 'which side')).toBe(false);
+});
+
+test('what brought it on is asked once', async () => {
+  const typing = await typingOn();
+  for (const note of ['left rear sags overnight', 'panel shut, left drops, right holds', 'bubbles at left bag crimp'])
+    await typing.type(note);
+  const root = (blocks: Awaited<ReturnType<typeof typing.type>>): boolean =>
+    blocks.some((b) => b.is === 'question' && b.id.startsWith('root '));
+  expect(root(await typing.type('replaced left bellows'))).toBe(true);
+  expect(root(await typing.type('soaped the left bag, no bubbles'))).toBe(false);
+});

@@ -63,7 +63,9 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['short cycles'], pump, 'none', [['pump duty', 'cycles']]),
   rule(true, ['slow build'], ['pump', 'tank', ''], 'none', [['pump-up shut', 'slow']], { shut: true }),
   rule(true, ['no air'], ['pump', 'tank', ''], 'none', [['pump-up shut', 'never']], { shut: true }),
-  rule(true, ['slow build'], ['pump', 'tank', ''], 'none', [['pump-up', 'slow']]),
+  rule(true, ['slow build'], ['pump', 'tank', ''], 'none', [['pump-up', 'slow']], { asked: 'pump-up' }),
+  // Said, not timed: who gives up before the tank is full calls it slow, too.
+  rule(true, ['slow build'], ['pump', 'tank', ''], 'none', [['pump-up', 'slow|never']]),
   rule(true, ['no air'], ['pump', 'tank', ''], 'none', [['pump-up', 'never']]),
   rule(true, ['quits hot'], pump, 'none', [['quits hot', 'yes']]),
   rule(false, ['quits hot'], pump, 'none', [['quits hot', 'no']]),
