@@ -231,6 +231,18 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
         phrase: 'pump starts',
       },
     ];
+  // "air out the unloader constantly", "air out of the left exhaust": where it escapes; only tank and bags are emptied
+  const rest = items.slice(i + 1, i + 7);
+  const until = rest.findIndex((o) => o.k === 'sep' || o.k === 'join');
+  const named = (until < 0 ? rest : rest.slice(0, until)).flatMap((o) =>
+    o.k === 'senses' ? o.senses.flatMap((s) => (s.k === 'place' && s.p.part ? [s.p.part] : [])) : [],
+  );
+  if (
+    /^air (?:is )?out(?: of)?$/.test(item.phrase) &&
+    named.length > 0 &&
+    !named.some((part) => /^(?:tank|bellows|coach)$/.test(part))
+  )
+    return [{ k: 'sign', v: 'leaks', ...base }];
   // "the tank comes up and the pump shuts off": no figure, so it is what the pump does
   const pumps = raw.findLast((r) => r.k !== 'filler');
   if (

@@ -4,6 +4,7 @@ import { denied, find, isContent, nextReal, placeAt } from './near.ts';
 import type { Settled } from './settled.ts';
 import type { When } from './shapes.ts';
 import { phraseOf, said, use, whereOf, wordOf, type Clause, type Loc, type Walk } from './walk.ts';
+import { readNotSafe } from './not-safe.ts';
 import { push } from './push.ts';
 
 type CondItem = Extract<Settled, { k: 'cond' }>;
@@ -18,6 +19,8 @@ export const dayWhen = (w: Walk, c: Clause, index: number): { when?: When } => {
 /** Reads the state at `index`; the index after what it took. */
 export const readCondition = (w: Walk, c: Clause, index: number): number => {
   const item = c.items[index] as CondItem;
+  const not = readNotSafe(w, c, index);
+  if (not !== null) return not;
   const next = c.items[nextReal(c, index)];
   // "panel raise does nothing": what it should do, it does not
   if (

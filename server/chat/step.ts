@@ -13,6 +13,7 @@ import { judge } from '../findings/judge.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Draft, Photo } from '../session/entry.ts';
 import { foldOn, type Folded } from '../session/fold.ts';
+import { pendingOf } from '../session/pending.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { benchBlock } from '../guides/bench-block.ts';
 import { guideById, stepBlock } from '../guides/steps.ts';
@@ -67,7 +68,8 @@ export const step = (standing: Folded, sheet: Sheet, note: NoteIn, engine: strin
   }
 
   const found: Finding[] = judge(freshFacts(standing, folded, note.id), folded, sheet);
-  const now: Folded = { ...folded, findings: new Map([...folded.findings, ...found.map((f) => [f.key, f] as const)]) };
+  const findings = new Map([...folded.findings, ...found.map((f) => [f.key, f] as const)]);
+  const now: Folded = { ...folded, findings, pending: pendingOf(folded.tape.walk.asked, { ...folded, findings }) };
 
   const evidence = changesEvidence(aimed.read);
   const suspects = evidence ? withWas(suspectsOf(now, sheet), standing.suspects) : [];

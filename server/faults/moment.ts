@@ -1,5 +1,6 @@
 /** The state of the coach when a sign was taken, in the words the rules ask for. Pure. */
 import type { Fact } from '../../intents/shapes.ts';
+import type { Amount } from '../core/amount.ts';
 import type { CoachState, Held, Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import type { When } from './signs/rule.ts';
@@ -16,18 +17,19 @@ const stirs = (fact: Fact): boolean =>
   (fact.is === 'work' && fact.done);
 
 /**
- * Where the tank stood against cut-in: by its last reading up to `index`, or by the first one after it as long as nothing
+ * Where the tank stood, in the words of `where`: by its last reading up to `index`, or by the first one after it as long as nothing
  * was done in between ("pump dead", then "tank 240"); undefined where neither is known.
  */
-const tankAt = (facts: readonly Held[], index: number, note: string, sheet: Sheet): Moment['tank'] => {
-  const cutIn = sheet.supply?.cutIn;
-  if (!cutIn) return undefined;
-  const side = ({ fact }: Held): Moment['tank'] | null => {
+const tankAt = <T>(
+  facts: readonly Held[],
+  index: number,
+  note: string,
+  where: (a: Amount) => T | undefined,
+): T | undefined => {
+  const side = ({ fact }: Held): T | undefined | null => {
     if (fact.is !== 'reading' || fact.what.v !== 'pressure') return null;
     if (fact.where.v !== 'tank' && fact.where.v !== 'gauge' && fact.where.v !== 'test port') return null;
-    if (fact.amount.v.si < cutIn.low.si - fact.amount.v.pm) return 'below cut-in';
-    if (fact.amount.v.si > cutIn.high.si + fact.amount.v.pm) return 'above cut-in';
-    return undefined;
+    return where(fact.amount.v);
   };
   for (let i = facts.length - 1; i >= 0; i--) {
     const held = facts[i]!;
@@ -92,6 +94,7 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
   const armAfterPanel = armAt > panelAt;
   const yes = (b: boolean | null | undefined): true | undefined => (b ? true : undefined);
   const linkOff = said(state, 'link connected') === false || asked?.endsWith('link off') === true;
+  const { cutIn, cutOut } = sheet.supply ?? {};
   const parked = said(state, 'parked') === true && state?.engine !== true && state?.pump !== true;
   return {
     shut: yes((state?.panel === 'shut' && !armAfterPanel) || (!sheet.panel && armsNeutral)),
@@ -118,7 +121,14 @@ export const momentOf = (standing: Standing, sheet: Sheet, index: number): Momen
     restart: yes(fact.often === 'restart' || asked === 'restart'),
     cold: yes(fact.often === 'cold'),
     unloaderTripped: yes(said(state, 'unloader tripped')),
-    tank: tankAt(standing.facts, index, held.note, sheet),
+    tank: tankAt(standing.facts, index, held.note, (a): Moment['tank'] =>
+      cutIn && a.si < cutIn.low.si - a.pm
+        ? 'below cut-in'
+        : cutIn && a.si > cutIn.high.si + a.pm
+          ? 'above cut-in'
+          : undefined,
+    ),
+    underCutOut: tankAt(standing.facts, index, held.note, (a) => yes(cutOut && a.si < cutOut.low.si - a.pm)),
     asked,
     soaped: undefined,
   };

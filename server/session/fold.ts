@@ -6,6 +6,7 @@
 import type { FactId, NoteId } from '../../intents/shapes.ts';
 import { stateAfter, unknownState } from './coach-state.ts';
 import type { Entry, EstimateEntry, NoteEntry, ReplyEntry } from './entry.ts';
+import { pendingOf } from './pending.ts';
 import { type Row, inForce, later } from './in-force.ts';
 import { droppedBy, voidNotes } from './taken-back.ts';
 import type { CoachState, Standing } from './standing.ts';
@@ -82,9 +83,7 @@ const added = (
   pass(walk, stateAt);
   const gates = new Map<string, boolean>();
   for (const [name, held] of Object.entries(state.because)) if (held) gates.set(name, held.fact.holds);
-  const pending = [...walk.asked]
-    .filter(([what, { keys }]) => gates.get(what) !== true && !keys.some((k) => gates.get(k.text) === true))
-    .map(([what, { seq, words, keys }]) => ({ what, words, keys, answered: (state.because[what]?.seq ?? 0) > seq }));
+  const pending = pendingOf(walk.asked, { state, gates, facts, findings: walk.findings });
   const { asked: _asked, waiting: _waiting, ...shown } = walk;
   return {
     ...from,

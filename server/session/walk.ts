@@ -5,8 +5,11 @@ import type { Finding } from '../findings/finding.ts';
 import type { NoteEntry, ReplyEntry } from './entry.ts';
 import type { Standing } from './standing.ts';
 
-type Asked = {
+export type Asked = {
   readonly seq: number;
+  /** The caution that asked for it first, and when. */
+  readonly id: string;
+  readonly since: number;
   readonly words: string;
   readonly keys: readonly { label: string; text: string }[];
 };
@@ -93,8 +96,13 @@ export const passReply = (
       walk.next = block;
       walk.waiting = block;
     }
-    if (block.is === 'caution' && block.gate)
-      walk.asked.set(block.gate.what, { seq: note.seq, words: block.words, keys: block.gate.keys });
+    if (block.is === 'caution' && block.gate) {
+      // asked for again, it is what was asked first
+      const had = /^(?:waiting|not-yet)-/.test(block.id) ? walk.asked.get(block.gate.what) : undefined;
+      const { words, gate } = block;
+      const { id, since } = had ?? { id: block.id, since: note.seq };
+      walk.asked.set(gate.what, { seq: note.seq, words, keys: gate.keys, id, since });
+    }
     if (block.is === 'step') walk.guide = { id: block.guide, step: block.step };
     if (block.is === 'teach' && block.words.startsWith('Guide ended')) walk.guide = null;
   }

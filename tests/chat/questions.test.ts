@@ -70,3 +70,26 @@ test('what brought it on is asked once', async () => {
   expect(root(await typing.type('replaced left bellows'))).toBe(true);
   expect(root(await typing.type('soaped the left bag, no bubbles'))).toBe(false);
 });
+
+test('"pump never stops" asks for its power at once; a tank that is read below cut-out lets that go, and says a leak', async () => {
+  const typing = await typingOn();
+  const first = await typing.type('pump never stops running');
+  expect(first[0]).toMatchObject({ is: 'caution', id: 'over-pressure' });
+  const read = await typing.type('tank sits at 105');
+  expect(read.some((b) => b.is === 'caution')).toBe(false);
+  expect((await typing.standing()).pending).toEqual([]);
+  expect(words(read)).toMatch(/leaks/);
+});
+
+test('above its cut-out it is not let go', async () => {
+  const typing = await typingOn();
+  await typing.type('pump never stops running');
+  expect((await typing.type('tank 124')).some((b) => b.is === 'caution' && b.gate)).toBe(true);
+  expect((await typing.standing()).pending).toMatchObject([{ what: 'pump power cut' }]);
+});
+
+test('a stop that keeps people out from under is not let go by a reading', async () => {
+  const typing = await typingOn();
+  await typing.type('gonna get under it, on the jack only');
+  expect((await typing.type('tank 105')).some((b) => b.is === 'caution' && b.gate)).toBe(true);
+});

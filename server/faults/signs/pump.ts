@@ -55,6 +55,9 @@ export const pump_: readonly SignRule[] = [
   rule(true, ['starts', 'works'], pump, 'none', [['pump restart', 'starts']], { restart: true }),
   rule(true, ['starts', 'works'], pump, 'none', [['tank below cut-in', 'starts']], { asked: 'tank below cut-in' }),
   rule(true, ['starts', 'works', 'ok'], pump, 'none', [['pump called', 'runs']]),
+  rule(true, ['runs on'], pump, 'none', [['pump past cut-out', 'runs on']], { asked: 'runs on' }),
+  // Not yet at the pressure where it would stop: it runs and runs, and no contact is stuck for that.
+  rule(true, ['runs on'], pump, 'none', [['pump duty', 'constant']], { underCutOut: true }),
   rule(true, ['runs on'], pump, 'none', [['pump past cut-out', 'runs on']]),
   rule(false, ['runs on'], pump, 'none', [['pump past cut-out', 'stops']]),
   rule(true, ['stops'], pump, 'none', [['pump past cut-out', 'stops']]),

@@ -30,6 +30,8 @@ export type When = {
   readonly unloaderTripped?: true;
   /** Tank's latest reading against cut-in. */
   readonly tank?: 'below cut-in' | 'above cut-in';
+  /** The tank's latest reading is under the lowest cut-out: whatever runs on there has not run past it. */
+  readonly underCutOut?: true;
   readonly asked?: string;
   readonly soaped?: true;
 };
