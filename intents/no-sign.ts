@@ -60,6 +60,13 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // to hold it up while i look: by hand, or by air
+    fits: (s) =>
+      /^(?:hold|holding|held|holds)$/.test(s.item.phrase) &&
+      /^ (?:it|her|him|the (?:coach|bus|back|rear)) up\b/i.test(after(s, 18)),
+    unread: true,
+  },
+  {
     // im bleeding the tank: somebody does, and no leak
     fits: (s) =>
       /^bleed/.test(s.item.phrase) &&

@@ -206,7 +206,9 @@ export const readDuration = (w: Walk, c: Clause, n: Amounting, index: number): n
     items.find(
       (it) => it.k === 'often' && it.v === 'standing' && /stood|parked|sat|standing|sitting|sits/.test(it.phrase),
     );
-  if (parked && before !== 'in' && !/^(?:every|each)$/.test(before)) {
+  // "comes on every 5 minutes even when parked": how often
+  const each = /\b(?:every|each)(?: about| like)? $/i.test(w.text.slice(Math.max(0, n.span[0] - 14), n.span[0]));
+  if (parked && before !== 'in' && !/^(?:every|each)$/.test(before) && !each) {
     for (const f of w.facts)
       if (f.often === 'standing' && parked.k === 'often' && c.often === parked && f.at === w.context.at) delete f.often;
     c.often = null;

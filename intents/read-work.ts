@@ -114,6 +114,8 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   // "hits the frame when dumped": whenever that is, and nobody's work now
   if (/\bwhen(?:ever)? (?:its |it is |it's |fully |they are )?$/i.test(w.text.slice(0, item.span[0]).slice(-22)))
     return index + 1;
+  // "last time they changed the left bag": once, and not now
+  if (/\blast time (?:\S+ ){0,2}$/i.test(w.text.slice(Math.max(0, item.span[0] - 28), item.span[0]))) return index + 1;
   // "recheck bolts at 500 miles": an order for later
   if (/^re-?check$/i.test(w.text.slice(...item.span)) && items.slice(0, index).every((it) => it.k === 'filler')) {
     for (const it of items) if (it.k === 'num') use(w, it);

@@ -244,7 +244,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   if (
     out.facts.length + out.asks.length + out.amends.length + out.hazards.length + out.ambiguous.length === 0 &&
     out.unread.length === 0 &&
-    items.some((i) => i.k === 'sign' || i.k === 'work' || i.k === 'place' || i.k === 'cond' || i.k === 'num')
+    items.some((i) => /^(?:sign|work|place|cond|num|often|change)$/.test(i.k))
   )
     out.unread = [whole];
   // "thank you, you help good": thanks, and nothing else

@@ -58,8 +58,7 @@ export const makings: readonly Making[] = [
   {
     hazard: 'under unsupported',
     all: [
-      /\b(?:air|air ?bags?|bags?|bellows)\b/,
-      /\b(?:hold|holding|held|keep|keeping|kept) (?:it|her|him|the (?:coach|bus|back|rear|body)) up\b/,
+      /\b(?:(?:air|air ?bags?|bags?|bellows)\b.{0,30}\b(?:hold|holding|held|keep|keeping|kept)|(?:hold|holding|held|keep|keeping|kept)) (?:it|her|him|the (?:coach|bus|back|rear|body)) up\b/,
       /\b(?:while|whilst|when|so) (?:i|we|he|they|the lad)\b/,
     ],
     within: 90,
