@@ -60,6 +60,13 @@ const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sig
 
 export const noSign: readonly Case[] = [
   {
+    // hold for parts: the job waits
+    fits: (s) =>
+      /^holds?$/.test(s.item.phrase) &&
+      /^ for (?:parts?|the customer|customer|pickup|approval|now|estimate)\b/i.test(after(s, 20)),
+    unread: true,
+  },
+  {
     // to hold it up while i look: by hand, or by air
     fits: (s) =>
       /^(?:hold|holding|held|holds)$/.test(s.item.phrase) &&

@@ -60,6 +60,14 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     (c.places.length === 0 || items.slice(0, index).some((it) => it.k === 'sign' || it.k === 'unknown'))
   )
     return index + 1;
+  // "3 in tear at the bottom": how long it is
+  if (
+    (unit === 'in' || unit === 'mm' || unit === 'cm') &&
+    after?.k === 'sign' &&
+    /^(?:torn|cracked|chafed|swollen)$/.test(after.v) &&
+    n.value < 12
+  )
+    return index + 1;
   // "2 tiny bubbles": how many
   const counted = items.slice(index + 1, index + 4).find((it) => it.k !== 'filler' && it.k !== 'unknown');
   if (
@@ -123,6 +131,13 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     return index + 1;
   // "two wedges": so many of something nobody knows
   if (bare && after?.k === 'unknown' && /^[a-z]{3,}s$/.test(after.low)) return index + 1;
+  // "replaced the relay with new 40a": its size
+  const lately = w.facts.at(-1);
+  const fitted = lately?.is === 'work' && /(?:relay|fuse|breaker)$/.test(lately.where.v);
+  if (unit === 'A' && n.whole && fitted && /^(?:new|a|with|a new|another)$/.test(phraseOf(before))) {
+    use(w, n);
+    return index + 1;
+  }
   if (unit === 'A' && n.whole && before?.k === 'place' && before.p.part === 'fuse') {
     use(w, n);
     return index + 1;

@@ -86,6 +86,7 @@ export const oftenSaid: Readonly<Record<NonNullable<Fact['often']>, string>> = {
 /** Signs that a note says in other words than their name. */
 const signSaid: Readonly<Partial<Record<string, string>>> = {
   disconnected: 'came off',
+  stops: 'shuts off',
   cold: 'stone cold',
 };
 

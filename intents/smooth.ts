@@ -115,6 +115,13 @@ export const smooth = (tokens: readonly Token[]): Token[] => {
     } else if (t.low === 'b' && next?.low === '4' && tokens[i + 2]?.kind === 'space') {
       out.push({ ...t, to: next.to, low: 'before' });
       i += 1;
+    } else if (
+      t.low === 'rt' &&
+      next?.kind === 'space' &&
+      tokens[i + 2]?.kind === 'digits' &&
+      /^(?:mi|miles?|km)$/.test(tokens[i + 4]?.low ?? '')
+    ) {
+      out.push({ ...t, low: 'roadtest' });
     } else if (t.low === 'h' && next?.low === '2' && tokens[i + 2]?.low === 'o') {
       out.push({ ...t, to: tokens[i + 2]!.to, low: 'water' });
       i += 2;

@@ -51,7 +51,9 @@ export const written = (tokens: readonly Token[], i: number): Num | null => {
           (mark(between[1], '-') || between[1]?.low === 'and' || between[1]?.low === '&') &&
           space(between[2]);
     const part = joins ? fraction(tokens, i + 1 + gap) : null;
-    if (part && part.value < 1)
+    // "cut out 118 1/4 turn in": two figures
+    const turned = part && t.low.length > 2 && /^turns?$/.test(tokens[part.next + 1]?.low ?? '');
+    if (part && part.value < 1 && !turned)
       return { value: Number(t.low) + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
   }
   const after =

@@ -7,6 +7,7 @@ export const slang: Readonly<Record<string, string>> = {
   tnak: 'tank',
   takn: 'tank',
   drps: 'drops',
+  craked: 'cracked',
   hlds: 'holds',
   th: 'the',
   washd: 'washed',
