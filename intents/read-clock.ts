@@ -32,6 +32,13 @@ export const setClock = (w: Walk, c: Clause, n: Amounting, clock: number): void 
   const numberBefore = c.items.slice(0, at).some((it) => it.k === 'num' && it.clock === undefined && w.used.has(it));
   if (prev && !prev.when && numberBefore) {
     prev.when = when;
+    // "rr 13 5/8 lr 13 3/4 at 7:00": of all that was listed before it
+    const since = c.items[0]!.span[0];
+    for (const f of w.facts.toReversed()) {
+      if (f === prev) continue;
+      if (f.is !== 'reading' || f.when || f.what.v !== prev.what.v || (f.amount.spans[0]?.[0] ?? 0) < since) break;
+      f.when = when;
+    }
     return;
   }
   const lastFact = w.facts.at(-1);

@@ -23,7 +23,8 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
     'ride height vlv|ride control valve|ride valve|leveler valve|leveller valve|height sensing valve|load leveling valve|load levelling valve|self leveling valve|self levelling valve|air leveler|suspension valve|susp valve|rh valve body|ride height controller|height controller|levelling vlv unit|hght valve|hght vlv|hgt valve|hgt vlv|valve of height|height valve|hv|hvs|height value|hight value|leveling value|levelling value|height vlv|leveling valve|levelling valve|leveller|leveler|air leveling valve|height control valve|hcv|ride height valve|rhv|ride height control|ride height control valve|level valve|leveling vlv|levelling vlv|lev valve|lev vlv|ht valve|ht vlv|height valv|valve|vlv|valv|levelling valv|height control|lvl valve|lvl vlv|levelling control valve|air levelling valve|lvling valve',
   'valve cover':
     'cover plate of the valve|valve lid|cover plate gasket|top cover gasket|valve top cover|valve body cover|cover of the valve|valve cap|valve cover|at the cover|the cover|cover gasket|valve gasket|valve body gasket|height valve cover',
-  'inlet seat': 'inlet seat|intake seat|supply seat|feed seat',
+  'inlet seat':
+    'inlet screen|valve screen|valve inlet screen|height valve screen|screen in the valve|screen in the inlet|valve strainer|inlet strainer|screen|inlet seat|intake seat|supply seat|feed seat',
   'inlet check':
     'inlet check ball|inlet non return|valve inlet check|check in the inlet|check in the height valve|check on the inlet|supply check valve in the height valve|inlet check|inlet check valve|inlet chk|check in the valve|inlet nrv|height valve check',
   'exhaust seat': 'exhaust seat|exh seat|dump seat',

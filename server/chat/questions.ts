@@ -3,6 +3,7 @@ import { makePlace, takePlace } from '../../intents/place.ts';
 import { plain } from '../../intents/plain.ts';
 import type { ReadingFact } from '../../intents/shapes.ts';
 import { airSide } from '../../intents/words/parts.ts';
+import { isOneOfTwo } from '../faults/said.ts';
 import type { Finding } from '../findings/finding.ts';
 import type { Folded } from '../session/fold.ts';
 import type { Sheet } from '../sheet/schema.ts';
@@ -41,19 +42,16 @@ const ofOne: ReadonlySet<string> = new Set(['replaced', 'repaired', 'rebuilt', '
 const sideQuestions = (aimed: Resolved): Question[] => {
   const fact = aimed.read.facts.find((f) => {
     const place = takePlace(f.where.v);
-    return (
-      place?.part !== undefined &&
-      place.side === undefined &&
-      airSide.has(place.part) &&
-      f.word !== 'hunch' &&
-      ((f.is === 'sign' && f.there && f.what.v !== 'ok') || (f.is === 'work' && f.done && ofOne.has(f.what.v)))
-    );
+    if (!place || place.side !== undefined || f.word === 'hunch') return false;
+    return f.is === 'sign'
+      ? isOneOfTwo(f, place)
+      : f.is === 'work' && f.done && ofOne.has(f.what.v) && airSide.has(place.part ?? '');
   });
   const place = fact ? takePlace(fact.where.v) : null;
   if (!fact || !place) return [];
-  const [left, right] = (['left', 'right'] as const).map((side) =>
+  const [left, right, both] = (['left', 'right', 'both'] as const).map((side) =>
     plain({ ...fact, where: { ...fact.where, v: makePlace({ ...place, side }) } }),
-  ) as [string, string];
+  ) as [string, string, string];
   return [
     {
       is: 'question',
@@ -62,6 +60,7 @@ const sideQuestions = (aimed: Resolved): Question[] => {
       keys: [
         { label: 'left', text: left },
         { label: 'right', text: right },
+        { label: 'both', text: both },
       ],
       open: { id: 'which side', left, right },
     },

@@ -1,6 +1,7 @@
 /** What signs and conditions that were typed say, through the tables in signs/, by the state the coach was in then. Pure. */
-import { takePlace } from '../../intents/place.ts';
-import type { ConditionFact, SignFact } from '../../intents/shapes.ts';
+import { type PlaceParts, takePlace } from '../../intents/place.ts';
+import type { ConditionFact, Sign, SignFact } from '../../intents/shapes.ts';
+import { airSide } from '../../intents/words/parts.ts';
 import type { Standing } from '../session/standing.ts';
 import type { Sheet } from '../sheet/schema.ts';
 import { sides } from './fault.ts';
@@ -21,6 +22,7 @@ const looked: ReadonlySet<string> = new Set([
   'bump stop look',
   'shock length',
   'link look',
+  'valve screen look',
   'line look',
   'supply look',
   'fuse look',
@@ -37,13 +39,35 @@ const weightOf = (standing: Standing, fact: SignFact, seq: number, see: string):
 const wordsOfSign = (fact: SignFact): string =>
   `${fact.there ? '' : 'no '}${fact.what.v}${fact.where.v ? ` at ${fact.where.v}` : ''}${fact.often ? `, ${fact.often}` : ''}`;
 
+/** Said of parts without a side they are of both: nobody finds one of two in order and says so of none. */
+const inOrder: ReadonlySet<Sign> = new Set([
+  'ok',
+  'holds',
+  'level',
+  'fills',
+  'empties',
+  'works',
+  'reads right',
+] as Sign[]);
+
+/** What ails a part that stands on both sides, and which one was not said. */
+export const isOneOfTwo = (fact: SignFact, place: PlaceParts): boolean =>
+  fact.there &&
+  place.side === undefined &&
+  place.part !== undefined &&
+  airSide.has(place.part) &&
+  !inOrder.has(fact.what.v);
+
 export const signEvidence = (standing: Standing, sheet: Sheet, index: number, fact: SignFact): Evidence[] => {
   const place = takePlace(fact.where.v);
   if (!place) return [];
   const moment = momentOf(standing, sheet, index);
   const part = place.part ?? '';
+  // "nothing goes into the bag": of one of the two, and which one is asked; "no bubbles at the bags" is of both
+  const oneOfTwo = isOneOfTwo(fact, place);
   const found = rules.find(
     (r) =>
+      !(r.side === 'each' && oneOfTwo) &&
       r.there === fact.there &&
       r.signs.includes(fact.what.v) &&
       r.parts.includes(part) &&

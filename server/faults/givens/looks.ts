@@ -29,6 +29,15 @@ export const lookGivens: readonly Given[] = [
     ],
   },
   {
+    see: 'valve screen look',
+    sided: true,
+    outcomes: ['clean', 'plugged'],
+    state: 'screen and inlet of the height valve looked at, the line off',
+    healthy: [0.96, 0.04],
+    because: 'some rust on a screen lets air enough through',
+    rows: [row(['valve feed plugged'], [0.03, 0.97], 'it is what is looked at')],
+  },
+  {
     see: 'bellows look',
     sided: true,
     outcomes: ['fine', 'aged', 'cords showing', 'rubbed', 'torn'],

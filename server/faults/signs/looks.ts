@@ -18,6 +18,8 @@ export const looks: readonly SignRule[] = [
   ]),
   rule(true, ['disconnected', 'missing', 'broken'], ['link', 'arm'], 'side', [['link look', 'off']]),
   ...both(true, ['ok'], ['link', 'arm'], [['link look', 'fine']]),
+  rule(true, ['plugged'], ['inlet seat', 'height valve'], 'side', [['valve screen look', 'plugged']]),
+  ...both(true, ['ok'], ['inlet seat'], [['valve screen look', 'clean']]),
   rule(true, ['cracked', 'aged', 'worn'], bag, 'side', [['bellows look', 'aged']]),
   rule(true, ['cords showing', 'swollen'], bag, 'side', [['bellows look', 'cords showing']]),
   rule(true, ['chafed'], bag, 'side', [['bellows look', 'rubbed']]),
