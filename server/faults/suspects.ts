@@ -48,6 +48,9 @@ const plain = (fault: string, name: string, p: number): Suspect => ({ fault, nam
 const heardOdd = (w: Weighed): boolean =>
   w.evidence.some((e) => !e.outcome.split('|').includes(observableOf(e.see)?.outcomes[0] ?? ''));
 
+/** Left and right of one kind are as likely to the last bit but one: what the order of summing leaves is no order of theirs. */
+const inBillionths = (p: number): number => Math.round(p * 1e9);
+
 export const suspectsFrom = (w: Weighed): Suspect[] => {
   const { posterior, model } = w;
   if (w.seen.length === 0) return [];
@@ -60,7 +63,7 @@ export const suspectsFrom = (w: Weighed): Suspect[] => {
   if (sound > least && heardOdd(w)) out.push(plain(nothingWrong, 'nothing is wrong with the air suspension', sound));
   if (posterior.unknown > 0.1) out.push(plain(somethingElse, 'something that is not on my list', posterior.unknown));
   const shown = out
-    .toSorted((a, b) => b.p - a.p || a.fault.localeCompare(b.fault))
+    .toSorted((a, b) => inBillionths(b.p) - inBillionths(a.p) || a.fault.localeCompare(b.fault))
     .filter((s, i) => {
       const cause = model.index.get(s.fault);
       // What explains nothing of what was seen is no suspect, however common it is.
