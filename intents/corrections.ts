@@ -258,11 +258,17 @@ const hints = /\b(?:not|isnt|wasnt|arent|rather|instead|should|said|wrote|typed|
 const known =
   /^(?:ment|mean|number|figure|value|entry|note|one|side|corner|typo|sorry|oops|nah|aint|fingers|fat|fingered|bus|shaky|brain)$/;
 
+/** How many ends of a correction are tried. */
+const mostEnds = 6;
+
 /** "no 315 and thats after 20 mins settling": a correction first, then a note. Where the first part ends. */
 export const correctionAndMore = (text: string, context: Context): { cut: number; amend: Amend } | null => {
   const { low, at } = flatten(text);
   if (!strongLead.test(low)) return null;
+  let tried = 0;
   for (const m of low.matchAll(/,? and (?:thats|its|it was|that was|then)\b|[,;.] (?=[a-z])/g)) {
+    // a correction ends soon; each end is read from the beginning
+    if ((tried += 1) > mostEnds) break;
     const cut = at[m.index] ?? text.length;
     const amend = putCorrection(text.slice(0, cut), context);
     if (amend?.says.amount) return { cut, amend: { ...amend, spans: [[0, cut]] } };

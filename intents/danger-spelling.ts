@@ -25,12 +25,24 @@ const mended = (word: string): string => {
   return near.length > 0 ? near[0]! : word;
 };
 
+/** Words nobody knows come again, in one note and in many; a distance costs. All let go when there are more. */
+const mostKept = 500;
+const kept = new Map<string, string>();
+const mendedOnce = (word: string): string => {
+  const had = kept.get(word);
+  if (had !== undefined) return had;
+  if (kept.size >= mostKept) kept.clear();
+  const made = mended(word);
+  kept.set(word, made);
+  return made;
+};
+
 /** Lower case without apostrophes, slips mended; `at` leads each unit back to the text. */
 export const respelled = (text: string): { readonly low: string; readonly at: readonly number[] } => {
   let low = '';
   const at: number[] = [];
   for (const t of tokensOf(text)) {
-    const said = t.kind === 'word' ? mended(t.low) : t.low;
+    const said = t.kind === 'word' ? mendedOnce(t.low) : t.low;
     const same = said.length === t.to - t.from;
     for (let k = 0; k < said.length; k += 1) at.push(same ? t.from + k : t.from);
     low += said;

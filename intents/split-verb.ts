@@ -23,7 +23,9 @@ const workOf = (items: readonly Item[], i: number): { work: Work; to: number } |
   for (let j = i + 1; j < Math.min(items.length, i + reach); j += 1) {
     const item = items[j]!;
     if (item.k === 'sep' || item.k === 'join' || item.k === 'num') return null;
-    const work = splitVerbs[verb]![phraseAt(items, j)];
+    const small = phraseAt(items, j);
+    const words = splitVerbs[verb]!;
+    const work = Object.hasOwn(words, small) ? words[small] : undefined;
     if (work !== undefined && placed)
       return pronouns.test(phraseAt(items, j - 1)) && aims.test(phraseAt(items, j + 1)) ? null : { work, to: j };
     placed ||= isPlace(items, j);

@@ -118,3 +118,25 @@ test.each([
   // a reader quadratic in the length would need 64 times as long; short runs get a floor against the clock's grain
   expect(fastest(base.repeat(8)) / Math.max(0.3, fastest(base))).toBeLessThan(24);
 });
+
+test('a correction that never ends costs no more than a few readings of the same length', () => {
+  const fastest = (text: string): number => {
+    let best = Infinity;
+    for (let i = 0; i < 5; i += 1) {
+      const from = performance.now();
+      read(text, blankContext('note-id', { at }));
+      best = Math.min(best, performance.now() - from);
+    }
+    return best;
+  };
+  // each end of it was once read from the beginning: 24 times
+  expect(fastest('no, '.repeat(250)) / fastest('tank 95, '.repeat(111))).toBeLessThan(8);
+});
+
+test.each(['constructor', 'toString', 'valueOf', 'hasOwnProperty'])(
+  'a word that every object has is a word like any other: %s',
+  (word) => {
+    for (const note of [`had relief ${word} bare`, `took the line ${word}`, `${word} 95 psi`, `tank ${word} ${word}`])
+      expect(Reading.safeParse(read(note, blankContext('note-id', { at }))).success).toBe(true);
+  },
+);
