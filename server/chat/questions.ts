@@ -49,9 +49,9 @@ const sideQuestions = (aimed: Resolved): Question[] => {
   });
   const place = fact ? takePlace(fact.where.v) : null;
   if (!fact || !place) return [];
-  const [left, right, both] = (['left', 'right', 'both'] as const).map((side) =>
+  const [left, right] = (['left', 'right'] as const).map((side) =>
     plain({ ...fact, where: { ...fact.where, v: makePlace({ ...place, side }) } }),
-  ) as [string, string, string];
+  ) as [string, string];
   return [
     {
       is: 'question',
@@ -60,7 +60,6 @@ const sideQuestions = (aimed: Resolved): Question[] => {
       keys: [
         { label: 'left', text: left },
         { label: 'right', text: right },
-        { label: 'both', text: both },
       ],
       open: { id: 'which side', left, right },
     },

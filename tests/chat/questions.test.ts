@@ -48,7 +48,6 @@ test('a part that stands on both sides is asked which; the side alone answers, a
     keys: [
       { label: 'left', text: 'left bellows crimp bubbles' },
       { label: 'right', text: 'right bellows crimp bubbles' },
-      { label: 'both', text: 'both bellows crimp bubbles' },
     ],
   });
   const told = await typing.type('left');
