@@ -27,13 +27,13 @@ const asSigns = (items: Settled[]): Settled[] => {
 /** How regularly a clause's things are so; "8:30 this morning" is a time and no habit. */
 const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | null => {
   const all = items.filter((i): i is Extract<Settled, { k: 'often' }> => i.k === 'often');
-  // "every time on restart": the circumstance says more than how often
   // "drops overnight": said in the word itself
   const within = items.find(
-    (i): i is Extract<Settled, { k: 'sign' }> =>
-      i.k === 'sign' && (i.v === 'drops' || i.v === 'sags') && / overnight$/.test(i.phrase),
+    (i): i is Extract<Settled, { k: 'sign' | 'change' }> =>
+      (i.k === 'change' || (i.k === 'sign' && (i.v === 'drops' || i.v === 'sags'))) && / overnight$/.test(i.phrase),
   );
   if (within && all.length === 0) return { k: 'often', v: 'standing', span: within.span, phrase: 'overnight' };
+  // "every time on restart": the circumstance says more than how often
   const often = all.find((i) => i.v !== 'always' && i.v !== 'sometimes') ?? all[0] ?? null;
   const timed = items.some(
     (i) => i.k === 'num' && (i.clock !== undefined || (i.unit === null && /^[01]\d{3}$/.test(i.text))),

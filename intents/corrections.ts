@@ -1,4 +1,5 @@
 /** Corrections of what was said before: of whole notes, of a value, a side, a place, a measure; and in mid-sentence. */
+import type { Amount } from '../server/core/amount.ts';
 import { dimensionOf, fromSi, toSi, type Unit } from '../server/core/units.ts';
 import { blankAmend, countOf } from './amends.ts';
 import type { Amounting } from './amount-item.ts';
@@ -75,6 +76,10 @@ const placeSaid = (item: PlaceItem, text: string): string => {
   return makePlace(p);
 };
 
+/** The number is the amount's figure, in the amount's own unit. */
+const isFigure = (n: Amounting, a: Amount): boolean =>
+  Math.abs(toSi(n.value, a.unit) - a.si) < 1e-6 * Math.abs(a.si) + 1e-9;
+
 /** The unit of a bare number that corrects: that of the reading it corrects. */
 const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit => {
   // "scratch that, eight pounds": of a gauge, unless a weight was read
@@ -87,14 +92,8 @@ const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit 
   const readings = context.recent
     .flatMap((c) => c.facts)
     .filter((f): f is Extract<Fact, { is: 'reading' }> => f.is === 'reading');
-  const hit = other
-    ? readings.findLast(
-        (f) => Math.abs(toSi(other.value, f.amount.v.unit) - f.amount.v.si) < 1e-6 * Math.abs(f.amount.v.si) + 1e-9,
-      )
-    : undefined;
-  const over = other
-    ? readings.findLast((f) => f.over && Math.abs(toSi(other.value, f.over.v.unit) - f.over.v.si) < 1e-6)
-    : undefined;
+  const hit = other ? readings.findLast((f) => isFigure(other, f.amount.v)) : undefined;
+  const over = other ? readings.findLast((f) => f.over && isFigure(other, f.over.v)) : undefined;
   return hit?.amount.v.unit ?? over?.over?.v.unit ?? readings.at(-1)?.amount.v.unit ?? context.pressureUnit;
 };
 
@@ -102,11 +101,7 @@ const unitFor = (n: Amounting, other: Amounting | null, context: Context): Unit 
 const saidBefore = (n: Amounting, context: Context): boolean =>
   context.recent
     .flatMap((c) => c.facts)
-    .some(
-      (f) =>
-        f.is === 'reading' &&
-        [f.amount.v, f.from?.v, f.over?.v].some((a) => a && fromSi(a.si, a.unit).toFixed(3) === n.value.toFixed(3)),
-    );
+    .some((f) => f.is === 'reading' && [f.amount.v, f.from?.v, f.over?.v].some((a) => a && isFigure(n, a)));
 
 const itemsFor = (text: string, context: Context): Settled[] => settle(itemsOf(tokensOf(text), text), text, context);
 

@@ -6,7 +6,7 @@ import type { Sense } from './lexicon.ts';
 import { phraseAt, wordsFrom } from './phrase.ts';
 import type { Token } from './scan.ts';
 import type { Span } from './shapes.ts';
-import { longestStranger, strangers } from './words/strangers.ts';
+import { longestStranger, strangerLeads, strangers } from './words/strangers.ts';
 
 export type Item =
   | Amounting
@@ -25,6 +25,7 @@ const neverBefore = (text: string, from: number): boolean =>
 
 /** The longest thing at `i` that is none of ours. */
 const strangerAt = (tokens: readonly Token[], i: number): { low: string; next: number } | null => {
+  if (!strangerLeads.has(tokens[i]!.low)) return null;
   const words = wordsFrom(tokens, i, longestStranger);
   for (let n = words.length; n > 1; n -= 1) {
     const low = words

@@ -28,24 +28,27 @@ const legOf = (ends: readonly PlaceItem[]): Part => {
   return 'feed cable';
 };
 
+/** From one point to another, and nowhere else. */
+const betweenTwo = (c: Clause, ends: readonly PlaceItem[]): boolean =>
+  ends.length === 2 &&
+  c.places.length === 2 &&
+  // from battery to motor it is the whole way, and no leg
+  !['battery', 'motor'].every((part) => ends.some((e) => e.p.part === part)) &&
+  c.items.some((it) => /^(?:from|between|to)$/.test(phraseOf(it)));
+
 /** Reads such a clause; false when it is none. */
 export const readLegDrop = (w: Walk, c: Clause): boolean => {
+  const numbers = c.items.filter((it): it is Amounting => it.k === 'num');
+  const [n] = numbers;
+  if (numbers.length !== 1 || !n || (n.unit !== null && dimension(n) !== 'voltage') || !(n.value < most)) return false;
   const ends = c.places
     .map((i) => c.items[i] as PlaceItem)
     .filter((it) => voltParts.has(it.p.part ?? '') || it.p.part === 'pressure switch');
-  const back = groundSide(w, c);
-  // from battery to motor it is the whole way, and no leg
-  if (!back && ['battery', 'motor'].every((part) => ends.some((e) => e.p.part === part))) return false;
-  const numbers = c.items.filter((it): it is Amounting => it.k === 'num');
-  const [n] = numbers;
   const word = c.items.find(
     (it) => changeOf(it) === 'fall' || /^(?:drop|drops|lost|loss|losing|loses|voltage drop)$/.test(phraseOf(it)),
   );
-  if (numbers.length !== 1 || !n) return false;
-  if (!back && (ends.length !== 2 || c.places.length !== 2 || !word)) return false;
-  if (back && n.unit === null && !word) return false;
-  if ((n.unit !== null && dimension(n) !== 'voltage') || !(n.value < most)) return false;
-  if (!back && !c.items.some((it) => /^(?:from|between|to)$/.test(phraseOf(it)))) return false;
+  const back = (n.unit !== null || word !== undefined) && groundSide(w, c);
+  if (!back && !(word && betweenTwo(c, ends))) return false;
   const loc: Loc = { p: { part: back ? 'ground' : legOf(ends) }, from: 'assumed', spans: ends.map((e) => e.span) };
   push(
     w,

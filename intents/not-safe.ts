@@ -3,6 +3,7 @@
  * where the stands are kept. A gate must not open on a complaint. Pure.
  */
 import { locOf } from './loc.ts';
+import { pushNoVolts } from './no-volts.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
@@ -54,13 +55,7 @@ export const readNotSafe = (w: Walk, c: Clause, index: number): number | null =>
   if (item.v === 'air vented' && bag && /^no air/.test(item.phrase)) return tells(w, c, index, 'flat', locOf(w, bag));
   // "no power to the pump": it gets none, and nobody cut it
   if (item.v === 'pump power cut' && /^no power/.test(item.phrase)) {
-    const zero = { v: { si: 0, pm: 0.5, unit: 'V' as const, text: '0' }, from: 'assumed' as const, spans: [item.span] };
-    push(
-      w,
-      { is: 'reading', what: { v: 'voltage', from: 'assumed', spans: [item.span] }, amount: zero },
-      assumed({ part: 'motor' }),
-      item,
-    );
+    pushNoVolts(w, item, assumed({ part: 'motor' }));
     return index + 1;
   }
   // "isolated the leak to the left side", "pump isolated from the tank by the check": no current was

@@ -19,6 +19,11 @@ const isRating = (
   if (/^ ?(?:blade )?(?:fuse|breaker)\b/i.test(w.text.slice(n.span[1], n.span[1] + 16))) return true;
   if (after?.k === 'place' && ['fuse', 'breaker', 'relay'].includes(after.p.part ?? '')) return true;
   if (!n.whole) return false;
+  // "replaced the relay with new 40a"
+  const lately = w.facts.at(-1);
+  const fitted = lately?.is === 'work' && /(?:relay|fuse|breaker)$/.test(lately.where.v);
+  if (fitted && /^(?:new|a|with|a new|another)$/.test(phraseOf(before))) return true;
+  if (before?.k === 'place' && before.p.part === 'fuse') return true;
   if (hit?.item.p.part === 'fuse') return true;
   if (w.subject?.p.part !== 'fuse') return false;
   return (
@@ -131,17 +136,6 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     return index + 1;
   // "two wedges": so many of something nobody knows
   if (bare && after?.k === 'unknown' && /^[a-z]{3,}s$/.test(after.low)) return index + 1;
-  // "replaced the relay with new 40a": its size
-  const lately = w.facts.at(-1);
-  const fitted = lately?.is === 'work' && /(?:relay|fuse|breaker)$/.test(lately.where.v);
-  if (unit === 'A' && n.whole && fitted && /^(?:new|a|with|a new|another)$/.test(phraseOf(before))) {
-    use(w, n);
-    return index + 1;
-  }
-  if (unit === 'A' && n.whole && before?.k === 'place' && before.p.part === 'fuse') {
-    use(w, n);
-    return index + 1;
-  }
   if (unit === 'A' && isRating(w, n, before, after, hit)) {
     use(w, n, hit?.item.p.part === 'fuse' || w.subject?.p.part === 'fuse' ? hit?.item : undefined);
     return index + 1;

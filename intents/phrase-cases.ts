@@ -27,6 +27,15 @@ const terminalOf: Readonly<Record<string, 'switch output' | 'relay output'>> = {
 const lastPart = (raw: readonly Settled[]): string | undefined =>
   raw.findLast((r): r is PlaceItem => r.k === 'place' && r.p.part !== undefined)?.p.part;
 
+/** Parts named in the rest of a clause, of a few words at most. */
+const partsAhead = (items: readonly Item[], i: number): string[] => {
+  const rest = items.slice(i + 1, i + 7);
+  const until = rest.findIndex((o) => o.k === 'sep' || o.k === 'join');
+  return (until < 0 ? rest : rest.slice(0, until)).flatMap((o) =>
+    o.k === 'senses' ? o.senses.flatMap((s) => (s.k === 'place' && s.p.part ? [s.p.part] : [])) : [],
+  );
+};
+
 const hourless = (it: Item | undefined): boolean => it?.k === 'num' && it.clock === undefined;
 
 const signBefore = (raw: readonly Settled[]): string | undefined => {
@@ -232,17 +241,11 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
       },
     ];
   // "air out the unloader constantly", "air out of the left exhaust": where it escapes; only tank and bags are emptied
-  const rest = items.slice(i + 1, i + 7);
-  const until = rest.findIndex((o) => o.k === 'sep' || o.k === 'join');
-  const named = (until < 0 ? rest : rest.slice(0, until)).flatMap((o) =>
-    o.k === 'senses' ? o.senses.flatMap((s) => (s.k === 'place' && s.p.part ? [s.p.part] : [])) : [],
-  );
-  if (
-    /^air (?:is )?out(?: of)?$/.test(item.phrase) &&
-    named.length > 0 &&
-    !named.some((part) => /^(?:tank|bellows|coach)$/.test(part))
-  )
-    return [{ k: 'sign', v: 'leaks', ...base }];
+  if (/^air (?:is )?out(?: of)?$/.test(item.phrase)) {
+    const from = partsAhead(items, i);
+    if (from.length > 0 && !from.some((part) => /^(?:tank|bellows|coach)$/.test(part)))
+      return [{ k: 'sign', v: 'leaks', ...base }];
+  }
   // "the tank comes up and the pump shuts off": no figure, so it is what the pump does
   const pumps = raw.findLast((r) => r.k !== 'filler');
   if (

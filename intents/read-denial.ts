@@ -7,6 +7,7 @@ import type { Sign } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { ofTheOther } from './sign-place.ts';
 import { phraseOf, said, skippable, use, whereOf, type Clause, type Loc, type Walk } from './walk.ts';
+import { pushNoVolts } from './no-volts.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -43,17 +44,7 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
   ) {
     const at = c.places.find((i) => i > next) ?? c.places.find((i) => i < index);
     if (at === undefined) return;
-    const loc0v = locOf(w, c.items[at] as PlaceItem);
-    push(
-      w,
-      {
-        is: 'reading',
-        what: said('voltage', dead),
-        amount: { v: { si: 0, pm: 0.5, unit: 'V', text: '0' }, from: 'assumed', spans: [item.span] },
-      },
-      loc0v,
-      item,
-    );
+    pushNoVolts(w, item, locOf(w, c.items[at] as PlaceItem), said('voltage', dead));
     use(w, dead);
     return;
   }
@@ -66,13 +57,7 @@ export const readNone = (w: Walk, c: Clause, index: number): void => {
     w.lastSign === null &&
     !c.items.some((it) => it.k === 'num' || it.k === 'sign')
   ) {
-    const zero = { v: { si: 0, pm: 0.5, unit: 'V' as const, text: '0' }, from: 'assumed' as const, spans: [item.span] };
-    push(
-      w,
-      { is: 'reading', what: { v: 'voltage', from: 'assumed', spans: [item.span] }, amount: zero },
-      locOf(w, dead),
-      item,
-    );
+    pushNoVolts(w, item, locOf(w, dead));
     return;
   }
   // "the right one not": what was seen on the other side, denied here

@@ -70,8 +70,6 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     durationAfter(c, at) ??
     (phraseOf(c.items[index - 1]) === 'to' ? durationBefore(w, c, index) : null) ??
     (changing === 'fall' && ahead.unit !== null ? w.spell : null);
-  // "goes down overnight 1/2 in"
-  const often = c.often?.v ?? (/\bovernight$/.test(phraseOf(item)) ? ('standing' as const) : null);
   // "loses 2 psi every 10": ten of what was not said
   const per = over === null ? c.items[at + 2] : undefined;
   if (
@@ -128,12 +126,12 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   if (d === 'pressure' && loc && ['gauge', 'coach', 'pump'].includes(loc.p.part ?? ''))
     loc = { ...loc, p: { part: 'tank' } };
   // "nsr down 18 mm overnight, osr down 3": it, too
-  const alike = w.lastReading?.what.v === 'height fall' && d === 'length' && !over && !often ? w.lastReading : null;
+  const alike = w.lastReading?.what.v === 'height fall' && d === 'length' && !over && !c.often ? w.lastReading : null;
   const off =
     d === 'length' &&
     !alike &&
     !over &&
-    !often &&
+    !c.often &&
     /^(?:down|low|lower|is down|down by|up|lower by|up by)$/.test(item.k === 'measure' ? '' : phraseOf(item));
   const what: Measure = off
     ? 'height off'
@@ -151,7 +149,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
       amount: said(amountOf({ ...ahead, value: sign * ahead.value }, u, true), ahead),
       ...(over ? { over: said(amountOf(over, over.unit!), over) } : {}),
       ...(alike?.over ? { over: alike.over } : {}),
-      ...(often ? { often } : alike?.often ? { often: alike.often } : {}),
+      ...(c.often ? { often: c.often.v } : alike?.often ? { often: alike.often } : {}),
     },
     loc,
     item,

@@ -46,6 +46,9 @@ export const blankContext = (note: string, more: Partial<Context> = {}): Context
 
 const empty = (): Reading => ({ facts: [], amends: [], asks: [], hazards: [], ambiguous: [], unread: [] });
 
+const tellsNothing = ({ facts, asks, amends, hazards, ambiguous }: Reading): boolean =>
+  [facts, asks, amends, hazards, ambiguous].every((list) => list.length === 0);
+
 /** Spans of the words left over, neighbours joined. */
 const unreadSpans = (text: string, unread: readonly Settled[]): Span[] => {
   const spans = unread.map((i) => i.span).toSorted((a, b) => a[0] - b[0]);
@@ -242,7 +245,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   out.unread = unreadSpans(text, left);
   // never drop what was not understood
   if (
-    out.facts.length + out.asks.length + out.amends.length + out.hazards.length + out.ambiguous.length === 0 &&
+    tellsNothing(out) &&
     out.unread.length === 0 &&
     items.some((i) => /^(?:sign|work|place|cond|num|often|change)$/.test(i.k))
   )
@@ -255,11 +258,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   )
     out.facts = [];
   if (
-    out.facts.length === 0 &&
-    out.asks.length === 0 &&
-    out.amends.length === 0 &&
-    out.hazards.length === 0 &&
-    out.ambiguous.length === 0 &&
+    tellsNothing(out) &&
     isChatter(low) &&
     !items.some((i) => i.k === 'change' && /^(?:lost|lose|loses|losing|dropped|drops|fell)$/.test(i.phrase)) &&
     // "right valve vents a second": a side, and no "right then"

@@ -1,5 +1,6 @@
 /** What a word for a sign means at a part. */
 import type { Sign } from './shapes.ts';
+import { offable } from './taken-off.ts';
 
 export const pumpParts = [
   'pump',
@@ -74,19 +75,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   )
     return 'exhausts';
   if (
-    [
-      'link',
-      'line',
-      'bellows line',
-      'discharge line',
-      'gauge line',
-      'valve to panel line',
-      'arm',
-      'supply line',
-      'fitting',
-      'ground',
-      'feed cable',
-    ].includes(part ?? '') &&
+    offable.has(part ?? '') &&
     /^(?:come off|came off|fallen off|fell off|is off|off|popped off|dropped off)$/.test(phrase)
   )
     return 'disconnected';

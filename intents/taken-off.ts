@@ -1,7 +1,8 @@
 /** "off" after a part: a cover or filter was taken off, a line or link came off. */
 import type { Settled } from './settled.ts';
 
-const offable: ReadonlySet<string> = new Set([
+/** What comes off whole: off, it is disconnected. */
+export const offable: ReadonlySet<string> = new Set([
   'line',
   'bellows line',
   'supply line',

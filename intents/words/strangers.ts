@@ -14,3 +14,5 @@ export const strangers: ReadonlySet<string> = new Set(
 );
 /** The most words of one. */
 export const longestStranger = 4;
+/** The words that one begins with. */
+export const strangerLeads: ReadonlySet<string> = new Set([...strangers].map((one) => one.split(' ')[0]!));

@@ -125,8 +125,11 @@ let mixture = new Float64Array(128);
  * table of them all is made, since ten checks are weighed at each note and most are not asked for.
  */
 export const jointBits = (prior: ArrayLike<number>, used: readonly Forecast[], size: number): number => {
-  if (joint.length < size)
-    [joint, wider, mixture] = [0, 0, 0].map(() => new Float64Array(size)) as [typeof joint, typeof joint, typeof joint];
+  if (joint.length < size) {
+    joint = new Float64Array(size);
+    wider = new Float64Array(size);
+    mixture = new Float64Array(size);
+  }
   mixture.fill(0, 0, size);
   for (let h = 0; h < prior.length; h++) {
     joint[0] = prior[h]!;
