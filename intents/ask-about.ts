@@ -32,10 +32,17 @@ export const settledBare = (w: Walk, item: PlaceItem): boolean => {
         (i) =>
           i.k === 'place' &&
           i.p.side === across &&
-          /^[lr]\b|^(?:bags?|tyres?|tires?|valves?|links?) [lr]$/.test(i.phrase),
+          (/^[lr]\b|^(?:bags?|tyres?|tires?|valves?|links?) [lr]$/.test(i.phrase) ||
+            i.spans.some((s) => /^[lr]$/i.test(w.text.slice(...s)))),
       )
     );
-  if (item.bare === 'rh') return w.all.some((i) => i.k === 'place' && /^(?:lh|lhs|l\/h|left)/.test(i.phrase));
+  // "rh link up two turns, rh now 13 1/4": written so of a part, it is the side
+  if (item.bare === 'rh')
+    return w.all.some(
+      (i) =>
+        i.k === 'place' &&
+        (/^(?:lh|lhs|l\/h|left)/.test(i.phrase) || (i.p.part !== undefined && /^rh\b/.test(i.phrase))),
+    );
   if (item.bare === 'ps') return w.all.some((i) => i.k === 'place' && /^(?:ds|driver)/.test(i.phrase));
   return false;
 };

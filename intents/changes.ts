@@ -28,6 +28,18 @@ export const durationAfter = (c: Clause, i: number): Amounting | null => {
   return after === 'later' || after === 'ago' ? null : n;
 };
 
+/** "drops half an inch every hour": one of it. */
+export const perOne = (c: Clause, i: number): Amounting | null => {
+  const unit = c.items[i + 2];
+  if (
+    !/^(?:every|each|per)$/.test(phraseOf(c.items[i + 1])) ||
+    unit?.k !== 'unit' ||
+    dimensionOf(unit.v) !== 'duration'
+  )
+    return null;
+  return { k: 'num', value: 1, step: 0, whole: true, signed: false, text: unit.phrase, span: unit.span, unit: unit.v };
+};
+
 export const durationBefore = (w: Walk, c: Clause, i: number): Amounting | null => {
   const n = c.items.slice(0, i).findLast((it): it is Amounting => it.k === 'num');
   return isDuration(n) && !w.used.has(n) ? n : null;

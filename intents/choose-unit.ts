@@ -72,6 +72,19 @@ export const chooseUnit = (
   if (measure === 'height' && place?.part === 'bellows' && tapeLike(n)) return { measure, unit: 'in', from: 'assumed' };
   if (measure === 'height' && place?.part && pressureParts.has(place.part))
     return { measure: 'pressure', unit: pressureUnit(ctx, n, w.lastUnit), from: 'assumed' };
+  // "33 cm left and 34.5 right": off the same tape
+  if (
+    (measure === null || measure === 'height') &&
+    inNote &&
+    w.lastMeasure === 'height' &&
+    (w.lastUnit === 'mm' || w.lastUnit === 'cm') &&
+    !tapeLike(n) &&
+    place &&
+    coachSides(place)
+  ) {
+    const like = toSi(n.value, w.lastUnit) / w.lastReading!.amount.v.si;
+    if (like > 0.6 && like < 1.6) return { measure: 'height', unit: w.lastUnit, from: 'carried' };
+  }
   const own = measureUnit(measure, ctx, n, w.lastUnit);
   if (
     own &&

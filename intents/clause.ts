@@ -9,7 +9,7 @@ import { hearVoice, shareOften } from './clause-voice.ts';
 import { clausesOf, soapedToo } from './clauses.ts';
 import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
-import { readDoubt, readNone } from './read-denial.ts';
+import { readDoubt, readNone, readPlay } from './read-denial.ts';
 import { fits } from './fits.ts';
 import { lendUnit } from './lend-unit.ts';
 import { find, nextReal } from './near.ts';
@@ -148,6 +148,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
   }
   w.hunch = hedges.length > 0;
   readDoubt(w, c);
+  readPlay(w, c);
   const lasted = c.items.find(
     (it): it is Amounting =>
       it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration' && !w.used.has(it),

@@ -130,6 +130,36 @@ export const noSign: readonly Case[] = [
     unread: true,
   },
   {
+    // leans like an old man: how, and nothing that has aged
+    fits: (s) =>
+      s.item.v === 'aged' &&
+      /^ (?:man|men|lady|woman|guy|girl|boy|timer|dog|mule|horse|barge|boat)\b/i.test(after(s, 8)),
+  },
+  {
+    // dont start the engine pls: an order
+    fits: (s) =>
+      /^(?:dont|do not|never) (?:start|run)$/.test(s.item.phrase) &&
+      /^ (?:the |that |this |her |him )?(?:engine|motor|coach|bus|her|up)\b/i.test(after(s, 14)),
+    unread: true,
+  },
+  {
+    // we stayed at 7200 feet: people did
+    fits: (s) =>
+      s.item.v === 'holds' && /\b(?:we|i|they|he|she|folks) (?:had |just |all )?$/i.test(before(s).slice(-12)),
+    unread: true,
+  },
+  {
+    // mine reads lower: one gauge against another
+    fits: (s) =>
+      (s.item.v === 'low' || s.item.v === 'high') &&
+      /\b(?:mine|his|hers|theirs|yours) (?:reads|shows|is|says) (?:a bit |slightly |a little )?$/i.test(before(s)),
+    unread: true,
+  },
+  {
+    // ran 20 min straight: without a stop
+    fits: (s) => s.item.phrase === 'straight' && s.c.items[s.index - 1]?.k === 'num',
+  },
+  {
     // thrust is off to the left 0.2: by how much it is
     fits: (s) =>
       /^(?:is )?off$/.test(s.item.phrase) && s.c.measure !== null && /^(?:thrust|toe|camber)$/.test(s.c.measure.v),

@@ -1,4 +1,5 @@
 /** Numbers that are no reading of a gauge or a tape: which bay, how often, the size of a fuse; and what they say instead. */
+import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { voltParts } from './dims.ts';
 import { readRate } from './read-rate.ts';
@@ -40,7 +41,40 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   const after = items[index + 1];
   const bare = unit === null && n.whole;
   // "bay 3", "job 4410", "unit 214": which, not how much
-  if (bare && before?.k === 'unknown' && /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet)$/.test(before.low))
+  if (
+    bare &&
+    before?.k === 'unknown' &&
+    /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet|tech|mechanic|crew|shift|bus|route|fitter)$/.test(
+      before.low,
+    )
+  )
+    return index + 1;
+  // "the two gauges differ by 8 psi": how far apart, and no pressure
+  if (
+    (unit === null || dimensionOf(unit) === 'pressure') &&
+    w.all.some(
+      (it) => (it.k === 'place' && it.p.part === 'gauge') || (it.k === 'sign' && it.v === 'gauges disagree'),
+    ) &&
+    /\b(?:differ|differs|disagree|off|out|apart|different|difference) (?:by|of) (?:about |only )?$/i.test(
+      w.text.slice(0, n.span[0]).slice(-26),
+    )
+  )
+    return index + 1;
+  // "drops 0.2 bar in 10 min, was 1.4": what it fell by before, of no gauge
+  if (
+    unit === null &&
+    /^(?:pressure|height) fall$/.test(w.lastReading?.what.v ?? '') &&
+    index <= 1 &&
+    /\b(?:was|from|used to be|before it was) (?:about )?$/i.test(w.text.slice(0, n.span[0]).slice(-20))
+  )
+    return index + 1;
+  // "part 88-1140", "pn 4471", "sn 0042": what it is called by
+  if (
+    unit === null &&
+    /\b(?:parts?|p\/?n|s\/?n|serial|stock|batch|lot)(?: no\.?| number)?[ :#]*$/i.test(
+      w.text.slice(0, n.span[0]).slice(-18),
+    )
+  )
     return index + 1;
   // "coach 14212 odo 188,340", "coach 4 in bay 2"
   const named = /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before));
@@ -57,7 +91,7 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     !/^(?:tank|bellows|gauge|tyre)$/.test(after.p.part)
   )
     return index + 1;
-  if (phraseOf(before) === 'unit' && n.whole && (bare || n.value >= 100)) return index + 1;
+  if (/\bunit $/i.test(w.text.slice(0, n.span[0]).slice(-6)) && n.whole && (bare || n.value >= 100)) return index + 1;
   // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
   if (
     (unit === 'in' || unit === 'mm' || unit === 'cm') &&

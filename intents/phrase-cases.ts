@@ -153,9 +153,9 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "now pump start at 90": at what pressure
   if (/pump start(?: now)?$/.test(item.phrase) && phraseAt(items, i + 1) === 'at' && items[i + 2]?.k === 'num')
     return [{ k: 'measure', v: 'cut-in', ...base }];
-  // "it pulls to the left"
+  // "it pulls to the left", "pulling to the right": the coach does
   if (
-    item.phrase === 'pull' &&
+    /^pull(?:ing|s)?$/.test(item.phrase) &&
     phraseAt(items, i + 1) === 'to' &&
     /^(?:the |left|right)/.test(`${phraseAt(items, i + 2)} `)
   )
@@ -268,11 +268,18 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
   // "pump just cut out 118", "pump just shut off at 117": where it did
   const point = phraseAt(items, i + 1) === 'at' ? items[i + 2] : items[i + 1];
   if (
-    /\b(?:cut (?:out|off)|shut off|kicked off)$/.test(item.phrase) &&
+    /\b(?:cut (?:out|off)|shut off|kicked off|kicked out)$/.test(item.phrase) &&
     item.senses.some((s) => s.k === 'cond') &&
     hourless(point)
   )
     return [{ k: 'measure', v: 'cut-out', ...base }];
+  // "comp kicked in at 84": where it did
+  if (
+    /\b(?:kicked|came|cut|switched|turned) (?:in|on)$/.test(item.phrase) &&
+    item.senses.some((s) => s.k === 'cond') &&
+    hourless(point)
+  )
+    return [{ k: 'measure', v: 'cut-in', ...base }];
   // "aired up to 110": built, by somebody
   if (item.phrase === 'aired up' && phraseAt(items, i + 1) === 'to' && hourless(items[i + 2]))
     return [{ k: 'work', v: 'pumped up', ...base }];

@@ -1,7 +1,7 @@
 /** A change with its amount: "drops 6 psi in 10 min". */
 import { dimensionOf, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import { changeOf, durationAfter, durationBefore, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
+import { changeOf, durationAfter, durationBefore, perOne, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
 import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './dims.ts';
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
 import type { PlaceItem } from './settled.ts';
@@ -68,6 +68,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   takeRange(w, c, changing, ahead, at);
   const over =
     durationAfter(c, at) ??
+    perOne(c, at) ??
     (phraseOf(c.items[index - 1]) === 'to' ? durationBefore(w, c, index) : null) ??
     (changing === 'fall' && ahead.unit !== null ? w.spell : null);
   // "loses 2 psi every 10": ten of what was not said
@@ -95,7 +96,11 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   let u: Unit | null = ahead.unit === 'lb' ? 'psi' : ahead.unit;
   if (!u) {
     const tape = lengthy(ahead, w.context) && ahead.step < 1;
-    if (near && !corner && near.part && pressureParts.has(near.part)) u = pressureUnit(w.context, ahead, w.lastUnit);
+    // a gauge is not read in sixteenths
+    const eighths = /[\/\u2150-\u215e]/.test(ahead.text) && ahead.step <= 1 / 8;
+    if (eighths) u = 'in';
+    else if (near && !corner && near.part && pressureParts.has(near.part))
+      u = pressureUnit(w.context, ahead, w.lastUnit);
     else if (corner) u = tape || lengthy(ahead, w.context) ? heightUnit(ahead, w.context) : null;
     else if (w.lastUnit && w.lastReading && ['pressure', 'length'].includes(dimensionOf(w.lastUnit))) u = w.lastUnit;
     else if (w.subject?.p.part && pressureParts.has(w.subject.p.part)) u = pressureUnit(w.context, ahead, w.lastUnit);
@@ -156,6 +161,8 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   );
   share(w, fact);
   use(w, ahead, over);
+  // one of a unit: its word is read
+  if (over && !c.items.includes(over)) use(w, c.items[at + 2]);
   if (loc) w.subject = loc;
   return over ? Math.max(at, c.items.indexOf(over)) + 1 : at + 1;
 };

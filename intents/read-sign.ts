@@ -7,7 +7,7 @@ import type { PlaceItem } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { fleeting, holdTest, noSignAt, type SignAt, type SignItem } from './no-sign.ts';
 import { pumpParts, atPart, straightParts } from './sign-meaning.ts';
-import { ofCorner, unknownThing, unknownLead, placeOfSign } from './sign-place.ts';
+import { ofCorner, unknownThing, unknownLead, unknownIn, placeOfSign } from './sign-place.ts';
 import { assumed, carried, phraseOf, said, use, whereOf, wordOf, type Clause, type Draft, type Walk } from './walk.ts';
 import { sideable } from './sideable.ts';
 import { tidy } from './merge-places.ts';
@@ -256,7 +256,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   )
     return index + 1;
   if (loc && !loc.p.part && !ofCorner.has(name) && !pumpSigns.has(name) && unknownThing(c, index)) return index + 1;
-  if (loc && loc.from !== 'said' && !pumpSigns.has(name) && unknownLead(c, index)) return index + 1;
+  if (loc?.from !== 'said' && !pumpSigns.has(name) && unknownLead(c, index)) return index + 1;
+  if (loc === null && unknownIn(c, index)) return index + 1;
   const prior = w.facts.at(-1);
   if (
     name === 'worn' &&

@@ -199,7 +199,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   }
   // "new one on order": not here yet
   if (
-    /^[^,.;]{0,24}\b(?:on order|order\b|ordered|is coming|coming (?:tomorrow|monday|next)|to come)\b/i.test(
+    /^[^,.;]{0,24}\b(?:on order|order\b|ordered|arriving|arrives|is coming|coming (?:tomorrow|monday|next)|to come)\b/i.test(
       w.text.slice(item.span[1], item.span[1] + 50),
     )
   ) {
@@ -307,7 +307,10 @@ export const readShared = (w: Walk, c: Clause): boolean => {
     w.group = [];
   }
   w.group = [...(w.group.length > 0 ? w.group : w.subject ? [w.subject] : []), full];
-  push(w, { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as typeof last, full, item);
+  const shared = { ...last, where: whereOf(full), what: { ...last.what, from: 'carried' } } as typeof last;
+  // "replaced the cartridge, pressure switch next": not yet
+  if (shared.is === 'work' && c.items.some((it) => phraseOf(it) === 'next')) shared.done = false;
+  push(w, shared, full, item);
   w.subject = full;
   return true;
 };

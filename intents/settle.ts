@@ -105,8 +105,9 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
     const sense = pick(items, i, item.senses);
     if (sense.k !== 'place') return void raw.push({ ...sense, ...base });
     let p = sense.p;
-    // an arm with pins and bushings is no valve's
-    if (p.part === 'arm' && pinned.test(text)) p = { ...p, part: 'control arm' };
+    // an arm with pins and bushings is no valve's, unless called so
+    if (p.part === 'arm' && pinned.test(text) && !/valve|height|level|lever|sensing/.test(item.phrase))
+      p = { ...p, part: 'control arm' };
     // "new tank gauge, it agrees": the gauge, where no pressure is read off it
     if (/^tank ga?u?ge$/.test(item.phrase) && p.part === 'tank' && (!readsNext(items, i) || only(items[i + 1], 'sign')))
       p = { part: 'gauge' };

@@ -38,7 +38,7 @@ export const slashedCorner = (items: readonly Item[], i: number, typed: string):
     next?.k === 'num' ||
     (next?.k === 'senses' && next.senses.some((s) => s.k === 'sign')) ||
     (next?.k === 'senses' && next.senses.some((s) => s.k === 'place') && (items[i + 2]?.k === 'num' || has('l/r')));
-  if (typed === 'r/r') return told ? { side: 'right', end: 'rear' } : null;
+  if (typed === 'r/r') return told || has('l/r') ? { side: 'right', end: 'rear' } : null;
   return has('r/r') || has('l/f') || has('r/f') ? { side: 'left', end: 'rear' } : null;
 };
 

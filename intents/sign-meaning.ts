@@ -69,6 +69,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (name === 'level' && phrase === 'straight' && straightParts.has(part ?? '')) return 'ok';
   if (['brushes', 'bushing', 'shock bushing', 'pin', 'wheel bearing'].includes(part ?? '') && name === 'not working')
     return 'worn';
+  if (part === 'link' && /^(?:gone|shot|had it)$/.test(phrase)) return 'worn';
   if (
     blowers.includes(part ?? '') &&
     /^(?:blow|blowing|blows|blown|popping|pops|popped|popped off|lifting|lifts|venting)$/.test(phrase)

@@ -74,6 +74,17 @@ export const unknownLead = (c: Clause, index: number): boolean => {
   return at >= 1 && at === index - 2 && noun(c.items[at]) && /^(?:the|a|an|that|my)$/.test(phraseOf(c.items[at - 1]));
 };
 
+/** "found ice in the purge valve": where it is was said, and is not known. */
+export const unknownIn = (c: Clause, index: number): boolean => {
+  const [prep, article, thing] = c.items.slice(index + 1, index + 4);
+  return (
+    /^(?:in|on|inside|at)$/.test(phraseOf(prep)) &&
+    article?.k === 'filler' &&
+    /^(?:the|a|an|its|my)$/.test(article.phrase) &&
+    noun(thing)
+  );
+};
+
 export const placeOfSign = (w: Walk, c: Clause, index: number, name: Sign): Loc | null => {
   // "bag chafed on the shock bolt": what it rubs on is not what is chafed
   if (name === 'chafed') {

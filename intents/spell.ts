@@ -93,7 +93,8 @@ for (const word of [...singleWords, ...plainEnglish]) {
 
 /** "brkr", "drvr": the one word that has these consonants in this order and no others, or null. */
 export const shorthand = (word: string): string | null => {
-  if (!/^[a-z][b-df-hj-np-tv-z]{2,}$/.test(word) || knownWord(word) || plainEnglish.has(word)) return null;
+  if (!/^[a-z][b-df-hj-np-tv-z]{2,}$/.test(word) || /(.)\1\1/.test(word) || knownWord(word) || plainEnglish.has(word))
+    return null;
   const list = skeletons.get(word) ?? [];
   const first = list[0];
   return first !== undefined && list.every((other) => other === first || sameSense(first, other)) ? first : null;
@@ -102,23 +103,33 @@ export const shorthand = (word: string): string | null => {
 const endings: readonly (readonly [RegExp, readonly string[]])[] = [
   [/ies$/, ['y']],
   [/es$/, ['', 'e', 'ing', 'ed']],
-  [/s$/, ['', 'ing', 'ed']],
+  [/(?<!s)s$/, ['', 'ing', 'ed']],
   [/(.)\1ing$/, ['$1', '$1ed', '$1s', '$1$1ed']],
   [/ing$/, ['', 'e', 's', 'es', 'ed']],
   [/(.)\1ed$/, ['$1', '$1ing', '$1s', '$1$1ing']],
   [/ed$/, ['', 'e', 'ing', 's']],
   [/$/, ['s', 'ing', 'ed', 'd']],
 ];
+const fullForms = endings.slice(0, -1);
 
-/** A known word that `word` is another form of ("kinks", "chafes", "fouling"), or null. */
+/**
+ * A known word that `word` is another form of ("kinks", "chafes", "fouling"), or null. A word that stands only within
+ * phrases ("foams up") may be another form of one that stands alone ("foam"), but is no such form's stem.
+ */
 export const inflected = (word: string): string | null => {
-  if (word.length < 4 || word.length > 24 || !/^[a-z]+$/.test(word) || knownWord(word) || plainEnglish.has(word))
+  if (word.length < 4 || word.length > 24 || !/^[a-z]+$/.test(word) || lexicon.has(word) || plainEnglish.has(word))
     return null;
-  for (const [ending, others] of endings) {
+  const within = knownWord(word);
+  for (const [ending, others] of within ? fullForms : endings) {
     if (!ending.test(word)) continue;
     for (const other of others) {
       const form = word.replace(ending, other);
-      if (form.length >= 3 && form !== word && lexicon.get(form)?.some((s) => formed.has(s.k))) return form;
+      if (
+        form.length >= 3 &&
+        form !== word &&
+        lexicon.get(form)?.some((s) => (within ? s.k === 'sign' : formed.has(s.k)))
+      )
+        return form;
     }
   }
   return null;

@@ -26,7 +26,8 @@ export const splitTails = (sentences: Sentence[]): Sentence[] =>
     if (/^[a-z][a-z -]{2,24}, ?what (?:is |does |s )?(?:it|this|that)\b/.test(low)) return [s];
     const m = tail.exec(low);
     let cut = m && m.index > 0 && m[1] ? low.lastIndexOf(m[1]) : -1;
-    const bare = /, (?:(?:is )?(?:that|this|it) )?(?:normal|ok|okay|too much|bad|fine|right)\?$/.exec(low);
+    const bare =
+      /, (?:(?:is )?(?:that|this|it) |is |are )?(?:normal|good|enough|ok|okay|too much|bad|fine|right)\?$/.exec(low);
     if (cut <= 0 && bare) cut = bare.index + 2;
     // "want to swap the bag, how do i get the air out": asked, though nobody typed the mark
     const late =
