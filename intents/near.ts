@@ -11,6 +11,7 @@ import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts
 /** What one thing has, wherever it sits. */
 const apart: ReadonlySet<string> = new Set([
   'torn',
+  'corroded',
   'off line',
   'broken',
   'bent',
@@ -50,6 +51,8 @@ const compared = (c: Clause, index: number): boolean => {
   for (let j = index - 1; j >= 0 && index - j <= 3; j -= 1) {
     const phrase = phraseOf(c.items[j]);
     if (phrase === 'than') return true;
+    // "the check valve before the dryer leaks": where it sits
+    if (beside.test(phrase) && c.items[j - 1]?.k === 'place') return true;
     if (!skippable(c.items[j])) return false;
   }
   return false;
@@ -58,7 +61,7 @@ const compared = (c: Clause, index: number): boolean => {
 /** What follows these is another circumstance, not this thing's place. */
 const stops = /^(?:when|while|before|because|once|if|after|since)$/;
 /** Beside these another thing stands, and is not meant. */
-const beside = /^(?:behind|under|beneath|below|above|beside|near|next to|past|around)$/;
+const beside = /^(?:behind|before|ahead of|upstream of|under|beneath|below|above|beside|near|next to|past|around)$/;
 
 const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep: boolean } | null => {
   let j = i + 1;

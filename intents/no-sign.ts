@@ -111,7 +111,7 @@ export const noSign: readonly Case[] = [
     // air comes out of a small hole: a port, and no puncture
     fits: (s) =>
       /^holes?$/.test(s.item.phrase) &&
-      /\b(?:from|out of|at|in) (?:an? |the )?(?:small |little |tiny )?$/i.test(before(s)),
+      /\b(?:from|out of|at|in|over|on) (?:an? |the )?(?:small |little |tiny )?$/i.test(before(s)),
   },
   {
     // was fine until we had new bags put in: of another time
@@ -167,7 +167,7 @@ export const noSign: readonly Case[] = [
   {
     // blows the fuse when she starts: when, and no sign of its own
     fits: (s) =>
-      s.item.v === 'starts' &&
+      (s.item.v === 'starts' || s.item.v === 'stops') &&
       /\b(?:when|whenever|as|once|every time|each time|before|after|until|till|while|if|just as|soon as)(?: ever)? (?:it|she|he|they|the (?:pump|comp\w*|motor)|(?:pump|comp\w*|motor)) $/i.test(
         before(s),
       ),

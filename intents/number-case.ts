@@ -68,6 +68,18 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     /\b(?:was|from|used to be|before it was) (?:about )?$/i.test(w.text.slice(0, n.span[0]).slice(-20))
   )
     return index + 1;
+  // "matches within 1": how nearly
+  if (
+    /\bwithin (?:about |a )?$/i.test(w.text.slice(0, n.span[0]).slice(-14)) &&
+    w.all.some((it) => it.k === 'place' && it.p.part === 'gauge')
+  )
+    return index + 1;
+  // "blocked at 4 points", "2 fingers lower": how many of what nobody measures by
+  if (
+    bare &&
+    /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(w.text.slice(n.span[1], n.span[1] + 9))
+  )
+    return index + 1;
   // "part 88-1140", "pn 4471", "sn 0042": what it is called by
   if (
     unit === null &&

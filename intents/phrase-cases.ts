@@ -131,6 +131,23 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "rr 14 1/4, sheet 13 3/4": what it should be
   if (/^(?:sheet|book|manual|plate)$/.test(item.phrase) && (items[i + 1]?.k === 'num' || text[item.span[1]] === ':'))
     return [{ k: 'spec', ...base }];
+  // "in the wet tank": which, not in what weather
+  if (item.phrase === 'in the wet' && /^ tank\b/i.test(text.slice(item.span[1], item.span[1] + 6)))
+    return [{ k: 'prep', ...base, phrase: 'in' }];
+  // "dash buzzer comes on at 60, goes off at 66": no pump
+  if (
+    item.senses.some((s) => s.k === 'measure' && (s.v === 'cut-in' || s.v === 'cut-out')) &&
+    /\b(?:buzzer|alarm|warning light|warning lamp|telltale|air light)\b/i.test(text.slice(0, item.span[0])) &&
+    !/\b(?:pump|comp\w*|switch)\b/i.test(text.slice(0, item.span[0]))
+  )
+    return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "removed the bag, plate rusted through": the one it sits on
+  if (
+    item.phrase === 'plate' &&
+    /\b(?:bags?|bellows|air ?springs?)\b/i.test(text.slice(0, item.span[0])) &&
+    only(items[i + 1], 'sign')
+  )
+    return [{ k: 'place', p: { part: 'bead plate' }, spans: [item.span], ...base }];
   // "front leaf spring cracked": no air spring
   if (
     /^springs?$/.test(item.phrase) &&

@@ -12,6 +12,7 @@ import { assumed, carried, phraseOf, said, use, whereOf, wordOf, type Clause, ty
 import { sideable } from './sideable.ts';
 import { tidy } from './merge-places.ts';
 import { takePlace } from './place.ts';
+import { coachSides } from './dims.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
@@ -184,9 +185,22 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   const pumpTold =
     w.subject?.p.part === 'pump' || c.places.some((i) => pumpParts.includes((items[i] as PlaceItem).p.part ?? ''));
   if (
-    /^(?:does nothing|doesnt do anything|no response|no sound|no noise|no life|no go)$/.test(item.phrase) &&
+    /^(?:does nothing|doesnt do anything|no response|no sound|no noise|no life|no go|nothing happens)$/.test(
+      item.phrase,
+    ) &&
     !pumpTold
   ) {
+    // "panel in raise, nothing happens at rr": it does not come up
+    const worked = w.facts.findLast((f) => f.is === 'condition');
+    const asked = worked?.is === 'condition' && /^panel (?:fill|empty)$/.exec(worked.what.v)?.[0];
+    const side = c.places.find((i) => coachSides((items[i] as PlaceItem).p));
+    if (asked && side !== undefined) {
+      const at = locOf(w, items[side] as PlaceItem);
+      const name = asked === 'panel fill' ? 'does not fill' : 'does not empty';
+      push(w, { is: 'sign', what: said(name, item), there: true }, at, item);
+      w.subject = at;
+      return Math.max(index, side) + 1;
+    }
     if (item.phrase === 'no noise' && w.lastWork === 'road tested')
       push(w, { is: 'sign', what: said('noisy', item), there: false }, assumed({ part: 'coach' }), item);
     return index + 1;

@@ -45,6 +45,16 @@ const takesAfter = (w: Walk, c: Clause, index: number): Loc | null => {
     near?.after === true &&
     c.items.slice(index + 1, near.index).some((it) => /^(?:off|from|with|using|by)$/.test(phraseOf(it))) &&
     ['pumped up', 'inflated', 'cleaned', 'tapped'].includes((c.items[index] as WorkItem).v);
+  // "zip tied it to the frame": what it was tied to
+  const tiedTo =
+    near?.after === true &&
+    /\b(?:tied|clipped|strapped|secured|clamped|fixed) (?:it|them) to (?:the )?$/i.test(
+      w.text.slice(0, near.item.span[0]).slice(-26),
+    );
+  if (tiedTo) {
+    c.taken.add(near.index);
+    return null;
+  }
   if (near?.after && !source) return find(w, c, index, true);
   const before = c.places.filter((i) => i < index && !c.taken.has(i)).at(-1);
   if (before !== undefined) return locOf(w, c.items[before] as PlaceItem);
@@ -123,6 +133,15 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   }
   // "protection valve opens at 65": what it does, nobody's work
   if (/^opens$/i.test(w.text.slice(...item.span)) && items[index - 1]?.k === 'place') {
+    use(w, item);
+    return index + 1;
+  }
+  // "took both rods loose to test": what for
+  if (
+    lookOnly.test(item.phrase) &&
+    /\b(?:off|loose|out|apart|down|up|it|them|back) to $/i.test(w.text.slice(0, item.span[0]).slice(-12)) &&
+    items[nextReal(c, index)] === undefined
+  ) {
     use(w, item);
     return index + 1;
   }

@@ -69,6 +69,8 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
   if (name === 'level' && phrase === 'straight' && straightParts.has(part ?? '')) return 'ok';
   if (['brushes', 'bushing', 'shock bushing', 'pin', 'wheel bearing'].includes(part ?? '') && name === 'not working')
     return 'worn';
+  // "bump stop gone": it is not there any more
+  if (phrase === 'gone' && /^(?:bump stop|bolt|valve cover|shim|bracket|pin)$/.test(part ?? '')) return 'missing';
   if (part === 'link' && /^(?:gone|shot|had it)$/.test(phrase)) return 'worn';
   if (
     blowers.includes(part ?? '') &&

@@ -17,7 +17,7 @@ const isPlace = (items: readonly Item[], i: number): boolean => {
 };
 
 const workOf = (items: readonly Item[], i: number): { work: Work; to: number } | null => {
-  const verb = phraseAt(items, i);
+  const verb = phraseAt(items, i).replace(/ (?:the|my|that)$/, '');
   if (!Object.hasOwn(splitVerbs, verb)) return null;
   let placed = false;
   for (let j = i + 1; j < Math.min(items.length, i + reach); j += 1) {

@@ -16,6 +16,15 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
     'work out',
     /^(?:so |and )?who (?:last |has |had )?(?:replaced|changed|fitted|swapped|renewed|adjusted|set|cleaned|drained|repaired|worked on|put) (?<topic>.+)/,
   ],
+  [
+    'next',
+    /^(?:so |and |ok )?(?:are we (?:all )?(?:done|good|finished|through)|is that (?:it|all|everything)|anything else(?: to (?:check|do))?)$/,
+  ],
+  [
+    'how long',
+    /^(?:so |and )?how (?:many (?:more )?(?:checks|steps|tests)|much longer)(?: are| is)?(?: left| to go| remaining| now)?$/,
+  ],
+  ['what is', /^(?:so |and )?(?:remind me|tell me|refresh me) (?:what|which) (?<topic>.+)/],
   ['work out', /^will (?:it|the (?:tank|drain|line|water)|that) freeze\b(?<topic>.*)/],
   [
     'how long',
@@ -63,7 +72,7 @@ export const askForms: readonly (readonly [AskKind, RegExp])[] = [
   ],
   [
     'meaning',
-    /^what (?<topic21>(?:a |an |the )?(?:fall|drop|loss|rise|reading|\d).+?) (?:points? to|means?|tells? (?:me|us|you)|says?|indicates?|suggests?)$|^what does? mean (?<topic20>.+)|^(?:so |and |ok )?what (?:does|do|is|would|did)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal)\b(?<topic4>.*)|^is (?:that|this) (?:ok|okay)$|^whats? (?:does |do |is |the |a )*(?<topic10>.+) (?:mean|means|telling me|tell me|tells me|telling us)$|^whats? (?:is |the )*meaning(?: of)? (?<topic11>.+)|^what (?:it|this|that) means? (?<topic12>.+)|^(?<topic13>.+?),? what (?:does )?(?:it|that|this) means?$|^(?<topic14>.+) means? what$|^what(?:s| is| does) it mean (?:if|when) (?<topic15>.+)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
+    /^what (?<topic21>(?:a |an |the )?(?:fall|drop|loss|rise|reading|\d).+?) (?:points? to|means?|tells? (?:me|us|you)|says?|indicates?|suggests?)$|^what does? mean (?<topic20>.+)|^(?:so |and |ok )?what (?:does|do|is|would|did|was|were)\b(?: it)? ?(?:mean )?(?<topic>.+?) (?:mean|tell|say|signify|indicate|point to)s?\b.*|^(?:whats|what is) (?:the )?meaning of (?<topic2>.+)|^what (?:does|do) (?:it|that|this) mean\b(?<topic3>.*)|^(?:is|does) (?:that|this|it) (?:mean|bad|good|normal)\b(?<topic4>.*)|^is (?:that|this) (?:ok|okay)$|^whats? (?:does |do |is |the |a )*(?<topic10>.+) (?:mean|means|telling me|tell me|tells me|telling us)$|^whats? (?:is |the )*meaning(?: of)? (?<topic11>.+)|^what (?:it|this|that) means? (?<topic12>.+)|^(?<topic13>.+?),? what (?:does )?(?:it|that|this) means?$|^(?<topic14>.+) means? what$|^what(?:s| is| does) it mean (?:if|when) (?<topic15>.+)|^what mean(?:s|ing)?\b (?<topic5>.+)|^meaning (?:of )?(?<topic6>.+)|^(?:explain|why is it) (?:the )?(?<topic7>\d.+)|^so what if\b|^is it (?:normal|bad|a problem|ok) (?:that|if|when|for) (?<topic8>.+)|^whats? (?:it )?mean(?:s|ing)? (?:when|if) (?<topic9>.+)/,
   ],
   [
     'why',
@@ -133,7 +142,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'show readings',
-    /^(?:can i |could i |may i |let me )?(?:show|list|display|read back|give me|see|look at)(?: me)?(?: all)?(?: the| my)? (?:readings|figures|numbers|heights|pressures|last readings|graph|chart|plan|circuit)\b.*|^(?:read|read it|read that|read them) (?:back|out)\b.*/,
+    /^(?:can i |could i |may i |let me )?(?:show|list|display|read back|give me|see|look at)(?: me)?(?: all)?(?: the| my)? (?:readings|figures|numbers|heights|pressures|last readings|graph|chart|plan|circuit)\b.*|^what (?:did|was|were) (?:the |our |my )?(?:tank|bags?|heights?|readings?|pressures?|lr|rr|left rear|right rear)(?: (?:pressure|height|reading)s?)?(?: read| at| show| measure| say)?(?: (?:this morning|last night|earlier|before|yesterday|last time|again))?$|^(?:read|read it|read that|read them) (?:back|out)\b.*/,
   ],
   [
     'save sheet',

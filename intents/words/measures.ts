@@ -12,7 +12,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   voltage: 'voltage reading|volt reading|potential|dc volts|volts|voltage|volt',
   'voltage drop': 'voltage drop|volt drop|drop across|volts drop|v drop|vdrop|volts dropped|volt loss|loses across',
   current:
-    'amp reading|amp clamp reading|load current|current|amps|amp draw|draw|draws|pulls|drawing|pulling|amperage|amp|taking|amps draw|current draw',
+    'amp clamp reads|amp clamp|clamp meter|clamp on meter|clamp ammeter|ammeter reads|ammeter|amp reading|amp clamp reading|load current|current|amps|amp draw|draw|draws|pulls|drawing|pulling|amperage|amp|taking|amps draw|current draw',
   resistance: 'resistance|ohms|ohm reading',
   temperature: 'temperature|temp|temps',
   humidity: 'relative humidity|r h percent|moisture in the air|humidity|rh%|rel humidity',

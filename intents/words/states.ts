@@ -134,7 +134,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'cribbed up solid|cribbing under it|wood cribbing under|cribbing set|cribbing in place|cribbed under the frame|timber cribbing in|cribbed|on cribbing|cribbing in|cribbing under|cribbing is in|cribbed up|on rated cribbing|cribbing under the frame',
+    'blocked the frame|blocked frame|frame blocked|frame on blocks|frame is on blocks|blocked under the frame|cribbed up solid|cribbing under it|wood cribbing under|cribbing set|cribbing in place|cribbed under the frame|timber cribbing in|cribbed|on cribbing|cribbing in|cribbing under|cribbing is in|cribbed up|on rated cribbing|cribbing under the frame',
     'cribbed',
     true,
   ],
@@ -179,7 +179,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'all the air out|no air in it anywhere|everything bled down|bled it all down|bled everything down|system bled down|system drained down|system vented|system dumped|all pressure gone|zero pressure everywhere|all gauges zero|zero air|whole system at zero|depressurised|depressurized|dumped the system|bled off all the air|let all the pressure out|dead of air|dumped all air|dumped all the air|all air dumped|all the air dumped|let all the air out|let all air out|aired it all out|dumped everything|air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
+    'air at zero|air at 0|air zero|air is at zero|all the air out|no air in it anywhere|everything bled down|bled it all down|bled everything down|system bled down|system drained down|system vented|system dumped|all pressure gone|zero pressure everywhere|all gauges zero|zero air|whole system at zero|depressurised|depressurized|dumped the system|bled off all the air|let all the pressure out|dead of air|dumped all air|dumped all the air|all air dumped|all the air dumped|let all the air out|let all air out|aired it all out|dumped everything|air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
     'air vented',
     true,
   ],

@@ -38,7 +38,7 @@ export const didForms: Readonly<Record<string, string>> = {
 /** Verbs that take a small word after what they were done to ("took the line off"), and the work that makes. Data only. */
 const apart = { off: 'removed', out: 'removed' } as const;
 export const splitVerbs: Readonly<Record<string, Readonly<Record<string, Work>>>> = {
-  took: apart,
+  took: { ...apart, loose: 'disconnected' },
   got: apart,
   taken: apart,
   pulled: apart,
