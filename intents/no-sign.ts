@@ -149,6 +149,22 @@ export const noSign: readonly Case[] = [
     unread: true,
   },
   {
+    // to find the hole: looked for
+    fits: (s) =>
+      /^holes?$/.test(s.item.phrase) &&
+      /\b(?:find|finding|look(?:ing)? for|hunt(?:ing)? for|search(?:ing)? for) (?:the |a |any )?$/i.test(before(s)),
+  },
+  {
+    // arm moves 1/4 in before air starts: what it was timed by
+    fits: (s) => s.item.v === 'starts' && /\b(?:air|flow|it hiss|hiss|hissing|leak|leaking|exhaust) $/i.test(before(s)),
+    unread: true,
+  },
+  {
+    // first quick then slow: how it went, and of no pump
+    fits: (s) => s.item.phrase === 'slow' && /\b(?:quick|quickly|fast)\W+(?:and |but )?then $/i.test(before(s)),
+    unread: true,
+  },
+  {
     // mine reads lower: one gauge against another
     fits: (s) =>
       (s.item.v === 'low' || s.item.v === 'high') &&

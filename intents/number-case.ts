@@ -5,6 +5,7 @@ import { voltParts } from './dims.ts';
 import { readRate } from './read-rate.ts';
 import { locOf } from './loc.ts';
 import type { Hit } from './near.ts';
+import { unreadable } from './ask-about.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import { amountOf, carried, phraseOf, said, use, type Clause, type Walk } from './walk.ts';
@@ -80,6 +81,36 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(w.text.slice(n.span[1], n.span[1] + 9))
   )
     return index + 1;
+  // "first 3 psi quick": a part of the way, and no reading
+  if (
+    unit !== null &&
+    dimensionOf(unit) === 'pressure' &&
+    /\b(?:first|last|final|next|top) (?:few |couple )?$/i.test(w.text.slice(0, n.span[0]).slice(-14))
+  )
+    return index + 1;
+  // "welding 8 in from the bag": how far off
+  if (
+    unit !== null &&
+    dimensionOf(unit) === 'length' &&
+    /^ ?(?:away )?from (?:the |an? |his |my )?(?:\w+ )?(?:bags?|bellows|lines?|tank|hose)\b/i.test(
+      w.text.slice(n.span[1], n.span[1] + 34),
+    )
+  )
+    return index + 1;
+  // "9 psi in 15": of what unit the time is was not said
+  const within15 = items[index + 2];
+  if (
+    unit !== null &&
+    dimensionOf(unit) === 'pressure' &&
+    phraseOf(after) === 'in' &&
+    within15?.k === 'num' &&
+    within15.unit === null &&
+    within15.clock === undefined &&
+    !w.used.has(within15)
+  ) {
+    unreadable(w, within15);
+    return index + 3;
+  }
   // "part 88-1140", "pn 4471", "sn 0042": what it is called by
   if (
     unit === null &&

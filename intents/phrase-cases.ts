@@ -131,6 +131,32 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "rr 14 1/4, sheet 13 3/4": what it should be
   if (/^(?:sheet|book|manual|plate)$/.test(item.phrase) && (items[i + 1]?.k === 'num' || text[item.span[1]] === ':'))
     return [{ k: 'spec', ...base }];
+  // "discharge hose blew off": it came off
+  if (
+    /^blew off$/.test(item.phrase) &&
+    /^(?:line|bellows line|discharge line|supply line|gauge line|valve to panel line|fitting)$/.test(
+      lastPart(raw.slice(-2)) ?? '',
+    )
+  )
+    return [{ k: 'sign', v: 'disconnected', ...base }];
+  // "while i was standing there": somebody was
+  if (
+    item.phrase === 'standing' &&
+    /\b(?:i|he|she|we|they|you)(?: was| were|m|s)? (?:just )?$/i.test(text.slice(0, item.span[0]).slice(-16))
+  )
+    return [{ k: 'filler', ...base }];
+  // "with the rear isolated": not the pump's power
+  const alone = raw.findLast((r) => r.k !== 'filler');
+  if (item.phrase === 'isolated' && alone?.k === 'place' && !alone.p.part)
+    return [{ k: 'unknown', low: 'isolated', span: item.span }];
+  // "plugged the bag line": somebody did
+  if (
+    item.phrase === 'plugged' &&
+    (!alone || alone.k === 'sep' || alone.k === 'join') &&
+    /^ (?:off )?(?:the|his|that|my) /i.test(text.slice(item.span[1], item.span[1] + 12)) &&
+    !/relief|safety|pop.?off/i.test(text.slice(item.span[1], item.span[1] + 24))
+  )
+    return [{ k: 'work', v: 'closed', ...base }];
   // "in the wet tank": which, not in what weather
   if (item.phrase === 'in the wet' && /^ tank\b/i.test(text.slice(item.span[1], item.span[1] + 6)))
     return [{ k: 'prep', ...base, phrase: 'in' }];

@@ -206,7 +206,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   // "swapped the valves side to side": each is where the other was
   if (
     item.v === 'replaced' &&
-    /^[^,.;\n]{0,40}(?:^ (?:the |my )?(?:hoses|lines|pipes|sides|gauges)\b|\bside to side|left to right|left for right|with each other|over to the other)\b/i.test(
+    /^[^,.;\n]{0,40}(?:^ (?:the |my )?(?:hoses|lines|pipes|sides|gauges)\b|\bside to side|\b(?:l|left|lh) ?(?:&|and|with|for|\/) ?(?:r|right|rh)\b|left to right|left for right|with each other|over to the other)\b/i.test(
       w.text.slice(item.span[1], item.span[1] + 70),
     )
   )

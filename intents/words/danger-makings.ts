@@ -156,6 +156,22 @@ export const makings: readonly Making[] = [
     unless: /\b(?:no|zero|without|never) (?:air|pressure)\b|\b(?:vented|drained|bled) (?:it |first|down|off)/,
   },
   {
+    hazard: 'open under pressure',
+    all: [
+      /\b(?:dont|do not|never|nobody|no one)\b[^.;]{0,10}\b(?:open|undo|touch|crack|loosen|pull|unscrew|take)\w*\b/,
+      /\b(?:its|it has|theres|there is|still|thats)\b[^.;]{0,8}\b(?:got|has|have)?\b[^.;]{0,6}\b(?:\d{2,3}(?: ?(?:psi|lbs?|pounds|kpa))?|air|pressure) (?:still )?(?:in it|in there|on it|behind it)\b/,
+    ],
+    within: 80,
+  },
+  {
+    hazard: 'open under pressure',
+    all: [
+      /\b(?:loosened|undid|cracked|backed|opened|unscrewed|slackened)\b[^.;]{0,20}\b(?:plug|fitting|union|line|hose|drain|nut|valve)\b/,
+      /\b(?:bit|some|little) (?:of )?(?:air|pressure) (?:still )?(?:left|in|behind)\b/,
+    ],
+    within: 80,
+  },
+  {
     hazard: 'relief defeated',
     all: [
       /\b(?:relief|safety ?valve|pop[ -]?off(?: valve)?|prv)\b/,
@@ -174,6 +190,23 @@ export const makings: readonly Making[] = [
     within: 80,
     unless:
       /\bsame (?:size|rating)\b|\bback to\b|\b(?:took|taken|pulled|removed)\b[^.;]{0,20}\b(?:bigger|oversized?|foil|nail)\b|\bright (?:size|one|fuse)\b|\bwhat (?:is|was) (?:written|on the)\b/,
+  },
+  {
+    hazard: 'fuse enlarged',
+    all: [
+      /\b(?:put|stuck|threw|fitted|used|run|running|got|using)\b[^.;]{0,6}\b(?:a |an )?(?:2[05]|3[05]|4[05]|50|60|thirty|forty|fifty|sixty)(?: ?a(?:mps?)?)? (?:in )?(?:where|instead of|in place of|for) (?:a |an |the |it (?:had|was) a )?(?:5|7\.5|10|15|2[05]|3[05]|40|ten|fifteen|twenty|thirty|forty)\b/,
+    ],
+    within: 60,
+    unless: /\b(?:psi|kpa|bar|shim|minutes?|hours?|tyres?|tires?)\b/,
+  },
+  {
+    hazard: 'bellows unrestrained',
+    all: [
+      /\b(?:air ?bags?|bags?|bellows|air ?springs?)(?: is| are| was)? (?:off|out)\b/,
+      /\b(?:gonna|going to|will|ill|then|to|and)\b[^.;]{0,12}\b(?:air|pump|blow|inflate|fill) (?:it|them|her|that) (?:up|with|to|by)\b/,
+    ],
+    within: 70,
+    unless: /\b(?:back on|refitted|bolted|new (?:bag|one) (?:on|in)|cage)\b/,
   },
   {
     hazard: 'bellows unrestrained',
@@ -286,6 +319,15 @@ export const makings: readonly Making[] = [
     within: 100,
     unless:
       /\b(?:nobody|no one|wont be|isnt|arent|not being)\b[^.;]{0,8}\b(?:driv\w+|moving|moved)\b|\btow(?:ed|ing|truck)?\b|\bsince (?:the|that|his) (?:drive|trip)\b|\bcomes? up\b|\bafter (?:the |a )?(?:drive|trip|miles)\b|\bwait\w*\b|\bwhile (?:it|she) (?:is )?parked\b|\bovernight\b|\bby morning\b|\bhits?\b|\bbottoms\b/,
+  },
+  {
+    hazard: 'link pulled under',
+    all: [
+      /\b(?:hands?|fingers?|head)\b[^.;]{0,16}\b(?:in|by|between|near|at|under)\b/,
+      /\b(?:links?|linkage|levers?|arms?|rods?|bags?|bellows)\b/,
+      /\b(?:while|when|as)\b[^.;]{0,12}\b(?:airing|filling|inflating|coming up|going down|dropping|lowering|raising|levelling|leveling|moving)\b/,
+    ],
+    within: 90,
   },
   {
     hazard: 'link pulled under',

@@ -29,6 +29,7 @@ export const slang: Readonly<Record<string, string>> = {
   hangin: 'hanging',
   pluggin: 'plugging',
   evry: 'every',
+  ev: 'every',
   insde: 'inside',
   coolin: 'cooling',
   thnk: 'think',
