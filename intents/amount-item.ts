@@ -232,6 +232,7 @@ export const numberItem = (
     !glued &&
     dimensionOf(led) !== dimensionOf(u.unit) &&
     /^(?:amps|volts|amperes|psi)$/.test(tokens[start - 2]!.low) &&
+    tokens[start - 4]?.kind !== 'digits' &&
     /^ (?:at|on|to) /.test(behind(u.next))
   )
     u = null;

@@ -147,6 +147,16 @@ export const chooseUnit = (
     const said = w.lastReading?.where.spans.map((s) => w.text.slice(...s)).join(' ') ?? '';
     const otherName =
       place.end !== undefined && heightLike(n, ctx) && /bag|bellow/i.test(said) && !/\b[lr]h?r\b|rear/i.test(said);
+    // "tank 8.2 bar n/s 335": no bag is read in another unit, a tape is
+    if (
+      lastPressure &&
+      w.lastUnit === 'bar' &&
+      ctx.lengthUnit === 'mm' &&
+      n.whole &&
+      heightLike(n, ctx) &&
+      lastPart === 'tank'
+    )
+      return { measure: 'height', unit: 'mm', from: 'assumed' };
     const bellowsBefore =
       (subject?.part === 'bellows' && !otherName) ||
       (subject?.part === 'tyre' && (!heightLike(n, ctx) || (like > 0.65 && like < 1.5)));

@@ -32,6 +32,16 @@ export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, af
     c.places.length > 0 && !c.items.some((it) => isContent(it) || it.k === 'neg' || guesses(it) || it.k === 'day');
   if (!placeOnly) return false;
   const item = c.items[c.places[0]!] as PlaceItem;
+  // "im on the left side now and the bag is ok": where somebody is
+  if (
+    /^\s*(?:so |and |ok |uh |um )*(?:i['’]?m|i am|we['’]?re|we are|looking|now) (?:\w+ ){0,2}(?:on|at|under|round|around|by) /i.test(
+      w.text.slice(c.items[0]!.span[0], item.span[0] + 1),
+    )
+  ) {
+    w.subject = locOf(w, item);
+    w.group = [];
+    return true;
+  }
   const same = c.items.some(
     (it) => /^(?:same|ditto)$/.test(phraseOf(it)) || (it.k === 'unknown' && it.low === 'ditto'),
   );

@@ -75,6 +75,8 @@ const beginsAnew = (items: readonly Settled[], all: readonly Settled[], at: numb
     return false;
   const led = items.findLast((i) => i.k !== 'filler');
   if (led?.k === 'prep' || led?.k === 'place' || led?.k === 'neg') return false;
+  // "leaning to left": said in the word itself
+  if (led?.k === 'sign' && / to$/.test(led.phrase)) return false;
   for (let j = at + 1; j < all.length; j += 1) {
     const next = all[j]!;
     if (next.k === 'sep' || next.k === 'join' || next.k === 'place' || next.k === 'prep') return false;
@@ -111,6 +113,11 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
         items.length >= longestClause ||
         (item.k === 'work' && anotherWork(items)) ||
         (item.k === 'sign' && anotherTime(items, all, at)) ||
+        // "runs 2 min rests 3": each its own
+        (item.k === 'measure' &&
+          item.v === 'off time' &&
+          items.at(-1)?.k === 'num' &&
+          items.some((i) => i.k === 'cond' && i.v === 'pump running')) ||
         (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
         (item.k === 'place' && beginsAnew(items, all, at)) ||
         (item.k === 'spec' &&

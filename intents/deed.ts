@@ -60,7 +60,7 @@ const deedWorks: ReadonlySet<string> = new Set([
 /** From the comma or stop before a danger to the one after it. */
 export const clauseAround = (text: string, [from, to]: Span): Span => {
   const before = Math.max(...[',', ';', '\n', '. ', '? ', '! '].map((c) => text.lastIndexOf(c, from)));
-  const after = text.slice(to).search(/[,;\n]|[.?!] /);
+  const after = text.slice(to).search(/[,;\n]|[.?!] | (?:and|but) the (?:bag|bellows|tank|valve|left|right|lr|rr)\b/i);
   return [before + 1, after < 0 ? text.length : to + after];
 };
 

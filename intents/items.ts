@@ -116,10 +116,13 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     const last = out.at(-1);
     const hour =
       t.low === 'the' && last?.k === 'senses' && last.phrase === 'in' ? wordsFrom(tokens, i, 2)[1] : undefined;
-    if (hour?.low === 'hour') {
-      const to = tokens[hour.end - 1]!.to;
-      out.push(wordAmount(1, 'h', [t.from, to], text));
-      i = hour.end;
+    if (
+      hour?.low === 'hour' ||
+      (hour && /^(?:first|last|next)$/.test(hour.low) && wordsFrom(tokens, i, 3)[2]?.low === 'hour')
+    ) {
+      const { end } = hour.low === 'hour' ? hour : wordsFrom(tokens, i, 3)[2]!;
+      out.push(wordAmount(1, 'h', [t.from, tokens[end - 1]!.to], text));
+      i = end;
       continue;
     }
     // "cupful of water": one

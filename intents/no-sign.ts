@@ -165,6 +165,26 @@ export const noSign: readonly Case[] = [
     unread: true,
   },
   {
+    // lower bag mount bolt sheared: which, not how high
+    fits: (s) => {
+      const thing = next(s);
+      return s.item.phrase === 'lower' && thing?.k === 'place' && thing.p.part !== undefined && !thing.p.side;
+    },
+  },
+  {
+    // wet with soap: by the one who looks
+    fits: (s) => s.item.v === 'wet' && /^ (?:w|with) (?:soap|suds|leak)/i.test(after(s, 12)),
+  },
+  {
+    // starts dropping: begins to
+    fits: (s) => {
+      const what = next(s);
+      return (
+        /^(?:starts|started|start)$/.test(s.item.phrase) && isSign(what) && /ing$/.test(s.w.text.slice(...what.span))
+      );
+    },
+  },
+  {
     // mine reads lower: one gauge against another
     fits: (s) =>
       (s.item.v === 'low' || s.item.v === 'high') &&

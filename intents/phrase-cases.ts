@@ -157,6 +157,23 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     !/relief|safety|pop.?off/i.test(text.slice(item.span[1], item.span[1] + 24))
   )
     return [{ k: 'work', v: 'closed', ...base }];
+  // "puffs every time": it does, and when
+  if (
+    /^\w+ every$/.test(item.phrase) &&
+    item.senses.some((s) => s.k === 'sign') &&
+    /^ time\b/i.test(text.slice(item.span[1], item.span[1] + 5))
+  ) {
+    const cut = item.span[1] - 'every'.length;
+    return [
+      {
+        ...item.senses.find((s) => s.k === 'sign')!,
+        ...base,
+        span: [item.span[0], cut - 1],
+        phrase: item.phrase.slice(0, -6),
+      },
+      { k: 'often', v: 'always', ...base, span: [cut, item.span[1]], phrase: 'every time' },
+    ];
+  }
   // "in the wet tank": which, not in what weather
   if (item.phrase === 'in the wet' && /^ tank\b/i.test(text.slice(item.span[1], item.span[1] + 6)))
     return [{ k: 'prep', ...base, phrase: 'in' }];

@@ -29,10 +29,12 @@ export const pressurePlace = (w: Walk, loc: Loc): Loc => {
   // no air spring stands in front: a pressure there, or under such a heading, is a tyre's
   if (
     coachSides(p) &&
-    p.end &&
-    (w.subject?.p.part === 'tyre' ||
-      p.end === 'front' ||
-      w.all.some((i) => i.k === 'place' && i.p.part === 'tyre' && !i.p.side && /pressures?$/.test(i.phrase)))
+    (p.end
+      ? w.subject?.p.part === 'tyre' ||
+        p.end === 'front' ||
+        w.all.some((i) => i.k === 'place' && i.p.part === 'tyre' && !i.p.side && /pressures?$/.test(i.phrase))
+      : // "tyres l 98 r 97"
+        w.subject?.p.part === 'tyre' && / tyre$/.test(w.lastReading?.where.v ?? ''))
   )
     return { ...loc, p: { ...p, part: 'tyre' } };
   if (!p.part && (p.side ?? p.end))

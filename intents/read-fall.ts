@@ -6,7 +6,18 @@ import { coachSides, heightUnit, lengthy, pressureParts, pressureUnit } from './
 import { find, findForNumber, nextReal, placesNear } from './near.ts';
 import type { PlaceItem } from './settled.ts';
 import type { Measure } from './shapes.ts';
-import { amountOf, assumed, carried, phraseOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
+import {
+  amountOf,
+  assumed,
+  carried,
+  phraseOf,
+  said,
+  skippable,
+  use,
+  type Clause,
+  type Loc,
+  type Walk,
+} from './walk.ts';
 import { push } from './push.ts';
 import { locOf } from './loc.ts';
 import { rateOf, readRate } from './read-rate.ts';
@@ -122,8 +133,15 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   }
   // "went down 1/2 in 30 minutes on lr": said last
   const end = over ? c.items.indexOf(over) : -1;
-  if (!loc && end > at && c.items[end + 1]?.k === 'prep' && c.items[end + 2]?.k === 'place')
+  if (!loc && end > at && c.items[end + 1]?.k === 'prep' && c.items[nextReal(c, end)]?.k === 'place')
     loc = find(w, c, end, true);
+  // "10 mm an hour o/s only": said last, with no word between
+  const last = over ? c.items.findIndex((it) => it.span[0] >= over.span[1]) : -1;
+  const lone = c.items[last];
+  if (!loc && lone?.k === 'place' && c.items.slice(last + 1).every(skippable)) {
+    c.taken.add(last);
+    loc = locOf(w, lone);
+  }
   loc ??= d === 'pressure' ? tankOrCarried(w.subject) : carried(w.subject);
   if (d === 'length') loc = withEnd(w, loc);
   if (d === 'pressure') loc = bellowsOf(loc);

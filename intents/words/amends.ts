@@ -31,7 +31,7 @@ export const swapForms: readonly RegExp[] = [
 
 /** "wait left not right", "it was the rr not the lr". */
 export const sideNotSide =
-  /^(?:(?:no|oops|sorry|actually|wait|ah|oh|er|um|correction|my bad|hang on|hold on|nope|shit|damn)[,. ]+)*(?:its |it is |it was |that is |thats |that was |was |is |meant |i meant |i mean |make that |make it )?(?:the |on the )?((?:left|right|l|r|lh|rh|lr|rr|lf|rf|nearside|offside|driver|passenger|kerb|curb|ns|os)(?: hand)?(?: side| rear| front| bag| one)?),? not (?:the |on the )?((?:left|right|l|r|lh|rh|lr|rr|lf|rf|nearside|offside|driver|passenger|kerb|curb|ns|os)(?: hand)?(?: side| rear| front| bag| one)?)$/;
+  /^(?:(?:no|oops|sorry|actually|wait|ah|oh|er|um|correction|my bad|hang on|hold on|nope|shit|damn)[,. ]+)*(?:its |it is |it was |that is |thats |that was |was |is |meant |i meant |i mean |i said |i say |make that |make it )?(?:the |on the )?((?:left|right|l|r|lh|rh|lr|rr|lf|rf|nearside|offside|driver|passenger|kerb|curb|ns|os)(?: hand)?(?: side| rear| front| bag| one)?),? not (?:the |on the )?((?:left|right|l|r|lh|rh|lr|rr|lf|rf|nearside|offside|driver|passenger|kerb|curb|ns|os)(?: hand)?(?: side| rear| front| bag| one)?)$/;
 
 /** Begins a correction of what was said before: what follows is the new value. */
 export const putLead =
