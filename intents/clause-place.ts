@@ -19,6 +19,14 @@ const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly C
   const found = after[end]?.items.find((it) => !skippable(it));
   const told = found?.k === 'sign' || found?.k === 'neg';
   const worked = last?.is === 'work' && (tail?.hard || (told && last.what.v === 'soaped'));
+  // "3 leaks: lr fitting, drain, panel nut": one at each
+  if (
+    last?.is === 'sign' &&
+    last.there &&
+    last.where.v !== '' &&
+    /\b(?:leaks|bubbles|cracks|fittings)\s*:[^.;\n]*$/i.test(w.text.slice(0, c.items[0]!.span[0]))
+  )
+    return true;
   if (!c.joined && !tail?.joined && !worked) return false;
   return (
     (last?.is === 'work' && (before.items.some((it) => it.k === 'work') || last.what.from === 'carried')) ||
@@ -38,7 +46,8 @@ export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, af
       w.text.slice(c.items[0]!.span[0], item.span[0] + 1),
     )
   ) {
-    w.subject = locOf(w, item);
+    w.here = locOf(w, item);
+    w.subject = w.here;
     w.group = [];
     return true;
   }

@@ -3,7 +3,7 @@ import { compatible, glue, wheeled } from './merge-places.ts';
 import { makePlace } from './place.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import { partFollows } from './side-words.ts';
-import { partJoins } from './words/parts.ts';
+import { airSide, partJoins } from './words/parts.ts';
 
 /** "fwd", "aft wheel" after the place whose wheel it is. */
 const addWheel = (out: Settled[], item: Extract<Settled, { k: 'wheel' }>): void => {
@@ -169,7 +169,10 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
     return;
   }
   // "forward lr wheel": a wheel word left standing before its place
-  if (prev?.k === 'wheel' && item.p.side) {
+  // "fwd left bag fold": which of two bags, and no wheel
+  const next = raw[raw.indexOf(item) + 1];
+  const ofAir = !item.p.part && next?.k === 'place' && next.p.part !== undefined && airSide.has(next.p.part);
+  if (prev?.k === 'wheel' && item.p.side && !ofAir) {
     out.length = at;
     out.push({
       ...item,

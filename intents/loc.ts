@@ -20,12 +20,13 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
   w.used.add(item);
   let p = item.p;
   let from: Loc['from'] = item.near || item.assumed ? 'assumed' : 'said';
-  const s = placeBefore(w, item) ?? w.subject?.p;
+  const s = placeBefore(w, item) ?? w.here?.p ?? w.subject?.p;
   const sub = p.part !== undefined && airSide.has(p.part) && p.part !== 'bellows' && p.part !== 'height valve';
   const inherits =
     p.part !== undefined &&
     !p.side &&
-    ((sub && s?.part !== undefined && airSide.has(s.part)) ||
+    ((w.here !== undefined && airSide.has(p.part)) ||
+      (sub && s?.part !== undefined && airSide.has(s.part)) ||
       (joints.has(p.part) &&
         !/s$/.test(item.phrase) &&
         !/\ball (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])) &&

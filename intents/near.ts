@@ -58,6 +58,9 @@ const compared = (c: Clause, index: number): boolean => {
   return false;
 };
 
+const lasting = (it: Settled | undefined): boolean =>
+  it?.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration';
+
 /** What follows these is another circumstance, not this thing's place. */
 const stops = /^(?:when|while|before|because|once|if|after|since)$/;
 /** Beside these another thing stands, and is not meant. */
@@ -72,6 +75,8 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
       c.items[j]!.k === 'often' ||
       c.items[j]!.k === 'dir' ||
       (c.items[j]!.k === 'unknown' && j - i < 5) ||
+      // "hisses 2 sec at the dryer"
+      (signToo && lasting(c.items[j]) && j - i < 4) ||
       (c.items[j]!.k === 'unit' && j - i < 6) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {

@@ -185,6 +185,11 @@ export const noSign: readonly Case[] = [
     },
   },
   {
+    // comes up from flat: where it began
+    fits: (s) =>
+      s.item.v === 'flat' && /\b(?:from|up from) (?:dead |completely |all the way )?$/i.test(before(s).slice(-30)),
+  },
+  {
     // mine reads lower: one gauge against another
     fits: (s) =>
       (s.item.v === 'low' || s.item.v === 'high') &&

@@ -4,7 +4,7 @@ import type { Amounting } from './amount-item.ts';
 import { voltParts } from './dims.ts';
 import { readRate } from './read-rate.ts';
 import { locOf } from './loc.ts';
-import type { Hit } from './near.ts';
+import { nextReal, type Hit } from './near.ts';
 import { unreadable } from './ask-about.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -81,6 +81,23 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(w.text.slice(n.span[1], n.span[1] + 9))
   )
     return index + 1;
+  // "needs two turns on the right link": what is still to be done
+  if (
+    unit === 'turn' &&
+    /\b(?:needs?|wants?|takes?|give it|another) (?:about |another )?$/i.test(w.text.slice(0, n.span[0]).slice(-22))
+  )
+    return index + 1;
+  // "theres two bags per side": how many of them there are
+  if (
+    bare &&
+    n.value <= 12 &&
+    after?.k === 'place' &&
+    /s$/.test(after.phrase) &&
+    after.p.part !== undefined &&
+    !c.places.some((i) => i < index) &&
+    items[nextReal(c, index + 1)]?.k !== 'num'
+  )
+    return index + 1;
   // "first 3 psi quick": a part of the way, and no reading
   if (
     unit !== null &&
@@ -92,7 +109,7 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   if (
     unit !== null &&
     dimensionOf(unit) === 'length' &&
-    /^ ?(?:away )?from (?:the |an? |his |my )?(?:\w+ )?(?:bags?|bellows|lines?|tank|hose)\b/i.test(
+    /^ ?(?:away )?from (?:the |an? |his |my )?(?:\w+ )?(?:bags?|bellows|lines?|tank|hose|panel|valve|fitting|end|frame|clamp|wheel|drain)\b/i.test(
       w.text.slice(n.span[1], n.span[1] + 34),
     )
   )

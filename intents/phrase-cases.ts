@@ -174,6 +174,30 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
       { k: 'often', v: 'always', ...base, span: [cut, item.span[1]], phrase: 'every time' },
     ];
   }
+  // "torqued at ride height": done, by no figure
+  if (
+    /^(?:re ?)?torqued$/.test(item.phrase) &&
+    !items.slice(i + 1, i + 8).some((o) => o.k === 'num') &&
+    !(items[i - 1]?.k === 'num')
+  )
+    return [{ k: 'work', v: 'tightened', ...base }];
+  // "c/o hard ride": what is complained of
+  if (
+    item.phrase === 'c/o' &&
+    !alone &&
+    !items.slice(i + 1, i + 4).some((o) => o.k === 'senses' && o.senses.some((s) => s.k === 'place' && s.p.part))
+  )
+    return [{ k: 'filler', ...base }];
+  // "soaked both bags and the lines": with soap
+  if (item.phrase === 'soaked' && (!alone || alone.k === 'sep') && only(beyond(items, i + 1, true), 'place'))
+    return [{ k: 'work', v: 'soaped', ...base }];
+  // "two leaks, both at the tank": of them, no side
+  if (
+    item.phrase === 'both' &&
+    /^ (?:at|on|from|near) /i.test(text.slice(item.span[1], item.span[1] + 6)) &&
+    raw.some((r) => r.k === 'sign')
+  )
+    return [{ k: 'filler', ...base }];
   // "in the wet tank": which, not in what weather
   if (item.phrase === 'in the wet' && /^ tank\b/i.test(text.slice(item.span[1], item.span[1] + 6)))
     return [{ k: 'prep', ...base, phrase: 'in' }];

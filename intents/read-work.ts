@@ -164,7 +164,8 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   }
   const place = road ? null : takesAfter(w, c, index);
-  if (lookOnly.test(item.phrase) && !place && !w.subject && !(road && c.places.length > 0)) {
+  const another = item.v === 'levelled' && w.facts.some((f) => f.is === 'work');
+  if (lookOnly.test(item.phrase) && !place && !w.subject && !another && !(road && c.places.length > 0)) {
     use(w, item);
     return index + 1;
   }

@@ -64,6 +64,9 @@ export const unknownThing = (c: Clause, index: number): boolean => {
 
 /** "the shackle is broken": what is not known is not the thing spoken of before. */
 export const unknownLead = (c: Clause, index: number): boolean => {
+  // "steering wheel off center": a thing known to be none of ours
+  const named = c.items.slice(0, index).findLast((it) => it.k !== 'filler');
+  if (named?.k === 'unknown' && named.span[1] - named.span[0] > named.low.length) return true;
   let at = index - 1;
   while (
     at >= 0 &&

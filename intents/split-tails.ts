@@ -4,7 +4,7 @@ import { type Sentence, polite, starts } from './sentences.ts';
 import { flatten } from './smooth.ts';
 
 const tail =
-  /(?:,|;|\band\b|\bso\b|\bbut\b| - |^|(?<=\S)) ?((?:so |and |ok )?(?:what (?:now|next|then|else|first)|now what|whats (?:next|first)|why(?: is that| would that be| so)?|what (?:do|should|shall|must) (?:i|we) (?:do|check|look at|try|test)(?: next| now| first| then)?|where next|any ideas?|is that (?:ok|normal|bad|good|right)|what does (?:it|that) mean|what gives|what (?:do|should|must) (?:i|we) re-?check(?: .*)?|what (?:will|would|should) it (?:read|be|show|become)\b.*))[?. ]*$/;
+  /(?:,|;|\band\b|\bso\b|\bbut\b| - |^|(?<=\S)) ?((?:so |and |ok )?(?:which (?:way|direction)|what (?:now|next|then|else|first)|now what|whats (?:next|first)|why(?: is that| would that be| so)?|what (?:do|should|shall|must) (?:i|we) (?:do|check|look at|try|test)(?: next| now| first| then)?|where next|any ideas?|is that (?:ok|normal|bad|good|right)|what does (?:it|that) mean|what gives|what (?:do|should|must) (?:i|we) re-?check(?: .*)?|what (?:will|would|should) it (?:read|be|show|become)\b.*))[?. ]*$/;
 
 /** A note that ends in a question ("lr bag 51 rr 66, why"): what comes before it is told, not asked. */
 export const splitTails = (sentences: Sentence[]): Sentence[] =>

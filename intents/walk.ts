@@ -54,6 +54,8 @@ export type Walk = {
   spec: boolean;
   /** What the last limit was of. */
   limited: Measured | null;
+  /** Where the one who writes stands: "im on the left side now". */
+  here?: Loc;
   lastEnd: PlaceParts['end'];
   /** A measure named in the clause before without a number. */
   waiting: Measured | null;

@@ -114,7 +114,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
   ['stop timer', /^(?:stop|cancel|end|kill)(?: the)? (?:timer|clock|stopwatch)\b.*/],
   [
     'skip check',
-    /^(?:skip(?: (?:it|that|this|the check|that check|this check|that one|this one|check))?|(?:i |we )?(?:cant|cannot|can not|couldnt) (?:check|test|do|measure|get at|reach|see) (?:it|that|this|that one|this one)(?: (?:now|here|today|right now))?|cant check|no way to (?:check|test|do) (?:it|that|this)(?: here| now)?)\.?$/,
+    /^(?:nah |no |lets |just |please )?(?:skip(?: (?:it|that|this|the check|that check|this check|that one|this one|check))?|(?:i |we )?(?:cant|cannot|can not|couldnt) (?:check|test|do|measure|get at|reach|see) (?:it|that|this|that one|this one)(?: (?:now|here|today|right now))?|cant check|no way to (?:check|test|do) (?:it|that|this)(?: here| now)?)\.?$/,
   ],
   [
     'next step',
@@ -122,7 +122,7 @@ export const commandForms: readonly (readonly [string, RegExp])[] = [
   ],
   [
     'back',
-    /^(?:back|go back|previous|previous step|step back|back one|last step|one back|back a step|back one step|back up a step|repeat(?: the| that)?(?: last| step| last step)?|please repeat(?: the)?(?: last)? step|say again|repeat please|say that again)\.?$/,
+    /^(?:back|go back|go back one|go back a step|previous|previous step|step back|back one|last step|one back|back a step|back one step|back up a step|repeat(?: the| that)?(?: last| step| last step)?|please repeat(?: the)?(?: last)? step|say again|repeat please|say that again)\.?$/,
   ],
   [
     'stop guide',

@@ -248,6 +248,15 @@ export const makings: readonly Making[] = [
   {
     hazard: 'over-pressure',
     all: [
+      /\b(?:left|leave|leaving|kept|keep)\b[^.;]{0,10}\b(?:it|her|the pump|the comp\w*|pump|comp\w*) (?:running|pumping|going)\b/,
+      /\b(?:at|past|over) (?:1[3-9]\d|2\d\d)\b/,
+    ],
+    within: 60,
+    unless: /\b(?:miles?|mph|degrees|km)\b/,
+  },
+  {
+    hazard: 'over-pressure',
+    all: [
       /\b(?:tank|gauge|pressure|system|its at|now at)\b/,
       /\b(?:12[5-9]|1[3-9]\d|2\d\d) ?(?:psi|lbs?|pounds|#)|\b(?:9[5-9]\d|1[0-4]\d\d) ?kpa\b|\b(?:9\.[5-9]|1[0-6](?:\.\d)?) ?bar\b/,
       /\b(?:dont|doesnt|wont|not|never|still|keeps?|keep|no)\b[^.;]{0,12}\b(?:shut|stop|stops|stopping|cut|quit|going|running|pumping|climbing|rising|off)\b|\b(?:danger\w*|safe|ok|okay|bad|too (?:much|high))\b|\bplugg?e?d\b/,

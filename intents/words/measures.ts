@@ -26,7 +26,7 @@ export const measureWords: Readonly<Partial<Record<(typeof measures)[number], st
   'on time': 'on time|on for|runs for|ran for|run for',
   'off time': 'off time|rests|then off for|and off for|off for|rests for|rest for',
   'run time': 'ran|run time|running for|been running|has run',
-  'wheelbase difference': 'wheelbase difference|wheelbase is|wheelbase|wheel base is|wheel base|wheelbase diff',
+  'wheelbase difference': 'wb|wheelbase difference|wheelbase is|wheelbase|wheel base is|wheel base|wheelbase diff',
   'restart time':
     'starts again after|starts up again after|comes back on after|comes back after|restarts after|back on after|runs again after|restarted after|returns after|resets after|comes back in',
   'standing time':

@@ -9,7 +9,7 @@ export const strangers: ReadonlySet<string> = new Set(
     'track rod|track rod end|track rod ends|tie rod|tie rod end|tie rod ends|drag link|drag link end|steering arm|pitman arm|' +
     'tow bar|draw bar|prop shaft|drive shaft|drive line|half shaft|wiper arm|mirror arm|door valve|door cylinder|parking valve|' +
     'foot valve|treadle valve|relay valve|quick release valve|wiper motor|heater valve|expansion valve|egr valve|fuel line|fuel lines|' +
-    'oil line|coolant line|brake valve|slack adjuster|slack adjusters|air door|air horn|driver seat|drivers seat|passenger seat|exhaust pipe|exhaust stack|exhaust manifold|wheel spray|road spray|tyre spray|tire spray|expansion joint|expansion joints|seat valve|seat bag|seat air bag'
+    'oil line|coolant line|brake valve|slack adjuster|slack adjusters|air door|air horn|driver seat|drivers seat|passenger seat|exhaust pipe|exhaust stack|exhaust manifold|steering wheel|wheel spray|road spray|tyre spray|tire spray|expansion joint|expansion joints|seat valve|seat bag|seat air bag'
   ).split('|'),
 );
 /** The most words of one. */
