@@ -127,6 +127,15 @@ export const chooseUnit = (
     ['delay', 'dead band', 'voltage drop', 'free play', 'temperature', 'resistance', 'torque'].includes(w.lastMeasure)
   )
     return { measure: w.lastMeasure, unit: w.lastUnit, from: 'carried' };
+  // "motor drew 28 A now 22": the same again
+  if (
+    part &&
+    part === lastPart &&
+    w.lastMeasure === 'current' &&
+    inNote &&
+    /\b(?:now|then|was|from|to) $/i.test(w.text.slice(0, n.span[0]).slice(-6))
+  )
+    return { measure: 'current', unit: w.lastUnit ?? 'A', from: 'carried' };
   if (part && voltParts.has(part)) return { measure: 'voltage', unit: 'V', from: 'assumed' };
   if (part && w.lastMeasure === 'load' && inNote) return { measure: 'load', unit: w.lastUnit!, from: 'carried' };
   if (part && pressureParts.has(part)) {

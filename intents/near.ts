@@ -50,7 +50,7 @@ const plainNumber = (item: Settled): boolean => item.k === 'num' && item.clock =
 const compared = (c: Clause, index: number): boolean => {
   for (let j = index - 1; j >= 0 && index - j <= 3; j -= 1) {
     const phrase = phraseOf(c.items[j]);
-    if (phrase === 'than') return true;
+    if (phrase === 'than' || (phrase === 'as' && phraseOf(c.items[j - 1]) === 'same')) return true;
     // "the check valve before the dryer leaks": where it sits
     if (beside.test(phrase) && c.items[j - 1]?.k === 'place') return true;
     if (!skippable(c.items[j])) return false;

@@ -204,7 +204,7 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "dash buzzer comes on at 60, goes off at 66": no pump
   if (
     item.senses.some((s) => s.k === 'measure' && (s.v === 'cut-in' || s.v === 'cut-out')) &&
-    /\b(?:buzzer|alarm|warning light|warning lamp|telltale|air light)\b/i.test(text.slice(0, item.span[0])) &&
+    /\b(?:buzzer|alarm|light|lamp|telltale)\b/i.test(text.slice(0, item.span[0])) &&
     !/\b(?:pump|comp\w*|switch)\b/i.test(text.slice(0, item.span[0]))
   )
     return [{ k: 'unknown', low: item.phrase, span: item.span }];

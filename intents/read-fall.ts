@@ -110,7 +110,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   if (!u) {
     const tape = lengthy(ahead, w.context) && ahead.step < 1;
     // a gauge is not read in sixteenths
-    const eighths = /[\/\u2150-\u215e]/.test(ahead.text) && ahead.step <= 1 / 8;
+    const eighths = /[/\u2150-\u215e]/.test(ahead.text) && ahead.step <= 1 / 8;
     if (eighths) u = 'in';
     else if (near && !corner && near.part && pressureParts.has(near.part))
       u = pressureUnit(w.context, ahead, w.lastUnit);

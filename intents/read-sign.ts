@@ -174,7 +174,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     !neg &&
     ended &&
     (fleeting.includes(item.v) ||
-      (['leans', 'sags', 'bounces', 'wanders', 'pulls'].includes(item.v) && /gone|away|cured/.test(endWord))) &&
+      (['leans', 'sags', 'bounces', 'short cycles', 'wanders', 'pulls'].includes(item.v) &&
+        /gone|away|cured|stopped/.test(endWord))) &&
     /^(?:gone|all gone|stopped|stops|went away|cleared|cured|disappeared|none|none found|nothing found)$/.test(endWord)
   ) {
     use(w, ended);

@@ -1,5 +1,6 @@
 /** Settles each item to one sense, merges neighbouring places, resolves relative sides and this coach's labels. */
 import { pressureParts } from './dims.ts';
+import { dutyRead } from './duty.ts';
 import { joinNeighbours } from './join-neighbours.ts';
 import { only, pick } from './choose-sense.ts';
 import { dottedTimes } from './dotted-times.ts';
@@ -127,7 +128,7 @@ const senses = (given: readonly Item[], text: string, asTyped: string, context: 
 
 /** What neighbours of one sentence make together. */
 const together = (raw: Settled[], text: string, context: Context): Settled[] => {
-  const out = joinNeighbours(raw);
+  const out = joinNeighbours(dutyRead(raw));
   takenOff(out);
   return namedBefore(located(betweenParts(bracketsOf(inAndOut(out, context))), text)).map((item): Settled => {
     if (item.k !== 'place') return item;

@@ -14,7 +14,7 @@ export const greeted =
   'all|everyone|everybody|mate|boss|chief|gaffer|team|guys|lads|lad|folks|buddy|bud|there|sir|friend|again|teacher';
 
 /** Numbers of the shop's own: they name the job, not a reading. */
-export const references = 'job|ro|wo|work order|order|ticket|unit|fleet|card|bay';
+export const references = 'bus|coach|job|ro|wo|work order|order|ticket|unit|fleet|card|bay';
 
 /** What a note may end with and that says nothing of the coach. */
 export const tailWords =

@@ -29,6 +29,8 @@ export const slang: Readonly<Record<string, string>> = {
   hangin: 'hanging',
   pluggin: 'plugging',
   evry: 'every',
+  reman: 'new',
+  reconditioned: 'new',
   ev: 'every',
   insde: 'inside',
   coolin: 'cooling',
