@@ -37,6 +37,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;
     if (ofThings.has(f.what.v)) return false;
+    // "raises slow on the left": a side does, and no pump
+    if (f.what.v === 'slow build' && f.where.from === 'said' && part === undefined) return false;
     if (part === undefined) return ofPump.has(f.what.v) ? 'pump' : true;
   }
   if (f.is === 'reading') {

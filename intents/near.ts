@@ -6,7 +6,7 @@ import { joinPlaces } from './merge-places.ts';
 import { type PlaceItem, type Settled } from './settled.ts';
 import { sideable } from './sideable.ts';
 import { locOf } from './loc.ts';
-import { phraseOf, skippable, type Clause, type Loc, type Walk } from './walk.ts';
+import { phraseOf, skippable, use, type Clause, type Loc, type Walk } from './walk.ts';
 
 /** What one thing has, wherever it sits. */
 const apart: ReadonlySet<string> = new Set([
@@ -172,6 +172,17 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
     if (last !== undefined) return { item: c.items[last] as PlaceItem, index: last, after: false };
   }
   const next = follower(c, i, false);
+  // "battery 12.6 at rest and 11.9 with the pump": while that ran
+  if (
+    next &&
+    w.subject?.p.part === 'battery' &&
+    (c.items[next.index] as PlaceItem).p.part === 'pump' &&
+    /\bwith (?:the )?$/i.test(w.text.slice(0, c.items[next.index]!.span[0]).slice(-10))
+  ) {
+    c.taken.add(next.index);
+    use(w, c.items[next.index]);
+    return null;
+  }
   const after = next ? { item: c.items[next.index] as PlaceItem, index: next.index, after: true } : null;
   const own = before === undefined ? null : { item: c.items[before] as PlaceItem, index: before, after: false };
   const head = next ? headThenPlaces(c) : null;
