@@ -70,6 +70,7 @@ const sideQuestions = (aimed: Resolved): Question[] => {
 const tapsFor = (field: string, sheet: Sheet): Question['keys'] => {
   if (field === 'panel position' && sheet.panel)
     return (['auto', 'shut'] as const).map((p) => ({ label: `${sheet.panel![p]} (${p})`, text: `panel ${p}` }));
+  if (field === 'side') return ['left', 'right'].map((side) => ({ label: side, text: `that was the ${side} rear` }));
   if (field === 'standing time') return [8, 10, 12, 14].map((h) => ({ label: `${h} h`, text: `stood ${h} h` }));
   return [];
 };

@@ -140,7 +140,7 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
   const fall = s.rate * s.span;
   const canTell = z95 * Math.SQRT2 * readingDeviation(2 * s.half);
   const wants = watched.ask
-    ? { field: 'panel position', question: watched.ask }
+    ? { field: s.unsided ? 'side' : 'panel position', question: watched.ask }
     : 'wants' in air
       ? air.wants
       : undefined;
