@@ -53,6 +53,13 @@ export const stateFollows = (words: readonly { low: string }[], n: number): bool
 
 const sided = /^(?:right|left)$/;
 
+/** "0.4", "0,4", "0-20", "zero point four": what stands before token `at` is the begin of a longer figure. */
+const figureGoesOn = (tokens: readonly Token[], at: number): boolean => {
+  const [next, after] = tokens.slice(at, at + 2);
+  if (next?.kind === 'mark' && /^[.,/-]$/.test(next.low)) return after?.kind === 'digits';
+  return next?.kind === 'space' && after?.kind === 'word' && after.low === 'point';
+};
+
 /** Longest phrase of the tables at `i`. */
 export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => {
   if (tokens[i]!.kind !== 'word') return null;
@@ -62,6 +69,8 @@ export const phraseAt = (tokens: readonly Token[], i: number): Phrase | null => 
   const before = tokens[i - 1]?.kind === 'space' ? (tokens[i - 2]?.low ?? '') : '';
   for (let n = reach === 0 ? 0 : Math.min(words.length, reach + 3); n > 0; n -= 1) {
     const part = words.slice(0, n).map((w) => w.low);
+    // "tank at 0.4 bar": it is not at nothing
+    if (/^(?:0|zero)$/.test(part[n - 1]!) && figureGoesOn(tokens, words[n - 1]!.end)) continue;
     const phrase = part.join(' ');
     const senses = n > reach ? undefined : lexicon.get(phrase);
     if (senses) {

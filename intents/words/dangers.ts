@@ -32,7 +32,7 @@ const pressed =
 const standing =
   /\b(?:tank|gauge|system|reservoir|line|bag|bags|it)\b[^.;]{0,14}\b(?:\d{2,3}|full|charged|up|pressuri[sz]ed)\b|\b\d{2,3} ?(?:psi|lbs?|kpa|#)?\b[^.;]{0,10}\b(?:in|on) (?:the |it)/;
 const safe =
-  /\b(?:no leaks?|drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
+  /\b(?:drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
 
 /** A part that cannot be taken off or out without opening the circuit. */
 const circuitPart =

@@ -87,7 +87,7 @@ export const signWords: Readonly<Partial<Record<SignName, string>>> = {
   slipped:
     'moved on its shaft|slipped on the shaft|slipped round|turned on the shaft|rotated on the shaft|slid down|slid up|moved out of place|clamp slipped|slipped in its clamp|slipped|moved on the shaft|slid|clamp moved|slipping',
   missing:
-    'gone missing entirely|gone missing|not present|absent|nowhere|was never fitted|fell out|fallen out|no sign of one|isnt fitted|not on there|missing|not there|not fitted|isnt there',
+    'gone missing|not present|absent|nowhere|was never fitted|fell out|fallen out|no sign of one|isnt fitted|not on there|missing|not there|not fitted|isnt there',
   kinked:
     'folded over|pinched shut|crimped shut|squashed flat line|crushed flat|trapped flat|bent double|crimped over|folded in half|squeezed shut|twisted shut|kinked|kink|pinched|crushed|kinks|squashed|kinked up|trapped',
   plugged:

@@ -134,7 +134,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'blocked the frame|blocked frame|frame blocked|frame on blocks|frame is on blocks|blocked under the frame|cribbed up solid|cribbing under it|wood cribbing under|cribbing set|cribbing in place|cribbed under the frame|timber cribbing in|cribbed|on cribbing|cribbing in|cribbing under|cribbing is in|cribbed up|on rated cribbing|cribbing under the frame',
+    'blocked the frame at|blocked frame at|frame on blocks|frame is on blocks|blocked under the frame|cribbed up solid|cribbing under it|wood cribbing under|cribbing set|cribbing in place|cribbed under the frame|timber cribbing in|cribbed|on cribbing|cribbing in|cribbing under|cribbing is in|cribbed up|on rated cribbing|cribbing under the frame',
     'cribbed',
     true,
   ],
