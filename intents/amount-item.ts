@@ -96,6 +96,18 @@ export const wordAmount = (value: number, unit: Unit | null, span: Span, text: s
   text: text.slice(...span),
 });
 
+/** "every hour": one of it, its word being the figure. */
+export const oneOfUnit = (unit: { v: Unit; phrase: string; span: Span }): Amounting => ({
+  k: 'num',
+  value: 1,
+  step: 0,
+  whole: true,
+  signed: false,
+  text: unit.phrase,
+  span: unit.span,
+  unit: unit.v,
+});
+
 export const spaceAt = (tokens: readonly Token[], i: number): number => (tokens[i]?.kind === 'space' ? i + 1 : i);
 
 const clockAfter = (tokens: readonly Token[], i: number): { half: 'am' | 'pm'; next: number } | null => {

@@ -1,6 +1,6 @@
 /** What falls, rises and differences have in common. */
 import { dimensionOf } from '../server/core/units.ts';
-import type { Amounting } from './amount-item.ts';
+import { dimension, oneOfUnit, type Amounting } from './amount-item.ts';
 import { coachSides, pressureParts } from './dims.ts';
 
 import type { Settled } from './settled.ts';
@@ -18,8 +18,7 @@ export const changeOf = (item: Settled | undefined): 'fall' | 'rise' | null => {
   return falls.has(phrase) ? 'fall' : rises.has(phrase) ? 'rise' : null;
 };
 
-export const isDuration = (n: Amounting | undefined): n is Amounting =>
-  n?.unit != null && dimensionOf(n.unit) === 'duration';
+export const isDuration = (it: Settled | undefined): it is Amounting => it?.k === 'num' && dimension(it) === 'duration';
 
 export const durationAfter = (c: Clause, i: number): Amounting | null => {
   const n = c.items.slice(i + 1, i + 8).find((it): it is Amounting => it.k === 'num');
@@ -37,7 +36,7 @@ export const perOne = (c: Clause, i: number): Amounting | null => {
     dimensionOf(unit.v) !== 'duration'
   )
     return null;
-  return { k: 'num', value: 1, step: 0, whole: true, signed: false, text: unit.phrase, span: unit.span, unit: unit.v };
+  return oneOfUnit(unit);
 };
 
 export const durationBefore = (w: Walk, c: Clause, i: number): Amounting | null => {

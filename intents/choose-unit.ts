@@ -11,6 +11,7 @@ import {
   voltParts,
 } from './dims.ts';
 import type { Amounting } from './amount-item.ts';
+import { isDuration } from './changes.ts';
 import { heightRange } from './limits.ts';
 import { takePlace, type PlaceParts } from './place.ts';
 import type { Context, Measure, ReadingFact } from './shapes.ts';
@@ -255,9 +256,7 @@ export const chooseUnit = (
 /** "now 94", "still 105". */
 const rereads = (c: Clause): boolean => c.items.some((it) => /^(?:now|still|again)$/.test(phraseOf(it)));
 const timed = (c: Clause): boolean =>
-  c.items.some(
-    (it) => it.k === 'num' && (it.clock !== undefined || (it.unit !== null && dimensionOf(it.unit) === 'duration')),
-  );
+  c.items.some((it) => (it.k === 'num' && it.clock !== undefined) || isDuration(it));
 /** The reading of the last note that had one, if it had only one place. */
 const lastRead = (ctx: Context): ReadingFact | null => {
   const readings = (ctx.recent.findLast((r) => r.facts.some((f) => f.is === 'reading'))?.facts ?? []).filter(

@@ -5,8 +5,13 @@ import { tidy } from './merge-places.ts';
 import { isContent } from './near.ts';
 import { readShared } from './read-work.ts';
 import type { PlaceItem } from './settled.ts';
+import type { Span } from './shapes.ts';
 import { sideable } from './sideable.ts';
 import { phraseOf, skippable, use, whereOf, type Clause, type Walk } from './walk.ts';
+
+/** "3 leaks: ...": several of them, and a colon. */
+const headsList = (text: string, said: Span | undefined): boolean =>
+  said !== undefined && /s$/i.test(text.slice(...said)) && /^\s*:/.test(text.slice(said[1], said[1] + 3));
 
 /** "soaped n/s bag, crimp and fold": a list goes on after a comma when it ends in "and". */
 const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly Clause[]): boolean => {
@@ -20,13 +25,7 @@ const lists = (w: Walk, c: Clause, before: Clause | undefined, after: readonly C
   const told = found?.k === 'sign' || found?.k === 'neg';
   const worked = last?.is === 'work' && (tail?.hard || (told && last.what.v === 'soaped'));
   // "3 leaks: lr fitting, drain, panel nut": one at each
-  if (
-    last?.is === 'sign' &&
-    last.there &&
-    last.where.v !== '' &&
-    /\b(?:leaks|bubbles|cracks|fittings)\s*:[^.;\n]*$/i.test(w.text.slice(0, c.items[0]!.span[0]))
-  )
-    return true;
+  if (last?.is === 'sign' && last.there && last.where.v !== '' && headsList(w.text, last.what.spans[0])) return true;
   if (!c.joined && !tail?.joined && !worked) return false;
   return (
     (last?.is === 'work' && (before.items.some((it) => it.k === 'work') || last.what.from === 'carried')) ||

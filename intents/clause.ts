@@ -1,7 +1,7 @@
 /** Walks a note clause by clause, left to right, and hands each word to the small reader it belongs to. */
 import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
-import { changeOf } from './changes.ts';
+import { changeOf, isDuration } from './changes.ts';
 import { letOut, measuredOut, sameLine } from './afterwards.ts';
 import { takeMeasure } from './clause-measure.ts';
 import { readPlaceOnly } from './clause-place.ts';
@@ -9,7 +9,7 @@ import { hearVoice, shareOften } from './clause-voice.ts';
 import { clausesOf, soapedToo } from './clauses.ts';
 import { readFall } from './read-fall.ts';
 import { planned, readCondition } from './read-condition.ts';
-import { readDoubt, readNone, readPlay } from './read-denial.ts';
+import { readDoubt, readNone } from './read-denial.ts';
 import { fits } from './fits.ts';
 import { lendUnit } from './lend-unit.ts';
 import { find, nextReal } from './near.ts';
@@ -17,6 +17,7 @@ import { push } from './push.ts';
 import { readLegDrop } from './leg-drop.ts';
 import { readFuse } from './read-fuse.ts';
 import { readNumber } from './read-number.ts';
+import { readPlay } from './read-play.ts';
 import { readSign } from './read-sign.ts';
 import { readSpec } from './read-spec.ts';
 import { dayOf } from './read-clock.ts';
@@ -120,7 +121,7 @@ const nounsAfter = (c: Clause): Clause => {
     if (n.k !== 'num' || n.clock !== undefined || !noun || !changeOf(noun) || !fallNoun.test(phraseOf(noun))) return;
     const dim = n.unit === null ? null : dimensionOf(n.unit);
     const later = items.slice(i + 2).find((it): it is Amounting => it.k === 'num');
-    const timed = later?.unit != null && dimensionOf(later.unit) === 'duration';
+    const timed = isDuration(later);
     if (later && !timed && nextReal(c, i + 1) === items.indexOf(later)) return;
     if (dim === 'pressure' || dim === 'length' || (dim === null && timed)) items.splice(i, 2, noun, n);
   });
@@ -149,10 +150,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
   w.hunch = hedges.length > 0;
   readDoubt(w, c);
   readPlay(w, c);
-  const lasted = c.items.find(
-    (it): it is Amounting =>
-      it.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration' && !w.used.has(it),
-  );
+  const lasted = c.items.find((it): it is Amounting => isDuration(it) && !w.used.has(it));
   w.spell =
     lasted &&
     c.items.some(

@@ -1,21 +1,18 @@
 /** "1.5 min on, 4 off": how the pump shares its time, each figure before its word. */
-import { dimension, type Amounting } from './amount-item.ts';
+import { isDuration } from './changes.ts';
 import type { Settled } from './settled.ts';
 import { phraseOf } from './walk.ts';
 
-const lasts = (it: Settled | undefined): it is Amounting =>
-  it?.k === 'num' && it.clock === undefined && dimension(it) === 'duration';
-
 /** The items with each figure put behind what it is of; `items` itself where nothing is said so. */
 export const dutyRead = (items: readonly Settled[]): readonly Settled[] => {
-  const at = items.findIndex((it, i) => lasts(it) && phraseOf(items[i + 1]) === 'on');
+  const at = items.findIndex((it, i) => isDuration(it) && phraseOf(items[i + 1]) === 'on');
   const on = items[at];
-  if (!lasts(on)) return items;
+  if (!isDuration(on)) return items;
   const next = items[at + 2]?.k === 'sep' || items[at + 2]?.k === 'join' ? at + 3 : at + 2;
   const off = items[next];
   const word = items[next + 1];
   if (off?.k !== 'num' || off.clock !== undefined || !word || phraseOf(word) !== 'off') return items;
-  if (off.unit !== null && dimension(off) !== 'duration') return items;
+  if (off.unit !== null && !isDuration(off)) return items;
   const span = items[at + 1]!.span;
   return [
     ...items.slice(0, at),

@@ -1,5 +1,5 @@
 /** Figures of one measure listed under what is said once: "tank every 10 min: 118 115 112", "psi 9:00 112, 9:10 110". */
-import { dimension, type Amounting } from './amount-item.ts';
+import { dimension, oneOfUnit, type Amounting } from './amount-item.ts';
 import { toSi } from '../server/core/units.ts';
 import type { Settled } from './settled.ts';
 
@@ -16,10 +16,7 @@ export const everyStep = (items: readonly Settled[]): Settled[] => {
   const at = items.findIndex((it) => it.k === 'filler' && /^(?:every|each)$/.test(it.phrase));
   const said = items[at + 1];
   // "every hour": one of it
-  const step: Settled | undefined =
-    said?.k === 'unit'
-      ? { k: 'num', value: 1, step: 0, whole: true, signed: false, text: said.phrase, span: said.span, unit: said.v }
-      : said;
+  const step: Settled | undefined = said?.k === 'unit' ? oneOfUnit(said) : said;
   if (step?.k !== 'num' || dimension(step) !== 'duration') return [...items];
   const idle = (it: Settled | undefined): boolean => it?.k === 'sep' && !it.hard;
   const run = (from: number, by: 1 | -1): number[] => {

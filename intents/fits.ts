@@ -14,9 +14,11 @@ import {
   ofStance,
   ofThings,
   ofTread,
+  ofVolume,
   pressured,
   running,
   stands,
+  unfilled,
   warmed,
   wired,
 } from './words/fits.ts';
@@ -54,8 +56,7 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   if (f.is !== 'sign') return true;
   const sign = f.what.v;
   if (sign === 'gauges agree' || sign === 'gauges disagree') return part === 'gauge' ? true : 'gauge';
-  if (/^(?:fills|empties|does not fill|does not empty)$/.test(sign) && (part === 'arm' || part === 'link'))
-    return false;
+  if (ofVolume.has(sign) && unfilled.has(part)) return false;
   if (sign === 'drops' && wired.has(part)) return false;
   if (sign === 'level') return levels.has(part);
   if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';

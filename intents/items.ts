@@ -114,15 +114,14 @@ export const itemsOf = (tokens: readonly Token[], text: string): Item[] => {
     }
     // "8 bar down to 7.1 in the hour"
     const last = out.at(-1);
-    const hour =
-      t.low === 'the' && last?.k === 'senses' && last.phrase === 'in' ? wordsFrom(tokens, i, 2)[1] : undefined;
-    if (
-      hour?.low === 'hour' ||
-      (hour && /^(?:first|last|next)$/.test(hour.low) && wordsFrom(tokens, i, 3)[2]?.low === 'hour')
-    ) {
-      const { end } = hour.low === 'hour' ? hour : wordsFrom(tokens, i, 3)[2]!;
-      out.push(wordAmount(1, 'h', [t.from, tokens[end - 1]!.to], text));
-      i = end;
+    const [, first, second] =
+      t.low === 'the' && last?.k === 'senses' && last.phrase === 'in' ? wordsFrom(tokens, i, 3) : [];
+    // "in the first hour"
+    const hour = /^(?:first|last|next)$/.test(first?.low ?? '') ? second : first;
+    if (hour?.low === 'hour') {
+      const to = tokens[hour.end - 1]!.to;
+      out.push(wordAmount(1, 'h', [t.from, to], text));
+      i = hour.end;
       continue;
     }
     // "cupful of water": one

@@ -1,5 +1,6 @@
 /** Which place in a clause belongs to which word. */
 import { dimensionOf } from '../server/core/units.ts';
+import { isDuration } from './changes.ts';
 import { pressureParts, voltParts } from './dims.ts';
 import type { PlaceParts } from './place.ts';
 import { joinPlaces } from './merge-places.ts';
@@ -58,9 +59,6 @@ const compared = (c: Clause, index: number): boolean => {
   return false;
 };
 
-const lasting = (it: Settled | undefined): boolean =>
-  it?.k === 'num' && it.unit !== null && dimensionOf(it.unit) === 'duration';
-
 /** What follows these is another circumstance, not this thing's place. */
 const stops = /^(?:when|while|before|because|once|if|after|since)$/;
 /** Beside these another thing stands, and is not meant. */
@@ -76,7 +74,7 @@ const follower = (c: Clause, i: number, signToo: boolean): { index: number; prep
       c.items[j]!.k === 'dir' ||
       (c.items[j]!.k === 'unknown' && j - i < 5) ||
       // "hisses 2 sec at the dryer"
-      (signToo && lasting(c.items[j]) && j - i < 4) ||
+      (signToo && isDuration(c.items[j]) && j - i < 4) ||
       (c.items[j]!.k === 'unit' && j - i < 6) ||
       (signToo && c.items[j]!.k === 'neg'))
   ) {

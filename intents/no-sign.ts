@@ -2,8 +2,7 @@
  * Words of signs that report none where they stand: they colour another sign, say what was wanted or asked, repeat a
  * number, or belong to a thing nobody asked about. One row a case under such a note; the first that fits counts.
  */
-import { dimensionOf } from '../server/core/units.ts';
-import { changeOf } from './changes.ts';
+import { changeOf, isDuration } from './changes.ts';
 import { nextReal } from './near.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
@@ -426,5 +425,5 @@ export const noSign: readonly Case[] = [
 export const noSignAt = (s: SignAt): Case | undefined => noSign.find((one) => one.fits(s));
 export const holdTest = (s: SignAt): boolean => {
   const prev = next(s, -1);
-  return s.item.phrase === 'hold' && prev?.k === 'num' && prev.unit !== null && dimensionOf(prev.unit) === 'duration';
+  return s.item.phrase === 'hold' && isDuration(prev);
 };

@@ -4,7 +4,8 @@ import type { Amounting } from './amount-item.ts';
 import { voltParts } from './dims.ts';
 import { readRate } from './read-rate.ts';
 import { locOf } from './loc.ts';
-import { nextReal, type Hit } from './near.ts';
+import type { Hit } from './near.ts';
+import { isNoNumber } from './no-number.ts';
 import { unreadable } from './ask-about.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -41,79 +42,7 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
   const before = items[index - 1];
   const after = items[index + 1];
   const bare = unit === null && n.whole;
-  // "bay 3", "job 4410", "unit 214": which, not how much
-  if (
-    bare &&
-    before?.k === 'unknown' &&
-    /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet|tech|mechanic|crew|shift|bus|route|fitter)$/.test(
-      before.low,
-    )
-  )
-    return index + 1;
-  // "the two gauges differ by 8 psi": how far apart, and no pressure
-  if (
-    (unit === null || dimensionOf(unit) === 'pressure') &&
-    w.all.some(
-      (it) => (it.k === 'place' && it.p.part === 'gauge') || (it.k === 'sign' && it.v === 'gauges disagree'),
-    ) &&
-    /\b(?:differ|differs|disagree|off|out|apart|different|difference) (?:by|of) (?:about |only )?$/i.test(
-      w.text.slice(0, n.span[0]).slice(-26),
-    )
-  )
-    return index + 1;
-  // "drops 0.2 bar in 10 min, was 1.4": what it fell by before, of no gauge
-  if (
-    unit === null &&
-    /^(?:pressure|height) fall$/.test(w.lastReading?.what.v ?? '') &&
-    index <= 1 &&
-    /\b(?:was|from|used to be|before it was) (?:about )?$/i.test(w.text.slice(0, n.span[0]).slice(-20))
-  )
-    return index + 1;
-  // "matches within 1": how nearly
-  if (
-    /\bwithin (?:about |a )?$/i.test(w.text.slice(0, n.span[0]).slice(-14)) &&
-    w.all.some((it) => it.k === 'place' && it.p.part === 'gauge')
-  )
-    return index + 1;
-  // "blocked at 4 points", "2 fingers lower": how many of what nobody measures by
-  if (
-    bare &&
-    /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(w.text.slice(n.span[1], n.span[1] + 9))
-  )
-    return index + 1;
-  // "needs two turns on the right link": what is still to be done
-  if (
-    unit === 'turn' &&
-    /\b(?:needs?|wants?|takes?|give it|another) (?:about |another )?$/i.test(w.text.slice(0, n.span[0]).slice(-22))
-  )
-    return index + 1;
-  // "theres two bags per side": how many of them there are
-  if (
-    bare &&
-    n.value <= 12 &&
-    after?.k === 'place' &&
-    /s$/.test(after.phrase) &&
-    after.p.part !== undefined &&
-    !c.places.some((i) => i < index) &&
-    items[nextReal(c, index + 1)]?.k !== 'num'
-  )
-    return index + 1;
-  // "first 3 psi quick": a part of the way, and no reading
-  if (
-    unit !== null &&
-    dimensionOf(unit) === 'pressure' &&
-    /\b(?:first|last|final|next|top) (?:few |couple )?$/i.test(w.text.slice(0, n.span[0]).slice(-14))
-  )
-    return index + 1;
-  // "welding 8 in from the bag": how far off
-  if (
-    unit !== null &&
-    dimensionOf(unit) === 'length' &&
-    /^ ?(?:away )?from (?:the |an? |his |my )?(?:\w+ )?(?:bags?|bellows|lines?|tank|hose|panel|valve|fitting|end|frame|clamp|wheel|drain)\b/i.test(
-      w.text.slice(n.span[1], n.span[1] + 34),
-    )
-  )
-    return index + 1;
+  if (isNoNumber(w, c, n, index)) return index + 1;
   // "9 psi in 15": of what unit the time is was not said
   const within15 = items[index + 2];
   if (
@@ -128,45 +57,6 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     unreadable(w, within15);
     return index + 3;
   }
-  // "part 88-1140", "pn 4471", "sn 0042": what it is called by
-  if (
-    unit === null &&
-    /\b(?:parts?|p\/?n|s\/?n|serial|stock|batch|lot)(?: no\.?| number)?[ :#]*$/i.test(
-      w.text.slice(0, n.span[0]).slice(-18),
-    )
-  )
-    return index + 1;
-  // "coach 14212 odo 188,340", "coach 4 in bay 2"
-  const named = /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before));
-  const inPlace = / (?:bay|the|lane|stall|line|shop|yard)\b/i.test(w.text.slice(n.span[1], n.span[1] + 8));
-  if (named && n.whole && (bare ? n.value >= 100 : unit === 'in' && / ?in$/.test(n.text) && inPlace)) return index + 1;
-  // "parts: 1 height valve, 2 fittings": how many of them
-  if (
-    bare &&
-    n.value < 10 &&
-    index === 0 &&
-    after?.k === 'place' &&
-    after.p.part !== undefined &&
-    !after.p.side &&
-    !/^(?:tank|bellows|gauge|tyre)$/.test(after.p.part)
-  )
-    return index + 1;
-  if (/\bunit $/i.test(w.text.slice(0, n.span[0]).slice(-6)) && n.whole && (bare || n.value >= 100)) return index + 1;
-  // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
-  if (
-    (unit === 'in' || unit === 'mm' || unit === 'cm') &&
-    /^ (?:long|wide|across|deep|in diameter|dia|round|square)\b/i.test(w.text.slice(n.span[1], n.span[1] + 14)) &&
-    (c.places.length === 0 || items.slice(0, index).some((it) => it.k === 'sign' || it.k === 'unknown'))
-  )
-    return index + 1;
-  // "3 in tear at the bottom": how long it is
-  if (
-    (unit === 'in' || unit === 'mm' || unit === 'cm') &&
-    after?.k === 'sign' &&
-    /^(?:torn|cracked|chafed|swollen)$/.test(after.v) &&
-    n.value < 12
-  )
-    return index + 1;
   // "2 tiny bubbles": how many
   const counted = items.slice(index + 1, index + 4).find((it) => it.k !== 'filler' && it.k !== 'unknown');
   if (
@@ -178,13 +68,6 @@ export const readNumberCase = (w: Walk, c: Clause, n: Amounting, index: number, 
     use(w, n);
     return index + 1;
   }
-  // "5 psi above cut-in": against something else, no reading
-  if (
-    /^ (?:above|below|over|under|past|shy of|short of|off) (?:the )?(?:cut|limit|spec|max|min|bottom|top of|normal|what)/i.test(
-      w.text.slice(n.span[1], n.span[1] + 26),
-    )
-  )
-    return index + 1;
   // "parked at 4, by 6 it was down": an hour, of morning or evening
   if (
     bare &&

@@ -351,19 +351,13 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
     return [{ k: 'sign', v: 'slow build', ...base }];
   // "pump just cut out 118", "pump just shut off at 117": where it did
   const point = phraseAt(items, i + 1) === 'at' ? items[i + 2] : items[i + 1];
-  if (
-    /\b(?:cut (?:out|off)|shut off|kicked off|kicked out)$/.test(item.phrase) &&
-    item.senses.some((s) => s.k === 'cond') &&
-    hourless(point)
-  )
-    return [{ k: 'measure', v: 'cut-out', ...base }];
-  // "comp kicked in at 84": where it did
-  if (
-    /\b(?:kicked|came|cut|switched|turned) (?:in|on)$/.test(item.phrase) &&
-    item.senses.some((s) => s.k === 'cond') &&
-    hourless(point)
-  )
-    return [{ k: 'measure', v: 'cut-in', ...base }];
+  if (item.senses.some((s) => s.k === 'cond') && hourless(point)) {
+    if (/\b(?:cut (?:out|off)|shut off|kicked (?:off|out))$/.test(item.phrase))
+      return [{ k: 'measure', v: 'cut-out', ...base }];
+    // "comp kicked in at 84"
+    if (/\b(?:kicked|came|cut|switched|turned) (?:in|on)$/.test(item.phrase))
+      return [{ k: 'measure', v: 'cut-in', ...base }];
+  }
   // "aired up to 110": built, by somebody
   if (item.phrase === 'aired up' && phraseAt(items, i + 1) === 'to' && hourless(items[i + 2]))
     return [{ k: 'work', v: 'pumped up', ...base }];

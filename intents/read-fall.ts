@@ -69,9 +69,9 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
     .slice(index + 1, at)
     .filter((it) => it.k === 'prep')
     .map(phraseOf);
-  if (preps.some((p) => ['to', 'at', '@', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p)))
-    return null;
-  if (/@/.test(w.text.slice(item.span[1], ahead.span[0]))) return null;
+  if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;
+  // "no leak @ 115 psi"
+  if (w.text.slice(item.span[1], ahead.span[0]).includes('@')) return null;
   if (changing === 'fall' && rateOf(w, ahead)) {
     const rated = readRate(w, c, ahead, at, (placed ? locOf(w, placed) : null) ?? find(w, c, index, false));
     use(w, item);

@@ -192,12 +192,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     !pumpTold
   ) {
     // "panel in raise, nothing happens at rr": it does not come up
-    const worked = w.facts.findLast((f) => f.is === 'condition');
-    const asked = worked?.is === 'condition' && /^panel (?:fill|empty)$/.exec(worked.what.v)?.[0];
+    const panel = w.facts.findLast((f) => f.is === 'condition')?.what.v;
+    const asked = panel === 'panel fill' || panel === 'panel empty';
     const side = c.places.find((i) => coachSides((items[i] as PlaceItem).p));
     if (asked && side !== undefined) {
       const at = locOf(w, items[side] as PlaceItem);
-      const name = asked === 'panel fill' ? 'does not fill' : 'does not empty';
+      const name = panel === 'panel fill' ? 'does not fill' : 'does not empty';
       push(w, { is: 'sign', what: said(name, item), there: true }, at, item);
       w.subject = at;
       return Math.max(index, side) + 1;

@@ -1,10 +1,9 @@
 /** Times: clock readings, "20 min ago", "after 14 hrs", run and rest times of the pump, hours parked. */
-import { dimensionOf } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { timeMeasures } from './dims.ts';
 import { find, findForNumber, placesNear } from './near.ts';
 import type { Settled } from './settled.ts';
-import type { Fact, Measure, When } from './shapes.ts';
+import type { Measure, When } from './shapes.ts';
 import {
   amountOf,
   assumed,
@@ -289,7 +288,3 @@ const pumpNear = (w: Walk, c: Clause): boolean =>
   w.subject?.p.part === 'pump' ||
   // "on 40 secs off 9 mins": nothing else goes so
   /\bon (?:for )?\d[\d.]* ?(?:s|secs?|seconds?|m|mins?|minutes?)\b[^.;]{0,12}\boff (?:for )?\d/i.test(w.text);
-
-export const factsOfReading = (facts: readonly Fact[]): number => facts.filter((f) => f.is === 'reading').length;
-
-export const isDurationUnit = (n: Amounting): boolean => n.unit !== null && dimensionOf(n.unit) === 'duration';

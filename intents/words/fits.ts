@@ -22,6 +22,10 @@ export const running = list<PartName>(
 export const ofAir = list<SignName>(
   'bubbles|hiss|leaks|puffs|exhausts|fills|empties|does not fill|does not empty|kinked',
 );
+/** Moves or lets through, and is never filled itself. */
+export const unfilled = list<PartName>('arm|link|regulator');
+/** What a volume of air does. */
+export const ofVolume = list<SignName>('fills|empties|does not fill|does not empty');
 /** Only these blow, as a fuse does. */
 export const blows = list<PartName>('fuse|breaker|relay|motor|battery');
 /** How high something stands: of a corner, the coach, what carries it. */

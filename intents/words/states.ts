@@ -159,7 +159,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     false,
   ],
   [
-    'full fresh|fresh full|water tank topped up|water topped up|tanks full of water|carrying full water|full water|full of water and fuel|water topped off|full fresh water|full of fresh water|water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|full of fresh water|fresh tank full|full fresh tank|full fresh water tank|full fresh water',
+    'full fresh|fresh full|water tank topped up|water topped up|tanks full of water|carrying full water|full water|full of water and fuel|water topped off|full fresh water|full of fresh water|water tank full|filled the fresh water tank|filled the water tank|filled up the water tank|topped up the fresh water|water tank is full|fresh water tank full|filled the fresh water|topped off the water tank|full water tank|fresh water full|fresh tank full|full fresh tank|full fresh water tank',
     'water tank full',
     true,
   ],
@@ -179,7 +179,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'air at zero|air at 0|air zero|air is at zero|all the air out|no air in it anywhere|everything bled down|bled it all down|bled everything down|system bled down|system drained down|system vented|system dumped|all pressure gone|zero pressure everywhere|all gauges zero|zero air|whole system at zero|depressurised|depressurized|dumped the system|bled off all the air|let all the pressure out|dead of air|dumped all air|dumped all the air|all air dumped|all the air dumped|let all the air out|let all air out|aired it all out|dumped everything|air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|dumped all the air|all stores at zero|air is gone|all air gone',
+    'air at zero|air at 0|air zero|air is at zero|all the air out|no air in it anywhere|everything bled down|bled it all down|bled everything down|system bled down|system drained down|system vented|system dumped|all pressure gone|zero pressure everywhere|all gauges zero|zero air|whole system at zero|depressurised|depressurized|dumped the system|bled off all the air|let all the pressure out|dead of air|dumped all air|dumped all the air|all air dumped|all the air dumped|let all the air out|let all air out|aired it all out|dumped everything|air vented|air dumped|air is dumped|air bled|air let out|air is out|air out|all air out|vented everything|all vented|everything vented|system empty|no air in it|vented all the air|let all the air go|all at zero|all the air is out|bled off everything|no pressure anywhere|everything at zero|all air is out|air all out|bled right down|all stores at zero|air is gone|all air gone',
     'air vented',
     true,
   ],
@@ -335,7 +335,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   tapped:
     'gave it a clout|belted|gave it a knock|bumped it|rapped|gave it a rap|gave it a bang|clouted|banged on|banged it|bonked|hit it with a hammer|hit with a hammer|tapped it|smacked it|jarred it|tapped|a tap with|a tap|a whack|hit|whacked|gave it a tap|knocked|gave it a whack|tapped on|smacked|thumped',
   'road tested':
-    'roadtest|test drove it|took it for a spin|took it around the block|drove it round the block|drove it around the block|road test done|road test carried out|ran it up the road|went for a drive|went for a spin|drove it down the road|been round the block|went round the block|gave it a run|gave it a run up the road|took it for a run|did a road test|test run done|road tested|road test|test drove|drove it|test driven|drove|roadtest|took it for a drive|road tested it|been for a drive|took it round the block',
+    'roadtest|test drove it|took it for a spin|took it around the block|drove it round the block|drove it around the block|road test done|road test carried out|ran it up the road|went for a drive|went for a spin|drove it down the road|been round the block|went round the block|gave it a run|gave it a run up the road|took it for a run|did a road test|test run done|road tested|road test|test drove|drove it|test driven|drove|took it for a drive|road tested it|been for a drive|took it round the block',
   'overnight tested':
     'left overnight to check|sat overnight to check|overnight check done|let it sit overnight|left it all night|left sitting overnight to see|left parked overnight to test|did an overnight test|overnight leak test done|overnight hold test|overnight test|left overnight|overnight tested|left it overnight|stood overnight|parked overnight|overnight check|sat overnight|stood it overnight',
   declined:

@@ -84,6 +84,8 @@ const airOf = (c: Case, s: Sink): { notes: string[]; inputs: Input[]; wants?: Fi
   };
 };
 
+const whichSide = { field: 'side', question: 'Which side went down?' };
+
 export const sinkFinding = (c: Case, s: Sink): Finding => {
   const unit = s.last.amount.v.unit;
   // a side, or the coach as a whole, is held against its rear corner
@@ -96,7 +98,7 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
   const tolerance = corner ? c.sheet.heights?.[corner]?.tolerance.si : undefined;
   const settles = s.high * night < Math.max(tolerance ?? 0, 2 * s.half);
   const told = watchedSide(c, s.side, stateAt(c, s.last), s.span);
-  const watched: WatchedSide = s.unsided ? { ...told, see: null, ask: 'Which side went down?' } : told;
+  const watched: WatchedSide = s.unsided ? { ...told, see: null, ask: whichSide } : told;
   // slower than the tape shows in an hour: by the day
   const [every, per] =
     Math.abs(s.rate) * 3600 < 2 * s.half ? ([86_400, 'a day'] as const) : ([3600, 'an hour'] as const);
@@ -139,11 +141,7 @@ export const sinkFinding = (c: Case, s: Sink): Finding => {
       : [];
   const fall = s.rate * s.span;
   const canTell = z95 * Math.SQRT2 * readingDeviation(2 * s.half);
-  const wants = watched.ask
-    ? { field: s.unsided ? 'side' : 'panel position', question: watched.ask }
-    : 'wants' in air
-      ? air.wants
-      : undefined;
+  const wants = watched.ask ?? ('wants' in air ? air.wants : undefined);
   return {
     key: `sink ${watched.see?.replace(/^(left|right) /, '') ?? 'standing'}@${s.place}`,
     verdict: sinks ? 'low' : rises ? 'high' : settles ? 'within' : 'cannot tell',

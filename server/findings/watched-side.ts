@@ -6,7 +6,7 @@ export type WatchedSide = {
   readonly see: string | null;
   readonly where: string;
   readonly notes: readonly string[];
-  readonly ask?: string;
+  readonly ask?: { readonly field: string; readonly question: string };
 };
 
 /** Watched this long it is a night, not half an hour. */
@@ -35,7 +35,10 @@ export const watchedSide = (c: Case, side: 'left' | 'right', state: CoachState, 
       see: null,
       where: '',
       notes: [...notes, 'panel position not said: not held against any fault'],
-      ask: `Was the panel in ${c.sheet.panel!.auto} (automatic) or ${c.sheet.panel!.shut} (shut) while it stood?`,
+      ask: {
+        field: 'panel position',
+        question: `Was the panel in ${c.sheet.panel!.auto} (automatic) or ${c.sheet.panel!.shut} (shut) while it stood?`,
+      },
     };
   return { see: null, where: ` with the panel in ${state.panel}`, notes };
 };

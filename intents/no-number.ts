@@ -1,0 +1,112 @@
+/**
+ * Numbers that say how much of nothing that is measured here: which bay, how many bags, how far apart two gauges are,
+ * the first 3 psi of a fall. Each stays unread. One row a case under such a note; the first that fits counts.
+ */
+import { dimension, type Amounting } from './amount-item.ts';
+import { nextReal } from './near.ts';
+import type { Settled } from './settled.ts';
+import { phraseOf, type Clause, type Walk } from './walk.ts';
+
+type NumberAt = {
+  readonly w: Walk;
+  readonly c: Clause;
+  readonly n: Amounting;
+  readonly index: number;
+  /** A whole number with no unit. */
+  readonly bare: boolean;
+  /** The text right before it, and right behind it. */
+  readonly led: string;
+  readonly then: string;
+};
+
+const before = (s: NumberAt): Settled | undefined => s.c.items[s.index - 1];
+const after = (s: NumberAt): Settled | undefined => s.c.items[s.index + 1];
+const isPressure = (n: Amounting): boolean => dimension(n) === 'pressure';
+const taped = (n: Amounting): boolean => n.unit === 'in' || n.unit === 'mm' || n.unit === 'cm';
+const besideGauge = (w: Walk): boolean => w.all.some((it) => it.k === 'place' && it.p.part === 'gauge');
+
+const noNumber: readonly ((s: NumberAt) => boolean)[] = [
+  // "bay 3", "job 4410", "unit 214": which
+  (s) => {
+    const thing = before(s);
+    return (
+      s.bare &&
+      thing?.k === 'unknown' &&
+      /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet|tech|mechanic|crew|shift|bus|route|fitter)$/.test(
+        thing.low,
+      )
+    );
+  },
+  (s) => /\bunit $/i.test(s.led) && s.n.whole && (s.bare || s.n.value >= 100),
+  // "coach 14212 odo 188,340", "coach 4 in bay 2"
+  (s) =>
+    s.n.whole &&
+    /^(?:coach|bus|the coach|the bus)$/.test(phraseOf(before(s))) &&
+    (s.bare
+      ? s.n.value >= 100
+      : s.n.unit === 'in' && / ?in$/.test(s.n.text) && /^ (?:bay|the|lane|stall|line|shop|yard)\b/i.test(s.then)),
+  // "part 88-1140", "pn 4471", "sn 0042": what it is called by
+  (s) => s.n.unit === null && /\b(?:parts?|p\/?n|s\/?n|serial|stock|batch|lot)(?: no\.?| number)?[ :#]*$/i.test(s.led),
+  // "the two gauges differ by 8 psi": how far apart
+  (s) =>
+    (s.n.unit === null || isPressure(s.n)) &&
+    /\b(?:differ|differs|disagree|off|out|apart|different|difference) (?:by|of) (?:about |only )?$/i.test(s.led) &&
+    (besideGauge(s.w) || s.w.all.some((it) => it.k === 'sign' && it.v === 'gauges disagree')),
+  // "matches within 1": how nearly
+  (s) => /\bwithin (?:about |a )?$/i.test(s.led) && besideGauge(s.w),
+  // "drops 0.2 bar in 10 min, was 1.4": what it fell by before
+  (s) =>
+    s.n.unit === null &&
+    s.index <= 1 &&
+    /^(?:pressure|height) fall$/.test(s.w.lastReading?.what.v ?? '') &&
+    /\b(?:was|from|used to be|before it was) (?:about )?$/i.test(s.led),
+  // "first 3 psi quick": a part of the way
+  (s) => isPressure(s.n) && /\b(?:first|last|final|next|top) (?:few |couple )?$/i.test(s.led),
+  // "5 psi above cut-in": against something else
+  (s) =>
+    /^ (?:above|below|over|under|past|shy of|short of|off) (?:the )?(?:cut|limit|spec|max|min|bottom|top of|normal|what)/i.test(
+      s.then,
+    ),
+  // "needs two turns on the right link": what is still to be done
+  (s) => s.n.unit === 'turn' && /\b(?:needs?|wants?|takes?|give it|another) (?:about |another )?$/i.test(s.led),
+  // "blocked at 4 points", "2 fingers lower": how many of what nobody measures by
+  (s) => s.bare && /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(s.then),
+  // "theres two bags per side", "parts: 1 height valve, 2 fittings": how many of them
+  (s) => {
+    const thing = after(s);
+    if (!s.bare || thing?.k !== 'place' || thing.p.part === undefined) return false;
+    const listed =
+      s.n.value < 10 && s.index === 0 && !thing.p.side && !/^(?:tank|bellows|gauge|tyre)$/.test(thing.p.part);
+    const counted =
+      s.n.value <= 12 &&
+      /s$/.test(thing.phrase) &&
+      !s.c.places.some((i) => i < s.index) &&
+      s.c.items[nextReal(s.c, s.index + 1)]?.k !== 'num';
+    return listed || counted;
+  },
+  // "welding 8 in from the bag": how far off
+  (s) =>
+    dimension(s.n) === 'length' &&
+    /^ ?(?:away )?from (?:the |an? |his |my )?(?:\w+ )?(?:bags?|bellows|lines?|tank|hose|panel|valve|fitting|end|frame|clamp|wheel|drain)\b/i.test(
+      s.then,
+    ),
+  // "shiny patch 2 inches long", "a crack 10 mm across": the size of what was found
+  (s) =>
+    taped(s.n) &&
+    /^ (?:long|wide|across|deep|in diameter|dia|round|square)\b/i.test(s.then) &&
+    (s.c.places.length === 0 || s.c.items.slice(0, s.index).some((it) => it.k === 'sign' || it.k === 'unknown')),
+  // "3 in tear at the bottom": how long it is
+  (s) => {
+    const found = after(s);
+    return taped(s.n) && s.n.value < 12 && found?.k === 'sign' && /^(?:torn|cracked|chafed|swollen)$/.test(found.v);
+  },
+];
+
+/** Whether the number at `index` is none of those that are readings. */
+export const isNoNumber = (w: Walk, c: Clause, n: Amounting, index: number): boolean => {
+  const [from, to] = n.span;
+  const led = w.text.slice(Math.max(0, from - 28), from);
+  const then = w.text.slice(to, to + 34);
+  const at: NumberAt = { w, c, n, index, bare: n.unit === null && n.whole, led, then };
+  return noNumber.some((fits) => fits(at));
+};
