@@ -249,7 +249,7 @@ describe('what is sent to the page', () => {
     // what is fetched behind the reader has been asked for, so that none of it is counted for the next opening
     await until(
       () => Promise.resolve([...asked]),
-      (l) => ['menu', 'pad', 'side', 'timer'].every((room) => l.some((n) => n.startsWith(room))),
+      (l) => ['menu', 'pad', 'side', 'timer', 'circuit'].every((room) => l.some((n) => n.startsWith(room))),
     );
     asked.length = 0;
     await page.reload();
