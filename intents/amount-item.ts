@@ -236,6 +236,16 @@ export const numberItem = (
   let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
   // "lr 14 flat": fourteen and nothing over; a nut has six of them
   if (u?.unit === 'count' && n.value > 12 && tokens[spaceAt(tokens, next)]?.low === 'flat') u = null;
+  // "13 5/16 amp clamp reads 31": sixteenths are off a tape
+  if (u && (u.unit === 'A' || u.unit === 'V') && n.value > 3 && n.kind === 'fraction' && n.step <= 1 / 8) u = null;
+  // "builds past 60 volt of battery 12,6": it measures what follows
+  if (
+    u &&
+    (u.unit === 'A' || u.unit === 'V') &&
+    !glued &&
+    /^ of (?:the )?[a-z]+ (?:is |has |have |reads )?\d/i.test(behind(u.next))
+  )
+    u = null;
   // "amps 22.5 volts at the motor 11.6": the unit stands before its number
   const led = tokens[start - 1]?.kind === 'space' ? unitTable.get(tokens[start - 2]?.low ?? '') : undefined;
   if (

@@ -1,5 +1,6 @@
 /** Cuts settled items into clauses. */
 import { dimensionOf } from '../server/core/units.ts';
+import { beginsAnew } from './run-on.ts';
 import type { Settled } from './settled.ts';
 import { skippable, type Clause } from './walk.ts';
 
@@ -45,47 +46,6 @@ const oftenOf = (items: readonly Settled[]): Extract<Settled, { k: 'often' }> | 
 
 const placesOf = (items: readonly Settled[]): number[] => items.flatMap((item, i) => (item.k === 'place' ? [i] : []));
 
-/** "soaped the left bag no bubbles soaped the right one": a second work after the first and its place begins anew. */
-const anotherWork = (items: readonly Settled[]): boolean => {
-  const first = items.findIndex((i) => i.k === 'work');
-  if (first < 0) return false;
-  const placed = items.findIndex((i, j) => j > first && i.k === 'place');
-  return placed > 0 && items.slice(placed).some((i) => i.k === 'sign' || i.k === 'num' || i.k === 'neg');
-};
-
-/** "sags overnight fine when driving": a sign and its circumstance, then a sign with another. */
-const anotherTime = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
-  const often = items.findLastIndex((i) => i.k === 'often');
-  if (often < 0 || !items.slice(0, often).some((i) => i.k === 'sign')) return false;
-  if (!items.slice(often + 1).every((i) => i.k === 'filler')) return false;
-  for (let j = at + 1; j < all.length && all[j]!.k !== 'sep' && all[j]!.k !== 'join'; j += 1)
-    if (all[j]!.k === 'often') return true;
-  return false;
-};
-
-const tells = (i: Settled): boolean => i.k === 'sign' || i.k === 'cond' || i.k === 'work';
-
-/**
- * "left bag cracked right bag ok", nobody having typed a comma: a place begins anew where what came before has its own
- * place and its own word, no preposition leads it, and a word or a number of its own follows.
- */
-const beginsAnew = (items: readonly Settled[], all: readonly Settled[], at: number): boolean => {
-  const placed = items.findIndex((i) => i.k === 'place');
-  if (placed < 0 || items.findLastIndex((i) => i.k === 'sign') < placed || items.some((i) => i.k === 'work'))
-    return false;
-  const led = items.findLast((i) => i.k !== 'filler');
-  if (led?.k === 'prep' || led?.k === 'place' || led?.k === 'neg') return false;
-  // "leaning to left": said in the word itself
-  if (led?.k === 'sign' && / to$/.test(led.phrase)) return false;
-  for (let j = at + 1; j < all.length; j += 1) {
-    const next = all[j]!;
-    if (next.k === 'sep' || next.k === 'join' || next.k === 'place' || next.k === 'prep') return false;
-    if (next.k === 'sign' || next.k === 'neg') return true;
-    if (tells(next) || next.k === 'num') return false;
-  }
-  return false;
-};
-
 /** Between separators and joins. */
 export const clausesOf = (all: readonly Settled[]): Clause[] => {
   const out: Clause[] = [];
@@ -109,23 +69,7 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
     if (item.k === 'sep') close(item.hard, false);
     else if (item.k === 'join') close(false, true);
     else {
-      if (
-        items.length >= longestClause ||
-        (item.k === 'work' && anotherWork(items)) ||
-        (item.k === 'sign' && anotherTime(items, all, at)) ||
-        // "runs 2 min rests 3": each its own
-        (item.k === 'measure' &&
-          item.v === 'off time' &&
-          items.at(-1)?.k === 'num' &&
-          items.some((i) => i.k === 'cond' && i.v === 'pump running')) ||
-        (item.k === 'filler' && /^theres?$/.test(item.phrase) && items.some((i) => i.k === 'sign')) ||
-        (item.k === 'place' && beginsAnew(items, all, at)) ||
-        (item.k === 'spec' &&
-          items.some((i) => i.k === 'place' || i.k === 'measure') &&
-          items.some((i) => i.k === 'num') &&
-          all[at + 1]?.k === 'num')
-      )
-        close(false, false);
+      if (items.length >= longestClause || beginsAnew(items, all, at)) close(false, false);
       items.push(item);
     }
   });

@@ -4,12 +4,16 @@ import type { Fact } from './shapes.ts';
 import {
   around,
   blows,
+  clicks,
+  drained,
   drives,
+  holdsAir,
   levels,
   ofAir,
   ofCoach,
   ofPressure,
   ofPump,
+  ofRide,
   ofRubber,
   ofStance,
   ofThings,
@@ -17,6 +21,7 @@ import {
   ofVolume,
   pressured,
   running,
+  runsWarm,
   stands,
   unfilled,
   warmed,
@@ -27,7 +32,7 @@ import {
 const mostCarried = 690_000;
 
 /** True, false, or the part it must be of instead. */
-export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
+export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' | 'coach' | 'ambient' => {
   // so many of something that has no name here
   if (f.is === 'reading' && f.what.v === 'count') return false;
   const part = takePlace(f.where.v)?.part;
@@ -36,6 +41,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   // a link that is tied is no line led another way
   if (f.is === 'work' && f.what.v === 'rerouted' && (part === 'link' || part === 'arm')) return false;
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
+  if (f.is === 'reading' && f.what.v === 'water drained')
+    return part !== undefined && drained.has(part) ? true : 'tank';
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;
     if (ofThings.has(f.what.v)) return false;
@@ -47,9 +54,11 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
     // no bellows carries as much as a tank holds
     if (f.what.v === 'pressure' && part === 'bellows' && f.where.from !== 'said' && f.amount.v.si > mostCarried)
       return 'tank';
+    if (f.what.v === 'temperature' && f.where.from !== 'said' && !runsWarm.has(part)) return 'ambient';
     if (f.what.v === 'temperature') return warmed.has(part);
     // "24v system": no volts of the tank
     if (f.what.v === 'voltage' && ['tank', 'bellows', 'tyre', 'coach'].includes(part)) return false;
+    if (ofPressure.has(f.what.v) && f.where.from !== 'said' && !holdsAir.has(part)) return 'tank';
     if (!ofPressure.has(f.what.v) || pressured.has(part)) return true;
     return f.where.from !== 'said' || wired.has(part) ? 'tank' : false;
   }
@@ -57,6 +66,10 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' => {
   const sign = f.what.v;
   if (sign === 'gauges agree' || sign === 'gauges disagree') return part === 'gauge' ? true : 'gauge';
   if (ofVolume.has(sign) && unfilled.has(part)) return false;
+  if (sign === 'fills' && part === 'gauge' && f.where.from !== 'said') return 'coach';
+  if (ofRide.has(sign)) return 'coach';
+  if (sign === 'bounces' && part === 'bellows' && f.where.from !== 'said') return 'coach';
+  if (sign === 'clicks' && !clicks.has(part)) return 'pump';
   if (sign === 'drops' && wired.has(part)) return false;
   if (sign === 'level') return levels.has(part);
   if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';

@@ -122,7 +122,12 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
     // "bolts on the left control arm": whose side it is
     const follows = raw[raw.indexOf(item) + 1];
     const theirs =
-      Boolean(item.p.side && !item.p.part && prev.p.part && !prev.p.side && prep) &&
+      // "worn bush rear tyres ok": of the part right behind it
+      ((Boolean((item.p.side ?? item.p.end) && !item.p.part && prev.p.part) &&
+        !prep &&
+        follows?.k === 'place' &&
+        !follows.p.side) ||
+        Boolean(item.p.side && !item.p.part && prev.p.part && !prev.p.side && prep)) &&
       follows?.k === 'place' &&
       follows.p.part !== undefined &&
       follows.p.part !== prev.p.part &&
@@ -132,6 +137,12 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
     const whole = /^(?:lr|rr|lf|rf)$/.test(item.phrase) && !prev.p.part;
     const anew =
       whole ||
+      // "none on the left left valve leaks": its side is said again
+      (!prep &&
+        prev.p.side !== undefined &&
+        !prev.p.part &&
+        item.p.side === prev.p.side &&
+        item.p.part !== undefined) ||
       (prev.p.part === 'check valve' && item.phrase === 'tank' && !prep) ||
       (Boolean(item.p.side && prev.p.part && !prev.p.side && !prep) &&
         (item.p.part !== undefined || partFollows(raw, item)) &&

@@ -322,7 +322,7 @@ export const denied = (c: Clause, i: number): Settled | null => {
       return null;
     if (it.k === 'neg') return it;
     if (!skippable(it) && it.k !== 'sign' && it.k !== 'place' && it.k !== 'often') return null;
-    if (it.k === 'sign' && j < i - 1 && !skippable(c.items[j + 1])) return null;
+    if (it.k === 'sign' && (c.items[i]!.k === 'cond' || (j < i - 1 && !skippable(c.items[j + 1])))) return null;
     // "no leak on left bag leak on right bag": the first is denied, and has its place
     if (it.k === 'sign' && placed) return null;
     placed ||= it.k === 'place';

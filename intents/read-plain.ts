@@ -145,7 +145,12 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     loc = assumed({ part: 'motor' });
   else if (loc.p.part === 'pump' && (dim === 'current' || dim === 'voltage')) loc = { ...loc, p: { part: 'motor' } };
   else if (dim === 'volume' && ['drain', 'dryer'].includes(loc.p.part ?? '')) loc = { ...loc, p: { part: 'tank' } };
-  else if (dim === 'temperature' && loc.p.part === 'coach') loc = assumed({ part: 'ambient' });
+  else if (
+    dim === 'temperature' &&
+    (loc.p.part === 'coach' ||
+      (loc.from !== 'said' && phraseOf(items[index + 1]) === 'out' && items[nextReal(c, index)]?.k !== 'place'))
+  )
+    loc = assumed({ part: 'ambient' });
   // "adjusted the link 1 turn": of what was turned
   const turned = w.facts.at(-1);
   if (measure === 'turns' && turned?.is === 'work' && /\b(?:link|torsion bar|arm)$/.test(turned.where.v))

@@ -53,6 +53,19 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     c.measure ??= w.limited;
     return false;
   }
+  // "spec 13 1/2, lr went down 2 in", "sheet 13 to 13 1/2, pump cuts in at 88": what it does
+  if (
+    at < 0 &&
+    c.items.some(
+      (it) =>
+        (it.k === 'change' && /^(?:went|fell|came|dropped|lost|gained|rose)\b/.test(it.phrase)) ||
+        (it.k === 'sign' && /^(?:went|fell|came|dropped)\b/.test(it.phrase)) ||
+        (it.k === 'measure' && /^(?:cuts|kicks|comes|starts|stops|quits|shuts|goes) /.test(it.phrase)),
+    )
+  ) {
+    w.spec = false;
+    return false;
+  }
   const n = c.items.findIndex((it, j) => it.k === 'num' && it.clock === undefined && j > at);
   const num = c.items[n] as Amounting | undefined;
   if (at >= 0) use(w, c.items[at]);
@@ -122,7 +135,8 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   const own =
     measure === 'cut-in' || measure === 'cut-out'
       ? assumed({ part: 'pressure switch' })
-      : (measure === 'pressure' || measure === 'pressure fall') && !loc
+      : (measure === 'pressure' || measure === 'pressure fall') &&
+          (!loc || (measure === 'pressure fall' && !hit && coachSides(p)))
         ? assumed({ part: 'tank' })
         : loc;
   const fact = push(

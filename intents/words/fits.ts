@@ -28,6 +28,14 @@ export const unfilled = list<PartName>('arm|link|regulator');
 export const ofVolume = list<SignName>('fills|empties|does not fill|does not empty');
 /** Only these blow, as a fuse does. */
 export const blows = list<PartName>('fuse|breaker|relay|motor|battery');
+/** What is heard to click as it switches. */
+export const clicks = list<PartName>(
+  'pump|motor|relay|relay coil|relay output|solenoid|pressure switch|switch input|switch output|breaker|key switch|unloader|protection valve|regulator|panel|coach|height valve|check valve|arm|link',
+);
+/** What water is let out of. */
+export const drained = list<PartName>('tank|drain|dryer|supply line|line|bellows|discharge line|gauge line');
+/** What the whole coach does on the road. */
+export const ofRide = list<SignName>('wanders|pulls');
 /** How high something stands: of a corner, the coach, what carries it. */
 export const ofStance = list<SignName>(
   'leans|sags|on stops|bottoms|bounces|wanders|pulls|comes up driving|flat|low|high',
@@ -52,6 +60,10 @@ export const stands = list<PartName>('coach|bellows|tyre|axle|wheel|tank|gauge|b
 export const pressured = list<PartName>(
   'tank|bellows|tyre|wheel|gauge|test port|protection valve|regulator|relief|dryer|supply line|height valve|exhaust port|valve to panel line|panel|panel feed|panel port|bellows line|fitting|line|gauge line|pump|pump head|unloader|discharge check|discharge line|check valve|pressure switch|drain|bellows crimp|inlet check|solenoid|intake filter|axle',
 );
+/** Whose pressure is meant where none was named with it. */
+export const holdsAir = list<PartName>(
+  'tank|bellows|tyre|wheel|gauge|test port|protection valve|regulator|panel feed|panel|supply line|axle|pump|pump head|discharge line',
+);
 /** Measures that are of the air side where they have a place. */
 export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure rise|pump-up');
 
@@ -61,6 +73,10 @@ export const ofCoach: ReadonlySet<(typeof works)[number]> = list(
 );
 /** What can stand level. */
 export const levels = list<PartName>('coach|floor|axle|bellows|frame|panel|tyre');
+/** What gets warm at work. */
+export const runsWarm = list<PartName>(
+  'tyre|wheel|wheel bearing|pump|pump head|motor|discharge line|relay|shock|feed cable|unloader|discharge check|ambient|axle',
+);
 /** Whose temperature is taken. */
 export const warmed = list<PartName>(
   'ambient|tyre|wheel|wheel bearing|pump|pump head|motor|tank|discharge line|relay|battery|dryer|coach|shock|feed cable|fuse|pressure switch|unloader|discharge check|check valve|line|height valve|drain|bellows',
