@@ -111,7 +111,7 @@ const readItem = (w: Walk, c: Clause, i: number): number => {
   }
 };
 
-const fallNoun = /^(?:an? )?(?:drop|loss|fall|dip|sag|rise|gain)(?: overnight)?$/;
+const fallNoun = /^(?:an? )?(?:drop|loss|lost|fall|dip|sag|rise|gain)(?: overnight)?$/;
 
 /** "1.5 psi drop in 10 min", "half inch drop overnight": the amount before its noun, put after it. */
 const nounsAfter = (c: Clause): Clause => {
@@ -171,7 +171,7 @@ const fitting = (w: Walk, all: readonly Settled[]): Fact[] =>
     const fit = fits(f);
     if (fit === true) return true;
     if (fit !== false) {
-      f.where = whereOf(assumed({ part: fit }));
+      f.where = whereOf(fit === '' ? null : assumed({ part: fit }));
       return true;
     }
     if ('what' in f)

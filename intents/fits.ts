@@ -1,6 +1,6 @@
 /** Whether what was read can be of the part it was read of; a pump's sign finds its way home. */
 import { takePlace } from './place.ts';
-import type { Fact } from './shapes.ts';
+import type { Fact, Part } from './shapes.ts';
 import {
   around,
   blows,
@@ -19,10 +19,12 @@ import {
   ofThings,
   ofTread,
   ofVolume,
+  pumpOnly,
   pressured,
   running,
   runsWarm,
   stands,
+  turned,
   unfilled,
   warmed,
   wired,
@@ -32,7 +34,7 @@ import {
 const mostCarried = 690_000;
 
 /** True, false, or the part it must be of instead. */
-export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' | 'coach' | 'ambient' => {
+export const fits = (f: Fact): boolean | Part | '' => {
   // so many of something that has no name here
   if (f.is === 'reading' && f.what.v === 'count') return false;
   const part = takePlace(f.where.v)?.part;
@@ -43,12 +45,15 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' | 'coach' | '
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (f.is === 'reading' && f.what.v === 'water drained')
     return part !== undefined && drained.has(part) ? true : 'tank';
+  // "set cut-out 118, 1/4 turn in": of the screw, whatever was spoken of before
+  if (f.is === 'reading' && f.what.v === 'turns' && f.where.from !== 'said' && !(part && turned.has(part))) return '';
   if (part === undefined || part === 'coach') {
     if (f.is !== 'sign' || f.where.v === '') return true;
     if (ofThings.has(f.what.v)) return false;
     // "raises slow on the left": a side does, and no pump
     if (f.what.v === 'slow build' && f.where.from === 'said' && part === undefined) return false;
-    if (part === undefined) return ofPump.has(f.what.v) ? 'pump' : true;
+    if (part === undefined)
+      return ofPump.has(f.what.v) || (f.what.v === 'clicks' && f.where.from !== 'said') ? 'pump' : true;
   }
   if (f.is === 'reading') {
     // no bellows carries as much as a tank holds
@@ -72,6 +77,8 @@ export const fits = (f: Fact): boolean | 'pump' | 'tank' | 'gauge' | 'coach' | '
   if (sign === 'clicks' && !clicks.has(part)) return 'pump';
   if (sign === 'drops' && wired.has(part)) return false;
   if (sign === 'level') return levels.has(part);
+  // "tank 118, restarts fine": the pump does
+  if (part === 'tank' && pumpOnly.has(sign)) return 'pump';
   if (ofPump.has(sign)) return drives.has(part) || (part === 'fuse' && sign === 'blows fuse') ? true : 'pump';
   if (ofAir.has(sign)) return !wired.has(part) && !around.has(part) && !running.has(part);
   if (ofStance.has(sign))

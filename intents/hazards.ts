@@ -24,11 +24,21 @@ const verbMood = (words: string): Hazard['mode'] | null => {
     if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
     if (
       /^(?:i|he|she|we|they)$/.test(word) &&
+      !(
+        /^(?:have|has)$/.test(list[i + 1] ?? '') &&
+        /^(?:change|replace|put|fit|take|clean|remove|open|loosen)$/.test(list[i + 2] ?? '')
+      ) &&
       /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld|unscrew|loosen|undo|crack|remove|pull|take|hold|push|fill|inflate|pump)$/.test(
         list[i + 1] ?? '',
       )
     )
       return 'doing';
+    // "i have change the valve": done, in rough English
+    if (
+      /^(?:have|has)$/.test(word) &&
+      /^(?:change|replace|put|fit|take|clean|remove|open|loosen)$/.test(list[i + 1] ?? '')
+    )
+      return 'done';
     if (/^(?:hes|shes|ive|weve|theyve|has|have)$/.test(word) && doneVerbs.test(list[i + 1] ?? '')) return 'done';
     if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
     // "tape is on the relief"

@@ -52,7 +52,8 @@ export const numberAt = (tokens: readonly Token[], i: number): Num | null => {
     // "10 and a half", "13 and a quarter": digits with a spoken fraction
     if (whole?.kind === 'whole' && /^(?:and|an|&)$/.test(tokens[skip(tokens, whole.next)]?.low ?? '')) {
       const at = skip(tokens, skip(tokens, whole.next) + 1);
-      const part = spokenFraction(tokens, at) ?? (tokens[at]?.kind === 'digits' ? written(tokens, at) : null);
+      const part =
+        spokenFraction(tokens, at) ?? (tokens[at]?.kind === 'digits' && whole.value <= 60 ? written(tokens, at) : null);
       if (part && part.value < 1)
         return { ...whole, value: whole.value + part.value, step: part.step, next: part.next, kind: 'fraction' };
     }

@@ -152,7 +152,7 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "plugged the bag line": somebody did
   if (
     item.phrase === 'plugged' &&
-    (!alone || alone.k === 'sep' || alone.k === 'join') &&
+    alone?.k !== 'place' &&
     /^ (?:off )?(?:the|his|that|my) /i.test(text.slice(item.span[1], item.span[1] + 12)) &&
     !/relief|safety|pop.?off/i.test(text.slice(item.span[1], item.span[1] + 24))
   )
@@ -184,7 +184,8 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "c/o hard ride": what is complained of
   if (
     item.phrase === 'c/o' &&
-    !alone &&
+    (!alone ||
+      ((alone.k === 'sep' || alone.k === 'join') && (items[i + 1]?.k === 'unknown' || only(items[i + 1], 'sign')))) &&
     !items.slice(i + 1, i + 4).some((o) => o.k === 'senses' && o.senses.some((s) => s.k === 'place' && s.p.part))
   )
     return [{ k: 'filler', ...base }];
@@ -327,8 +328,7 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
   // "air out the unloader constantly", "air out of the left exhaust": where it escapes; only tank and bags are emptied
   if (/^air (?:is )?out(?: of)?$/.test(item.phrase)) {
     const from = partsAhead(items, i);
-    if (from.length > 0 && !from.some((part) => /^(?:tank|bellows|coach)$/.test(part)))
-      return [{ k: 'sign', v: 'leaks', ...base }];
+    if (from[0] !== undefined && !/^(?:tank|bellows|coach)$/.test(from[0])) return [{ k: 'sign', v: 'leaks', ...base }];
   }
   // "the tank comes up and the pump shuts off": no figure, so it is what the pump does
   const pumps = raw.findLast((r) => r.k !== 'filler');

@@ -1,5 +1,5 @@
 /** From one value to another: "116 down to 109", "0 to 90 took 11 min". */
-import { dimensionOf, type Unit } from '../server/core/units.ts';
+import { dimensionOf, toSi, type Unit } from '../server/core/units.ts';
 import { dimension, type Amounting } from './amount-item.ts';
 import { changeOf, isDuration, durationAfter, durationBefore, tankOrCarried, withEnd, bellowsOf } from './changes.ts';
 import { byDimension, coachSides, heightLike, heightUnit, measureUnit, pressureUnit, voltParts } from './dims.ts';
@@ -43,6 +43,9 @@ export const readFellTo = (w: Walk, c: Clause, n: Amounting, index: number): num
   use(w, n, over, c.items[by]);
   return over ? Math.max(index, c.items.indexOf(over)) + 1 : index + 1;
 };
+
+/** Pa, gauge: more than a bag of a coach is filled to (common practice, no source). */
+const tankFrom = 550_000;
 
 const emptyWord = (item: Settled | undefined): boolean =>
   /^(?:empty|nothing|zero|flat|scratch|dead empty)$/.test(phraseOf(item));
@@ -179,9 +182,20 @@ const pair = (
   else loc = withEnd(w, loc);
   const up = second.value > n.value;
   const part = loc?.p.part ?? 'tank';
-  const pumpUp = dim === 'pressure' && up && (over !== null || n.value === 0) && part !== 'bellows' && part !== 'tyre';
+  // "rr bag chafed, 10 to 100 in 13 min": no bag is filled so far
+  const carriedFar =
+    up && over !== null && loc?.from !== 'said' && (n.value === 0 || toSi(second.value, unit) > tankFrom);
+  const pumpUp =
+    dim === 'pressure' &&
+    up &&
+    (over !== null || n.value === 0) &&
+    ((part !== 'bellows' && part !== 'tyre') || carriedFar);
   const what: Measure = pumpUp ? 'pump-up' : (byDimension[dim] ?? 'pressure');
-  if (pumpUp || ['gauge', 'pump', 'coach'].includes(part))
+  if (
+    pumpUp ||
+    ['gauge', 'pump', 'coach'].includes(part) ||
+    (loc?.from !== 'said' && ['tyre', 'discharge line'].includes(part))
+  )
     loc = { ...assumed({ part: 'tank' }), ...(loc?.p.part === 'tank' ? loc : {}) };
   push(
     w,

@@ -136,7 +136,7 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
     measure === 'cut-in' || measure === 'cut-out'
       ? assumed({ part: 'pressure switch' })
       : (measure === 'pressure' || measure === 'pressure fall') &&
-          (!loc || (measure === 'pressure fall' && !hit && coachSides(p)))
+          (!loc || (measure === 'pressure fall' && !hit && !/^(?:tank|bellows|tyre)$/.test(p.part ?? '')))
         ? assumed({ part: 'tank' })
         : loc;
   const fact = push(
@@ -173,7 +173,8 @@ export const readSpec = (w: Walk, c: Clause): boolean => {
   );
   share(w, fact);
   use(w, m, other, over);
-  w.spec = true;
+  // "rr 14, sheet 13 3/4": of that one reading, and what follows is read again
+  w.spec = !(point !== null && at >= 0 && !m);
   w.limited = m?.k === 'measure' ? m : null;
   w.lastUnit = unit;
   if (loc) w.subject = loc;

@@ -6,6 +6,7 @@ import { type PlaceItem, type Settled } from './settled.ts';
 import type { Sign } from './shapes.ts';
 import { airSide } from './words/parts.ts';
 import { sideable } from './sideable.ts';
+import { ofAir } from './words/fits.ts';
 import { assumed, carried, phraseOf, skippable, use, type Clause, type Loc, type Walk } from './walk.ts';
 import { locOf } from './loc.ts';
 import { placeAfter, pumpSigns, signHomes } from './words/signs.ts';
@@ -43,6 +44,10 @@ export const ofTheOther = (w: Walk, own: Loc, name: Sign): Loc => {
   // "exhaust hoses in water: no bubbles left or right"
   if (!s.side && !(airSide.has(s.part) && ['bubbles', 'leaks', 'hiss'].includes(name))) return own;
   if (s.side === 'both' || ofCorner.has(name)) return own;
+  // "a shim at the right control arm, no air sound in right": no air is heard at that part
+  if (ofAir.has(name) && !airSide.has(s.part)) return own;
+  // "I hear hissing at the right rear": a corner said whole
+  if (name === 'hiss' && own.p.end && !own.old && own.from === 'said') return own;
   return {
     ...own,
     p: tidy({ ...own.p, part: s.part, ...(own.p.end === undefined && s.end ? { end: s.end } : {}) }),

@@ -53,7 +53,9 @@ export const written = (tokens: readonly Token[], i: number): Num | null => {
     const part = joins ? fraction(tokens, i + 1 + gap) : null;
     // "cut out 118 1/4 turn in": two figures
     const turned = part && t.low.length > 2 && /^turns?$/.test(tokens[part.next + 1]?.low ?? '');
-    if (part && part.value < 1 && !turned)
+    // "cut out 117 and 1/8 play": nothing is that long
+    const apart = part && gap === 3 && between[1]?.low !== '-' && Number(t.low) > 60;
+    if (part && part.value < 1 && !turned && !apart)
       return { value: Number(t.low) + part.value, step: part.step, next: part.next, kind: 'fraction', signed: false };
   }
   const after =

@@ -42,7 +42,7 @@ const bareHot =
 const hotPart =
   /\b(?:head|pump|pomp|comp|compressor|motor|cylinder|discharge (?:line|pipe)|delivery (?:line|pipe)|exhaust pipe|filter)\b/;
 const touching =
-  /\b(?:bare hands?|my hands?|your hands?|his hands?|take hand|hands? on|with (?:my|the|his) hand|going in with|touch\w*|grab\w*|hold of|got hold|took hold|knuck\w*|fingers?|forearm|arm|palm|skin|gloves|pull(?:ing|ed)? the (?:\w+ )?(?:head|line)|undo\w*|reach(?:ing|ed)?|lean(?:ed|ing) on|change the (?:intake )?filter|burn myself|handling|feel(?:ing)? the (?:motor|pump|head))\b/;
+  /\b(?:bare hands?|my hands?|your hands?|his hands?|take hand|hands? on|with (?:my|the|his) hand|going in with|touch\w*|grab\w*|hold of|got hold|took hold|knuck\w*|fingers?|forearm|(?:my|his|her|your|an|bare) arm|palm|skin|gloves|pull(?:ing|ed)? the (?:\w+ )?(?:head|line)|undo\w*|reach(?:ing|ed)?|lean(?:ed|ing) on|change the (?:intake )?filter|burn myself|handling|feel(?:ing)? the (?:motor|pump|head))\b/;
 const livePower =
   /\b(?:power|current|juice|supply|electric\w*|ignition|key)\b(?: (?:was|is|were|still|left|being))* (?:on|live)\b|\bwith the (?:ignition|key|power) on\b|\bnot isolated\b|\bisolate\b|\bkill the power\b|\b(?:nobody|not|never|didnt|without|not bothering to|no one|havent|hasnt)\b[^.;]{0,14}\b(?:pull\w*|tak\w*|cut\w*|kill\w*|isolat\w*|remov\w*|disconnect\w*)\b[^.;]{0,12}\b(?:fuse|power|breaker|battery|supply|plug)\b|\bstart(?:s|ed|ing)?(?: up)? (?:by itself|on its own|on me|up on me|while|when)\b|\bcould (?:the )?(?:pump|comp\w*|it) start\b|\bclose at any time\b|\bstart(?:ed|s)? wh?ile\b|\b(?:power|fuse|current) (?:need|have|has) to be (?:off|out)\b|\bdoes the power\b/;
 const inPump =
@@ -302,7 +302,12 @@ export const makings: readonly Making[] = [
     unless:
       /\b(?:unloaded (?:it|them|first|and|with|by|now|before)|is unloaded|load (?:is |was )?(?:all )?off (?:it )?(?:now|first|before|so|then))\b|\bunwound (?:it|them|fully|first|all)\b|\b(?:turns?|low|sags?|height)\b/,
   },
-  { hazard: 'cords driven', all: [damage, bag, drive], within: 110, unless: notDriven },
+  {
+    hazard: 'cords driven',
+    all: [damage, bag, drive],
+    within: 110,
+    unless: new RegExp(`${notDriven.source}|\\btest drive\\b.*\\b(?:replaced|renewed|new bag)\\b|\\bold one\\b`),
+  },
   {
     hazard: 'cords driven',
     all: [
@@ -358,7 +363,7 @@ export const makings: readonly Making[] = [
     ],
     within: 60,
     unless:
-      /\b(?:water|oil|tea) glass\w*|\bglasses on\b|\bgoggles on\b|\bwearing (?:my|his|the)? ?(?:glasses|goggles|specs)\b/,
+      /\b(?:water|oil|tea) glass\w*|\bglasses on\b|\bgoggles on\b|\bwearing (?:my|his|the)? ?(?:glasses|goggles|specs)\b|\b(?:i|we|he) (?:wear|wore|am wearing) (?:my |the )?(?:safety )?(?:glasses|goggles|specs)\b/,
   },
   {
     hazard: 'eyes bare',

@@ -47,7 +47,8 @@ const notIntended =
 export const notUnder =
   /^(?:under|underneath|beneath) (?:\d|about \d|pressure|load|the limit|limit|spec|cut|power|voltage|control|warranty|way|vacuum|normal|a hundred|ninety|eighty|seventy|sixty|fifty|the (?:spec|limit|bag|bags|panel|dash|valve|seat|bonnet|hood|label|cover))\b/;
 /** The frame stands on something that holds, said as a fact and not as a condition to come. */
-export const supported = /\b(?:on|with|over|got)\b[^,.;]{0,20}\b(?:stands|cribbing|pit|ramps)\b/;
+export const supported =
+  /\bstands (?:in|set|under)\b(?= (?:and|n|&|wheels|,|b4|before))|\b(?:on|with|over|got)\b[^,.;]{0,20}\b(?:stands|cribbing|pit|ramps)\b/;
 export const notSupported =
   /\b(?:till|until|unless|before|no|not|bothered|skip|never mind|without|off|need|needs|forgot|should|isnt|arent|instead of|soft|grass|dirt|gravel|sinking|leaning)\b[^.;]{0,24}\b(?:stands|cribbing|pit|ramps)\b|\bstands\b[^.;]{0,24}\b(?:grass|dirt|gravel|sinking|leaning|next|first|later|soon|after)\b/;
 /** A thing, not a person, is put under. */
@@ -279,6 +280,10 @@ export const takenBack: Readonly<Partial<Record<HazardName, RegExp>>> = {
   'jack only': /\b(?:set|put|got) (?:\w+ ){0,2}stands (?:under|in|up)\b(?![^.;]{0,20}\b(?:next|later|first)\b)/,
   'soft ground': /\boff the (?:grass|dirt|gravel|mud|field|verge)\b[^.;]{0,14}\bonto\b/,
   'bellows unrestrained': /\bno air in (?:it|them|the bag)\b/,
+  // "tank is empty, after that i take off the check valve"
+  'open under pressure':
+    /\btank (?:is |at |reads |shows |on )?(?:at )?(?:empty|0(?: ?(?:psi|bar|kpa))?|zero|drained)\b(?! ?\.\d)[, ]+(?:and )?(?:then|after that|so|now)\b[, ]+(?:i|we) (?:take|took|open|pull|undo|remove|unscrew|loosen)\w*\b(?!.*\b(?:with|still|got|has)\b[^.;]{0,12}\d)(?!.*\b(?:bags?|bellows|air ?bags?)\b)/,
+  'weld near line': /\b(?:relay|contacts?|points) (?:was |were |is |are |got )?welded\b/,
   'drive disabled': /\b(?:nobody|no one) (?:is )?driving\b/,
   'relay tapped': /\b(?:so|then|and) (?:i|we) (?:replaced|renewed|changed|swapped)\b/,
   'interlock defeated':

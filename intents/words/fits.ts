@@ -46,6 +46,12 @@ export const ofThings = list<SignName>('bent|slipped|corroded|welded|tripped|blo
 export const ofPump = list<SignName>(
   'runs on|wont run|runs constantly|short cycles|no air|slow build|blows fuse|quits hot|stalls|starts|stops|pulls down',
 );
+/** Of these a tank has none. */
+export const pumpOnly = list<SignName>('starts|stops|stalls|quits hot|blows fuse|wont run');
+/** What is set by turning it. */
+export const turned = list<PartName>(
+  'link|arm|torsion bar|pressure switch|regulator|bellows line|line|fitting|supply line|drain|bolt|relief|height valve|control arm|pin',
+);
 export const drives = list<PartName>(
   'pump|motor|pump head|intake filter|discharge line|unloader|discharge check|pressure switch|relay|solenoid|tank|coach',
 );
