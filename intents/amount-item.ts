@@ -286,7 +286,7 @@ export const numberItem = (
     const more = joined ? tail : numberAt(tokens, spaceAt(tokens, next));
     if (
       more &&
-      (more.kind === 'whole' || more.kind === 'fraction' || joined) &&
+      (more.kind === 'whole' || more.kind === 'fraction' || more.kind === 'words' || joined) &&
       tokens[more.next]?.low !== '/' &&
       tokens[more.next]?.low !== ':'
     ) {
@@ -300,7 +300,7 @@ export const numberItem = (
         u.unit === 'min' &&
         more.value < 60 &&
         n.kind !== 'fraction' &&
-        (mu?.unit === 's' || (!mu && more.value >= 10 && more.kind === 'whole' && isEnd(tokens, more.next)))
+        (mu?.unit === 's' || (!mu && more.value >= 10 && more.kind !== 'fraction' && isEnd(tokens, more.next)))
       ) {
         item.value = item.value * 60 + more.value;
         item.unit = 's';

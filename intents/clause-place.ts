@@ -57,7 +57,19 @@ export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, af
     use(w, item);
     return true;
   }
-  if ((before?.joined || lists(w, c, before, after)) && readShared(w, c)) return true;
+  // "i could hear it through the intake filter": where it was heard, and nothing of that part
+  if (
+    c.items.some((it) => it.k === 'prep' && it.phrase === 'through') &&
+    c.items.some((it) => /^(?:hear|heard)/.test(phraseOf(it)))
+  ) {
+    use(w, item);
+    return true;
+  }
+  // "then i got to the panel": where somebody went
+  const went =
+    c.items.some((it) => /^(?:i|we)$/.test(phraseOf(it))) &&
+    c.items.some((it) => /^(?:got|went|came|go|moved)$/.test(phraseOf(it)));
+  if (!went && (before?.joined || lists(w, c, before, after)) && readShared(w, c)) return true;
   const said = locOf(w, item);
   const kin = w.subject?.p.part;
   // "not the right bag, only left": the same part

@@ -12,6 +12,7 @@ import { planned, readCondition } from './read-condition.ts';
 import { readDoubt, readNone } from './read-denial.ts';
 import { fits } from './fits.ts';
 import { lendUnit } from './lend-unit.ts';
+import { locOf } from './loc.ts';
 import { find, nextReal } from './near.ts';
 import { push } from './push.ts';
 import { readLegDrop } from './leg-drop.ts';
@@ -138,6 +139,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
   if (readSpec(w, c)) return;
   if (readLegDrop(w, c)) return;
   if (readPlaceOnly(w, c, before, after)) return;
+  const known = w.facts.length;
   let i = 0;
   const hedges = c.items.flatMap((it, j) => (it.k === 'hedge' ? [j] : []));
   const hedged = hedges.at(-1) ?? -1;
@@ -148,6 +150,16 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
     i = Math.max(i + 1, readItem(w, c, i));
   }
   w.hunch = hedges.length > 0;
+  // "left comes up fine, right side takes three minutes and stops": spoken of now, whatever was not understood of it
+  const lead = c.items.find((it) => it.k !== 'filler');
+  if (
+    w.facts.length === known &&
+    c.places.length === 1 &&
+    lead?.k === 'place' &&
+    (lead.p.side ?? lead.p.part) &&
+    !lead.ask
+  )
+    w.subject = locOf(w, lead);
   readDoubt(w, c);
   readPlay(w, c);
   const lasted = c.items.find((it): it is Amounting => isDuration(it) && !w.used.has(it));

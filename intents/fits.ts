@@ -7,6 +7,7 @@ import {
   clicks,
   drained,
   drives,
+  filled,
   holdsAir,
   levels,
   ofAir,
@@ -42,6 +43,10 @@ export const fits = (f: Fact): boolean | Part | '' => {
     return part === undefined || !(wired.has(part) || around.has(part) || running.has(part) || part === 'wheel');
   // a link that is tied is no line led another way
   if (f.is === 'work' && f.what.v === 'rerouted' && (part === 'link' || part === 'arm')) return false;
+  if (f.is === 'work' && f.what.v === 'pumped up' && part !== undefined && !filled.has(part)) return 'coach';
+  // "LR toe out, havent pulled the sheet": nobody takes a corner off
+  if (f.is === 'work' && f.what.v === 'removed' && part === undefined && f.where.v !== '' && f.where.from !== 'said')
+    return false;
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (f.is === 'reading' && f.what.v === 'water drained')
     return part !== undefined && drained.has(part) ? true : 'tank';
@@ -84,6 +89,17 @@ export const fits = (f: Fact): boolean | Part | '' => {
   if (ofStance.has(sign))
     return sign === 'flat' ? ['bellows', 'tyre', 'battery', 'coach'].includes(part) : stands.has(part);
   if (sign === 'blown') return blows.has(part);
+  if (
+    sign === 'burnt' &&
+    f.where.from !== 'said' &&
+    ['tank', 'bellows', 'height valve', 'gauge', 'coach'].includes(part)
+  )
+    return false;
+  if (
+    sign === 'cords showing' &&
+    !['bellows', 'tyre', 'bellows fold', 'bellows crimp', 'line', 'bellows line', 'supply line'].includes(part)
+  )
+    return false;
   if (ofTread.has(sign)) return ['tyre', 'wheel', 'axle', 'coach'].includes(part);
   if (ofRubber.has(sign)) return !wired.has(part) && !around.has(part);
   return !around.has(part) || ['ok', 'level', 'works', 'reads wrong'].includes(sign);

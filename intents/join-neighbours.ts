@@ -137,6 +137,10 @@ const addPlace = (out: Settled[], item: PlaceItem, raw: readonly Settled[]): voi
     const whole = /^(?:lr|rr|lf|rf)$/.test(item.phrase) && !prev.p.part;
     const anew =
       whole ||
+      // "from the floor to the frame left rear 13 3/8": between which it is measured
+      (/^(?:frame|axle|floor)$/.test(prev.p.part ?? '') &&
+        !item.p.part &&
+        out.slice(0, at).some((o) => o.k === 'place' && /^(?:frame|axle|floor)$/.test(o.p.part ?? ''))) ||
       // "none on the left left valve leaks": its side is said again
       (!prep &&
         prev.p.side !== undefined &&

@@ -27,6 +27,8 @@ export const locOf = (w: Walk, item: PlaceItem): Loc => {
     !p.side &&
     ((w.here !== undefined && airSide.has(p.part)) ||
       (sub && s?.part !== undefined && airSide.has(s.part)) ||
+      // "soaped everything on the left, bubbles at the crimp"
+      (sub && s !== undefined && s.part === undefined && s.end !== 'front' && w.lastWork === 'soaped') ||
       (joints.has(p.part) &&
         !/s$/.test(item.phrase) &&
         !/\ball (?:the )?$/i.test(w.text.slice(Math.max(0, item.span[0] - 8), item.span[0])) &&

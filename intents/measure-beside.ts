@@ -67,7 +67,13 @@ export const measureBeside = (w: Walk, c: Clause, n: Amounting, index: number, h
   // "8F out", "forty degrees out here": the weather
   const outdoors =
     /^(?:out|outside|outdoors|out here)$/.test(phraseOf(items[index + 1])) ||
-    phraseOf(items[index + 1]).startsWith('out ');
+    phraseOf(items[index + 1]).startsWith('out ') ||
+    // "its thirty eight degrees and raining"
+    (/\b(?:its|it is|it was|was|about) (?:about |only )?$/i.test(
+      w.text.slice(0, n.span[0]).replaceAll("'", '').slice(-18),
+    ) &&
+      c.places.length === 0 &&
+      !/\b(?:camber|toe)\b/i.test(w.text));
   if (
     dim === 'angle' &&
     outdoors &&

@@ -84,6 +84,8 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
       s.c.items[nextReal(s.c, s.index + 1)]?.k !== 'num';
     return listed || counted;
   },
+  // "stops an inch short": of where it should be
+  (s) => dimension(s.n) === 'length' && /^ (?:short|shy)\b(?! of)/i.test(s.then),
   // "welding 8 in from the bag": how far off
   (s) =>
     dimension(s.n) === 'length' &&

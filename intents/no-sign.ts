@@ -58,6 +58,23 @@ const partBefore = (s: SignAt): string | undefined => {
 const isSign = (item: Settled | undefined): item is SignItem => item?.k === 'sign';
 
 export const noSign: readonly Case[] = [
+  // "when i push lower": the key on the panel
+  {
+    fits: (s) =>
+      /^(?:lower|raise|down|up)$/.test(s.item.phrase) &&
+      /\b(?:push|pushed|press|pressed|hit|hold|held|select|selected|put it in|switch to) (?:the |on )?$/i.test(
+        before(s),
+      ),
+  },
+  // "thawed it with warm rags": what it was done with
+  {
+    fits: (s) =>
+      /^(?:warm|hot|cold)$/.test(s.item.phrase) &&
+      /\b(?:with|using|in) (?:some |a )?$/i.test(before(s)) &&
+      next(s)?.k === 'unknown',
+  },
+  // "aired it up slow": how it was done
+  { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {
     // hold for parts: the job waits
     fits: (s) =>

@@ -36,6 +36,12 @@ const partsAhead = (items: readonly Item[], i: number): string[] => {
   );
 };
 
+/** Up to the next deed: "torqued the nuts aired it up to fifty". */
+const untilWork = (items: readonly Item[]): readonly Item[] => {
+  const at = items.findIndex((o) => only(o, 'work'));
+  return at < 0 ? items : items.slice(0, at);
+};
+
 const hourless = (it: Item | undefined): boolean => it?.k === 'num' && it.clock === undefined;
 
 const signBefore = (raw: readonly Settled[]): string | undefined => {
@@ -177,7 +183,7 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   // "torqued at ride height": done, by no figure
   if (
     /^(?:re ?)?torqued$/.test(item.phrase) &&
-    !items.slice(i + 1, i + 8).some((o) => o.k === 'num') &&
+    !untilWork(items.slice(i + 1, i + 8)).some((o) => o.k === 'num') &&
     !(items[i - 1]?.k === 'num')
   )
     return [{ k: 'work', v: 'tightened', ...base }];

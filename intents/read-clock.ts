@@ -106,6 +106,9 @@ export const hourAfter = (w: Walk, c: Clause, n: Amounting, index: number): bool
     return true;
   }
   if (before !== 'at' && before !== 'by') return false;
+  // "tank held at one fourteen": on the gauge
+  const gauged = c.items.some((it) => it.k === 'place' && /^(?:tank|gauge|bellows)$/.test(it.p.part ?? ''));
+  if (n.run && n.value >= 60 && n.value < 160 && gauged) return false;
   // "sticks at 640": kilopascals
   if (w.context.pressureUnit === 'kPa' && n.value >= 100 && n.value < 1000 && !n.run) return false;
   // "kicks in at 89 out at 121": the other switch point

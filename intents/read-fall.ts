@@ -66,7 +66,7 @@ export const readFall = (w: Walk, c: Clause, index: number): number | null => {
   const ahead = c.items[at];
   if (!changing || ahead?.k !== 'num' || ahead.clock !== undefined || w.used.has(ahead)) return null;
   const preps = c.items
-    .slice(index + 1, at)
+    .slice(placed ? c.items.indexOf(placed) + 1 : index + 1, at)
     .filter((it) => it.k === 'prep')
     .map(phraseOf);
   if (preps.some((p) => ['to', 'at', 'in', 'over', 'on', 'into', 'through', 'from', 'near'].includes(p))) return null;

@@ -75,7 +75,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
   if (
     !measure &&
     dim === 'voltage' &&
-    w.lastMeasure === 'voltage drop' &&
+    (w.lastMeasure === 'voltage drop' || (n.value < 3 && hit?.item.p.part === 'ground' && /\bdrop/i.test(w.text))) &&
     /^(?:ground|feed cable)$/.test(hit?.item.p.part ?? '')
   )
     measure = 'voltage drop';

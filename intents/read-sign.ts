@@ -124,6 +124,15 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       if ((part !== 'bellows' && part !== 'tyre') || phraseOf(c.items[index + 1]) === 'at') return index + 1;
     }
   }
+  // "no air at the port": of something that has no name here
+  if (
+    item.v === 'no air' &&
+    /^no (?:air|pressure)$/.test(item.phrase) &&
+    c.items[index + 1]?.k === 'prep' &&
+    /^(?:the|that|a|this)$/.test(phraseOf(c.items[index + 2])) &&
+    c.items[index + 3]?.k === 'unknown'
+  )
+    return index + 1;
   // "the left bag no have pressure": the bag is flat, the pump was not spoken of
   const bearer = c.places
     .filter((i) => i < index)

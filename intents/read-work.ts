@@ -163,6 +163,15 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     for (const it of items) if (it.k === 'place' && it.p.part === 'panel') use(w, it);
     return index + 1;
   }
+  // "put it back to road": the panel, and no repair
+  if (
+    item.v === 'reset' &&
+    / to$/.test(item.phrase) &&
+    ['cond', 'unknown'].includes(items[nextReal(c, index)]?.k ?? '')
+  ) {
+    use(w, item);
+    return index + 1;
+  }
   const place = road ? null : takesAfter(w, c, index);
   const another = item.v === 'levelled' && w.facts.some((f) => f.is === 'work');
   if (lookOnly.test(item.phrase) && !place && !w.subject && !another && !(road && c.places.length > 0)) {
@@ -235,11 +244,19 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (!loc && item.v === 'pumped up') loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (loc && item.v === 'shimmed') {
-    const bracket = items.find(
-      (it): it is PlaceItem =>
-        it.k === 'place' &&
-        (it.p.part === 'bracket' || it.p.part === 'control arm' || it.p.wheel !== undefined || it.p.side !== undefined),
+    const named = items.find(
+      (it, j): it is PlaceItem => j > index && it.k === 'place' && /^(?:bracket|control arm)$/.test(it.p.part ?? ''),
     );
+    const bracket =
+      named ??
+      items.find(
+        (it): it is PlaceItem =>
+          it.k === 'place' &&
+          (it.p.part === 'bracket' ||
+            it.p.part === 'control arm' ||
+            it.p.wheel !== undefined ||
+            it.p.side !== undefined),
+      );
     if (bracket) loc = locOf(w, bracket);
     else if (loc.p.part === 'shim') loc = carried(w.subject) ?? loc;
   }

@@ -7,7 +7,7 @@ import type { Context, Fact } from './shapes.ts';
 const again =
   /\b(?:ditto|likewise|same (?:on|for|at|with|thing on|thing|again on|again|story on|story|deal|over) (?:on )?(?:the )?|same here|same as before|same as last|same|(?:the )?other side (?:is |does |was )?(?:too|also|as well|the same|same|identical|does it too|just the same)|(?:so|as) (?:is|does|was) (?:the )?(?:other|left|right)(?: side)?)\b/;
 const compare =
-  /\bsame (?:time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on|as (?:ever|always|usual|normal))\b/;
+  /\bsame (?:complaint|fault|trouble|issue|symptom|spot|place|wrench|time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on|as (?:ever|always|usual|normal))\b/;
 
 const flip = (place: string): string => place.replace(/^(left|right)\b/, (s) => (s === 'left' ? 'right' : 'left'));
 
@@ -44,13 +44,18 @@ export const repeats = (
   if (sources.length === 0) return;
   const places = items.filter((i): i is PlaceItem => i.k === 'place' && i.p.part !== 'coach' && !i.other);
   const other = /other side|other one/.test(low);
-  const after = places.find((i) => i.span[0] >= at[from]! && i.span[0] < stop);
+  const behind = places.find((i) => i.span[0] >= at[from]! && i.span[0] < stop);
   // "nearside the same": the place stands before it
   const led = places.findLast(
     (i) =>
       i.span[1] <= at[from]! &&
       /^[\s,]*(?:(?:is|are|was|does|the|just|about|also|reads|its)\s+)*$/i.test(text.slice(i.span[1], at[from])),
   );
+  // "rr same tank held": the place before it, where nothing leads on to the one after
+  const after =
+    led && behind && /^same$/.test(m[0]) && !/\b(?:on|for|at|with|over)\b/.test(text.slice(at[from], behind.span[0]))
+      ? undefined
+      : behind;
   const lead = led && last && !sources.some((f) => f.where.spans.some((s) => s[0] === led.span[0])) ? led : undefined;
   const place = after ?? lead ?? (last || other ? undefined : places.at(-1));
   const target = (v: string): string | null => {

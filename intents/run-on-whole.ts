@@ -29,6 +29,12 @@ export const complete = (items: Items, alone = false): boolean => {
   const last = items.findLast((i) => i.k !== 'filler');
   const told = items[teller];
   if (last === undefined) return false;
+  // "never gets to cut out tank stays at 102": spoken of, and not read
+  const spoken =
+    last.k === 'measure' &&
+    /^cut-/.test(last.v) &&
+    /^(?:to|before|until|till)$/.test(phraseOf(items[items.indexOf(last) - 1]));
+  if (spoken) return alone || items.some((i) => i.k === 'place');
   if (told === undefined) return last.k === 'dir';
   // "checked for leaks again none"
   if (last.k === 'neg' && /^(?:none|nothing)$/.test(last.phrase) && items.some((i) => i !== last && tells(i)))
@@ -66,7 +72,11 @@ export const complete = (items: Items, alone = false): boolean => {
 };
 
 export const leads =
-  /^(?:when|while|if|what|that|before|after|until|till|because|cause|cos|where|which|who|as|once|than|how|so|since|like|though|and|or|but)$/;
+  /^(?:when|while|if|what|that|before|after|until|till|because|cause|cos|where|which|who|as|once|than|how|so|since|like|though|with|w|and|or|but)$/;
+
+/** What comes before leads what follows into another's circumstance: "with the", "when". */
+export const led = (items: Items): boolean =>
+  leads.test(phraseOf(items.findLast((i) => !/^(?:the|a|an|my|his|its)$/.test(phraseOf(i)))));
 
 /** The place that ends `items` follows right after a `kind`. */
 export const owned = (items: Items, kind: Settled['k']): boolean => {

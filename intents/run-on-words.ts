@@ -4,7 +4,7 @@ import {
   adverbs,
   complete,
   lastReal,
-  leads,
+  led as isLed,
   leadsOn,
   owned,
   ownThing,
@@ -21,15 +21,18 @@ import { placeAfter } from './words/signs.ts';
 const speaker = (items: Items, all: Items, at: number): boolean =>
   all[at]!.k === 'filler' &&
   /^(?:i|ive|we|weve)$/.test(phraseOf(all[at])) &&
-  items.some((i) => tells(i) || i.k === 'num') &&
-  !leads.test(phraseOf(items.at(-1))) &&
+  (items.some((i) => tells(i) || i.k === 'num') ||
+    (items.length > 3 && /^(?:so|and|but)$/.test(phraseOf(items.at(-1))))) &&
+  !(isLed(items) && !/^(?:so|and|but|or)$/.test(phraseOf(items.at(-1)))) &&
   !['hedge', 'told'].includes(all[past(all, at + 1)]?.k ?? 'hedge');
 
 /** "lr 13 1/2 soaped the left bag": a deed, its thing right after it, behind what was said of another. */
 const deed = (items: Items, all: Items, at: number): boolean => {
-  if (all[at]!.k !== 'work' || !complete(items) || leads.test(phraseOf(items.at(-1)))) return false;
+  if (all[at]!.k !== 'work' || !complete(items) || isLed(items)) return false;
   const last = lastReal(items);
-  if (last === undefined || last.k === 'unknown' || all[past(all, at + 1)]?.k !== 'place') return false;
+  // "torqued the nuts aired it up slow": its thing is "it"
+  const own = / (?:it|them)\b/.test(phraseOf(all[at])) || /^(?:it|them)$/.test(phraseOf(all[at + 1]));
+  if (last === undefined || last.k === 'unknown' || (!own && all[past(all, at + 1)]?.k !== 'place')) return false;
   // "swapped the shock changed the valve": the shock is of the deed before it
   return last.k !== 'place' || owned(items, 'work') || (owned(items, 'sign') && last.p.part === undefined);
 };
@@ -54,7 +57,7 @@ const named = (items: Items, all: Items, at: number): boolean => {
     (item.k === 'sign' || item.k === 'cond') &&
     (ownThing.test(item.phrase) || item.v === 'blows fuse') &&
     complete(items, true) &&
-    !leads.test(phraseOf(items.at(-1)))
+    !isLed(items)
   );
 };
 
@@ -62,7 +65,7 @@ const named = (items: Items, all: Items, at: number): boolean => {
 const it = (items: Items, all: Items, at: number): boolean => {
   if (all[at]!.k !== 'filler' || !/^(?:it|its)$/.test(phraseOf(all[at])) || !complete(items, true)) return false;
   const before = items.at(-1);
-  if (before === undefined || leads.test(phraseOf(before)) || before.k === 'prep' || before.k === 'work') return false;
+  if (before === undefined || isLed(items) || before.k === 'prep' || before.k === 'work') return false;
   return ['sign', 'change'].includes(all[past(all, at + 1)]?.k ?? '');
 };
 
@@ -170,16 +173,20 @@ const anotherPlace = (items: Items, all: Items, at: number): boolean => {
   const denied = items.some((i) => i.k === 'neg') && all[past(all, at + 1)]?.k === 'num';
   const following = all[past(all, at + 1)];
   const own1 = gauged.has((all[at] as PlaceItem).p.part) && (following?.k === 'num' || following?.k === 'measure');
-  if (!complete(items, denied || own1)) return false;
+  // "a cup of milky water dryer is due", "rr 12 1/2 tank was at 60": what it is, was
+  const verb = /^(?:is|was|were|are|isnt|wasnt)$/.test(phraseOf(all[at + 1]));
+  if (!complete(items, denied || own1 || verb)) return false;
   const led = items.findLast((i) => i.k !== 'filler');
-  if ((led?.k === 'prep' && leadsOn(items) && !astray(items, led)) || led?.k === 'work') return false;
+  // "put a new link on both sides are level": put on, and not on both
+  const puton = verb && led?.k === 'prep' && led.phrase === 'on' && owned(items.slice(0, items.indexOf(led)), 'work');
+  if ((led?.k === 'prep' && leadsOn(items) && !astray(items, led) && !puton) || led?.k === 'work') return false;
   // "51 l 66 r": the second of a pair, each behind its number
   const [one, two, three] = items.filter((i) => i.k !== 'filler').slice(-3);
   if (one?.k === 'num' && two?.k === 'place' && three?.k === 'num' && items[0] === one) return false;
   // "noise from the shock dryer puffs": two that cannot be one
   const item = all[at] as PlaceItem;
   if (led?.k === 'place' && joinPlaces(led.p, item.p) !== null && !(led.p.side && item.p.side)) return false;
-  if (leads.test(phraseOf(items.at(-1)))) return false;
+  if (isLed(items)) return false;
   // "leaning to left": said in the word itself; "leans left", "coach is down left back": which way
   const own = items.findLast((i) => i.k === 'place');
   if (
@@ -187,6 +194,7 @@ const anotherPlace = (items: Items, all: Items, at: number): boolean => {
     (/ to$/.test(led.phrase) || (ofCorner.has(led.v) && (own?.p.part ?? 'coach') === 'coach' && !own?.p.side))
   )
     return false;
+  if (verb && !['prep', 'sep', 'join'].includes(all[past(all, at + 2)]?.k ?? 'sep')) return true;
   const numbered = items.findLast((i) => tells(i) || i.k === 'num')?.k === 'num';
   for (let j = at + 1; j < all.length; j += 1) {
     const next = all[j]!;

@@ -29,7 +29,10 @@ export const spokenFraction = (
   if (tokens[i]?.kind !== 'word' || !Object.hasOwn(fractionWords, low)) return null;
   const unit = fractionWords[low]!;
   // "second" and "third" are ordinals when nothing counts them
-  if (i === start && low !== 'half' && low !== 'quarter') return null;
+  const bare =
+    /^(?:eighth|sixteenth)$/.test(low) &&
+    /^(?:in|out|low|high|inch|off|shim)$/.test(tokens[skip(tokens, i + 1)]?.low ?? '');
+  if (i === start && low !== 'half' && low !== 'quarter' && !bare) return null;
   if (count * unit >= 1) return null;
   return { value: count * unit, step: unit, next: i + 1 };
 };

@@ -277,7 +277,8 @@ export const thingsUnder =
 export const takenBack: Readonly<Partial<Record<HazardName, RegExp>>> = {
   // the same size again
   'fuse enlarged': /\b(\d{2}) ?(?:a|amps?)?\b[^.;]*\b(?:new|another|same) \1\b/,
-  'jack only': /\b(?:set|put|got) (?:\w+ ){0,2}stands (?:under|in|up)\b(?![^.;]{0,20}\b(?:next|later|first)\b)/,
+  'jack only':
+    /\bnot (?:going |getting |been |gone )?(?:under|in under|underneath)\b(?! ?(?:stands|control))|\b(?:set|put|got) (?:\w+ ){0,2}stands (?:under|in|up)\b(?![^.;]{0,20}\b(?:next|later|first)\b)/,
   'soft ground': /\boff the (?:grass|dirt|gravel|mud|field|verge)\b[^.;]{0,14}\bonto\b/,
   'bellows unrestrained': /\bno air in (?:it|them|the bag)\b/,
   // "tank is empty, after that i take off the check valve"

@@ -70,6 +70,8 @@ export const pressured = list<PartName>(
 export const holdsAir = list<PartName>(
   'tank|bellows|tyre|wheel|gauge|test port|protection valve|regulator|panel feed|panel|supply line|axle|pump|pump head|discharge line',
 );
+/** What is aired up. */
+export const filled = list<PartName>('tank|bellows|tyre|wheel|coach|battery');
 /** Measures that are of the air side where they have a place. */
 export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure rise|pump-up');
 

@@ -29,7 +29,7 @@ export const conditionWords: readonly (readonly [string, (typeof conditions)[num
     true,
   ],
   [
-    'pump went quiet|pump is silent|pump is idle|pump idle|comp idle|pump kicked off|comp kicked off|compressor kicked off|pump stopped running|comp stopped running|compressor stopped running|pump has stopped|comp has stopped|pump has cut out|pump cutout|pump rested|pump went off|with the pump off|pump is quiet now|pump off|pump was stop|pump is stop|pump stop|comp off|compressor off|pump stopped|comp stopped|compressor stopped|pump not running|comp not running|compressor not running|pump is off|comp is off|compressor is off|pump at rest|pump resting|pump shut off|comp shut off|compressor shut off|pump stops|pump is stopped|pump switched off|pump cut out|pump is quiet|comp quiet|comp shut down|pump is not running|compressor is not running|pump isnt running',
+    'after the stop|after stopping|pump went quiet|pump is silent|pump is idle|pump idle|comp idle|pump kicked off|comp kicked off|compressor kicked off|pump stopped running|comp stopped running|compressor stopped running|pump has stopped|comp has stopped|pump has cut out|pump cutout|pump rested|pump went off|with the pump off|pump is quiet now|pump off|pump was stop|pump is stop|pump stop|comp off|compressor off|pump stopped|comp stopped|compressor stopped|pump not running|comp not running|compressor not running|pump is off|comp is off|compressor is off|pump at rest|pump resting|pump shut off|comp shut off|compressor shut off|pump stops|pump is stopped|pump switched off|pump cut out|pump is quiet|comp quiet|comp shut down|pump is not running|compressor is not running|pump isnt running',
     'pump running',
     false,
   ],
