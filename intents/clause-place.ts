@@ -50,6 +50,15 @@ export const readPlaceOnly = (w: Walk, c: Clause, before: Clause | undefined, af
     w.group = [];
     return true;
   }
+  // "reset the right, LH left alone"
+  if (
+    /^ (?:side |one )?(?:is |was |were )?(?:left alone|not touched|untouched|left as (?:is|it was)|never touched)\b/i.test(
+      w.text.slice(item.span[1], item.span[1] + 28),
+    )
+  ) {
+    w.subject = locOf(w, item);
+    return true;
+  }
   const same = c.items.some(
     (it) => /^(?:same|ditto)$/.test(phraseOf(it)) || (it.k === 'unknown' && it.low === 'ditto'),
   );

@@ -11,6 +11,8 @@ const speaksHimself = (c: Clause, joined: boolean): boolean => {
   if (!first || c.items.some((i) => i.k === 'told')) return false;
   return (
     ownWord.test(phraseOf(first)) ||
+    // "driver c/o bouncing, found both shocks blown"
+    /^(?:found|checked|measured)$/.test(phraseOf(first)) ||
     (first.k === 'unknown' && ownWord.test(first.low)) ||
     c.items.some((i) => i.k === 'num' && i.unit !== null && dimension(i) !== 'duration') ||
     // nobody but the tech puts a tape to a corner

@@ -172,6 +172,11 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
     )
       ? lasted
       : null;
+  w.wanted =
+    c.joined &&
+    (w.wanted === true ||
+      (w.facts.length === known &&
+        c.items.some((it) => /^(?:needs?|wants?|due)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)))));
   w.planned = c.joined && (w.planned || planned(c, c.items.length));
   if (!c.joined) w.pending = [];
   w.listed = [];

@@ -115,6 +115,13 @@ export const idle = (items: readonly Item[], i: number): boolean => {
         after?.k !== 'num'
       )
         return true;
+      // "panel left in auto": what it stands in, unless each side is told
+      if (
+        prev === 'panel' &&
+        next === 'in' &&
+        !items.slice(i + 1).some((o) => o.k === 'senses' && /^(?:right|rh|r)$/.test(o.phrase))
+      )
+        return true;
       // "left the old bag for the customer"
       if (next === 'the' && /^(?:old|bad|used|spare|original)$/.test(phraseAt(items, i + 2))) return true;
       if (prev === '' || prev === ',' || prev === 'and')

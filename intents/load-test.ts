@@ -21,7 +21,15 @@ export const loadTest = (out: Reading, text: string): void => {
     for (const f of out.facts)
       if (f.is === 'reading' && f.what.v === 'current' && f.where.from !== 'said' && f.amount.v.si >= testersLoad)
         f.where = { v: 'battery', from: 'assumed', spans: [] };
+  // "batt was 11.4, now 12.7, load test pass 10.2": only what stands behind the word, where it stands last
+  const word = named.exec(text);
+  const behind = (f: Fact): boolean => f.is === 'reading' && (f.amount.spans[0]?.[0] ?? 0) > (word?.index ?? 0);
+  const own =
+    word !== null &&
+    out.facts.filter((f) => f.is === 'reading' && f.where.v === 'battery').length > 1 &&
+    out.facts.some((f) => f.is === 'reading' && f.where.v === 'battery' && f.what.v !== 'current' && behind(f));
   for (const f of out.facts) {
+    if (own && !behind(f)) continue;
     // "load test good", "charge and load test the battery": nothing else is tested so
     if (
       f.where.from !== 'said' &&
@@ -31,6 +39,17 @@ export const loadTest = (out: Reading, text: string): void => {
       f.where = { v: 'battery', from: 'assumed', spans: [] };
     if (f.is !== 'reading' || f.where.v !== 'battery') continue;
     if (current(f) && f.amount.v.si <= most) delete f.held;
+    // "pass 10.2 @ 300": volts, then the amperes it was done at
+    if (
+      (f.what.v === 'voltage' || f.what.v === 'load test') &&
+      f.amount.v.si >= testersLoad &&
+      /@ ?$/.test(text.slice(0, f.amount.spans[0]?.[0] ?? 0))
+    ) {
+      f.what = { ...f.what, v: 'current', from: 'assumed' };
+      f.amount = { ...f.amount, from: 'assumed', v: { ...f.amount.v, unit: 'A' } };
+      delete f.held;
+      continue;
+    }
     if (f.what.v === 'voltage' || (f.what.v === 'voltage drop' && f.amount.v.si > left))
       f.what = { ...f.what, v: 'load test', from: 'carried' };
   }

@@ -92,9 +92,15 @@ const w0 = (c: Clause, i: number): boolean => c.items.slice(0, i).some((it) => i
 export const placeAt = (c: Clause, i: number, after: boolean): Hit | null => {
   const before = c.places.filter((p) => p < i && !c.taken.has(p) && !compared(c, p)).at(-1);
   const ahead = follower(c, i, after);
+  const thing = c.items[i]!;
+  const onlyBy = thing.k === 'sign' && ['hot', 'cold', 'warm', 'burnt', 'corroded'].includes(thing.v);
   // "line is pinched behind the frame bracket": where it is, not what
   const next =
-    ahead && before !== undefined && c.items.slice(i + 1, ahead.index).some((it) => beside.test(phraseOf(it)))
+    ahead &&
+    before !== undefined &&
+    c.items
+      .slice(i + 1, ahead.index)
+      .some((it) => beside.test(phraseOf(it)) || (onlyBy && /^(?:by|on|against)$/.test(phraseOf(it))))
       ? null
       : ahead;
   if (next && before !== undefined) {
@@ -261,7 +267,10 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
 
 /** "rear 287 n/s 289 o/s", "tyres 95 front 90 rear": what they are of, then each place after its number. */
 const headThenPlaces = (c: Clause): PlaceItem | null => {
-  const [head, ...rest] = c.items.filter((it) => !skippable(it) && it.k !== 'unknown' && it.k !== 'measure');
+  // "rear frame ht 13.4 L 13.4 R after road test": until another circumstance
+  const end = c.items.findIndex((it) => /^(?:after|before|when|while|with)$/.test(phraseOf(it)));
+  const told = end < 0 ? c.items : c.items.slice(0, end);
+  const [head, ...rest] = told.filter((it) => !skippable(it) && it.k !== 'unknown' && it.k !== 'measure');
   if (head?.k !== 'place' || head.p.side || rest.length < 4 || rest.length % 2 !== 0) return null;
   const ends = head.p.end !== undefined;
   if (ends === (head.p.part !== undefined) || (head.p.part && !sideable.has(head.p.part))) return null;
@@ -269,7 +278,7 @@ const headThenPlaces = (c: Clause): PlaceItem | null => {
     j % 2 === 0
       ? plainNumber(it)
       : it.k === 'place' &&
-        !it.p.part &&
+        (!it.p.part || it.p.part === head.p.part) &&
         (ends ? it.p.side !== undefined && !it.p.end : Boolean(it.p.side ?? it.p.end)),
   );
   return fits ? head : null;

@@ -84,6 +84,17 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
       s.c.items[nextReal(s.c, s.index + 1)]?.k !== 'num';
     return listed || counted;
   },
+  // "leans right about 3/4 in": how far over, which no tape of one side says
+  (s) =>
+    dimension(s.n) !== 'pressure' &&
+    s.w.lastSign === 'leans' &&
+    s.c.items.slice(0, s.index).some((it) => it.k === 'sign' && it.v === 'leans') &&
+    s.n.value < 8 &&
+    s.c.items.slice(0, s.index).every((it) => it.k !== 'num') &&
+    s.c.items.findLastIndex((it) => it.k === 'place') < s.index &&
+    s.c.places.length <= 2,
+  // "1 bubbling at the tank tee": how many
+  (s) => s.bare && s.n.value <= 6 && s.index === 0 && after(s)?.k === 'sign',
   // "stops an inch short": of where it should be
   (s) => dimension(s.n) === 'length' && /^ (?:short|shy)\b(?! of)/i.test(s.then),
   // "welding 8 in from the bag": how far off

@@ -73,6 +73,11 @@ export const noSign: readonly Case[] = [
       /\b(?:with|using|in) (?:some |a )?$/i.test(before(s)) &&
       next(s)?.k === 'unknown',
   },
+  // "aired up 0-120 in 14 min": said by the figures
+  {
+    fits: (s) =>
+      s.item.v === 'fills' && /^(?:aired|pumped|charged|filled) /.test(s.item.phrase) && next(s)?.k === 'num',
+  },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {

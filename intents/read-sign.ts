@@ -44,7 +44,8 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (quiet && !c.places.some((i) => !pumpSide.has((c.items[i] as PlaceItem).p.part ?? 'coach'))) return index + 1;
   // "ramp is dry": of nothing that is soaped or drained
   const wetted = (p?: string): boolean => p !== undefined && !['floor', 'coach', 'ambient', 'water tank'].includes(p);
-  if (isDry && !quiet && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && w.lastWork !== 'soaped')
+  const soapedHere = w.facts.some((f) => f.is === 'work' && f.what.v === 'soaped');
+  if (isDry && !quiet && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && !soapedHere)
     return index + 1;
   const refused = denied(c, index);
   let neg = isDry ? (refused ? null : item) : refused;
@@ -317,7 +318,7 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     loc.spans.some((s) => s[1] < item.span[0])
   )
     loc = { p: takePlace(heard.where.v) ?? {}, from: 'carried', spans: [] };
-  const soapDry = isDry && w.lastWork === 'soaped' && loc?.from !== 'said';
+  const soapDry = isDry && soapedHere && loc?.from !== 'said';
   if (!soapDry) name = atPart(name, loc?.p.part ?? (loc?.p.side || loc?.p.end ? 'coach' : undefined), item.phrase);
   if (
     loc?.p.part === 'fuse' &&

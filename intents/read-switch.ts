@@ -43,6 +43,17 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
     const it = c.items[j];
     return it?.k === 'unknown' ? it.low : phraseOf(it);
   };
+  // "adj to 95/120", "cuts 95/118": in, then out
+  const slash = /^ ?\/ ?\d/.test(w.text.slice(n.span[1], n.span[1] + 4));
+  const slashed = /\d ?\/ ?$/.test(w.text.slice(Math.max(0, n.span[0] - 6), n.span[0]));
+  const ofSwitch =
+    /^cut-/.test(w.lastMeasure ?? '') || w.subject?.p.part === 'pressure switch' || /\bcuts? \d/i.test(w.text);
+  if ((slash || slashed) && n.unit === null && n.whole && n.value > 3 && ofSwitch) {
+    const led = w.text.slice(Math.max(0, n.span[0] - 24), n.span[0]);
+    if (slash && /\b(?:cuts?|cycles?|to|at|now) $/i.test(led)) return switchPoint(w, c, n, index, 'cut-in', index);
+    if (slashed && w.lastReading?.what.v === 'cut-in' && w.facts.at(-1) === w.lastReading)
+      return switchPoint(w, c, n, index, 'cut-out', index);
+  }
   const back = (k: number): string => wordAt(index - k);
   const at = back(1) === 'at' || back(1) === 'around' || back(1) === 'about' ? 1 : 0;
   const phrase = wordAt(index - 1 - at);

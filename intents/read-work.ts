@@ -126,6 +126,17 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   // "last time they changed the left bag": once, and not now
   if (/\blast time (?:\S+ ){0,2}$/i.test(w.text.slice(Math.max(0, item.span[0] - 28), item.span[0]))) return index + 1;
+  // "before filter + check": the check valve, or nothing
+  if (item.phrase === 'check' && items.length === 1) return index + 1;
+  // "closed WO": the paper
+  if (
+    item.v === 'closed' &&
+    items[index + 1]?.k === 'unknown' &&
+    /^(?:wo|ro|job|ticket|card|ticket|order|out)$/.test((items[index + 1] as { low: string }).low)
+  ) {
+    use(w, item);
+    return index + 1;
+  }
   // "recheck bolts at 500 miles": an order for later
   if (/^re-?check$/i.test(w.text.slice(...item.span)) && items.slice(0, index).every((it) => it.k === 'filler')) {
     for (const it of items) if (it.k === 'num') use(w, it);
@@ -278,6 +289,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     );
   const plan =
     toBe ||
+    (w.wanted === true && !items.slice(0, index).some((it) => it.k === 'place')) ||
     later ||
     items
       .slice(0, index)

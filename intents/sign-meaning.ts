@@ -58,6 +58,7 @@ export const atPart = (name: Sign, part: string | undefined, phrase: string): Si
     if (phrase === 'stiff') return 'ok';
     if (['leaks', 'oily', 'wet', 'leaks oil'].includes(name)) return 'leaks oil';
     if (name === 'hot') return 'warm';
+    if (name === 'blown') return 'worn';
   } else if (['cold', 'warm'].includes(name) && part === 'pump') return name === 'warm' ? 'hot' : name;
   if (/^(?:broke|is broke)$/.test(phrase) && part !== undefined && !pumpParts.includes(part)) return 'broken';
   if (name === 'reads right' && part !== undefined && !['gauge', 'test port', 'tank', 'pressure switch'].includes(part))

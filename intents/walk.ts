@@ -65,6 +65,8 @@ export type Walk = {
   heading: Measured | null;
   /** A plan goes on past a join: "gonna jack it up and put stands under". */
   planned: boolean;
+  /** What is wanted goes on past a join: "needs soap + overnight test". */
+  wanted?: boolean;
 };
 
 export type Clause = {

@@ -54,7 +54,7 @@ export const hazardPatterns: readonly (readonly [HazardName, RegExp])[] = [
   ],
   [
     'air at person',
-    /\b(?:fingers?|hand|thumb|palm|cheek|face)\b[^.;]{0,30}\b(?:feel|check|find|test|over|on|near)\b[^.;]{0,24}\b(?:air|leak|hiss\w*|hole|jet|bubbl\w*)\b|\b(?:blow|blowing|blew|blast|blasting|dust|dusting|clean|cleaning|cleaned|blown)\b[^.;]{0,28}\b(?:myself|my self|trousers?|clothes|overalls|coveralls|hands?|face|skin|off me|(?<!clean )(?<!cleaned )(?<!cleaning )him|arms|hair|jacket|yourself|me off|me down|me|trousers|shirt|lad|apprentice|boots)\b|\bair ?(?:gun|line|hose)\b[^.;]{0,34}\b(?:myself|clothes|overalls|coveralls|hand|hands|face|skin|him|me|finger|fingers|mate|arm|eyes|jacket|cut)\b|\b(?:hand|finger|thumb|palm)\b[^.;]{0,12}\b(?:over|on)\b[^.;]{0,14}\b(?:air ?(?:line|hose|jet)|nozzle|blow gun|open line|open pipe|the hose|the leak)\b/,
+    /\b(?:fingers?|hand|thumb|palm|cheek|face)\b[^.;]{0,30}\b(?:feel|check|find|test|over|on|near)\b[^.;]{0,24}\b(?:air|leak|hiss\w*|hole|jet|bubbl\w*)\b|\b(?:blow|blowing|blew|blast|blasting|dust|dusting|clean|cleaning|cleaned|(?<!fuse \w{0,4} ?)(?<!fuse )blown)\b[^.;]{0,28}\b(?:myself|my self|trousers?|clothes|overalls|coveralls|hands?|face|skin|off me|(?<!clean )(?<!cleaned )(?<!cleaning )him|arms|hair|jacket|yourself|me off|me down|me|trousers|shirt|lad|apprentice|boots)\b|\bair ?(?:gun|line|hose)\b[^.;]{0,34}\b(?:myself|clothes|overalls|coveralls|hand|hands|face|skin|him|me|finger|fingers|mate|arm|eyes|jacket|cut)\b|\b(?:hand|finger|thumb|palm)\b[^.;]{0,12}\b(?:over|on)\b[^.;]{0,14}\b(?:air ?(?:line|hose|jet)|nozzle|blow gun|open line|open pipe|the hose|the leak)\b/,
   ],
   [
     'torsion bar under load',

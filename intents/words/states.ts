@@ -320,7 +320,7 @@ export const workWords: Readonly<Partial<Record<(typeof works)[number], string>>
   levelled:
     'leveled it up|levelled it up|got it level|brought it level|leveled her up|set it level|trued it up|leveled out with the panel|levelled by the panel|levelled|leveled|levelled it|releveled|relevelled|levelled up|leveled it',
   'pumped up':
-    'aired her up|built up air|brought up to pressure|brought it up to pressure|charged it up|charged the system|ran it up to|filled the system|blew it up to|topped up the air|filled with air|aired the coach up|got air in it|pumped up|aired up|pumped it up|charged|built pressure|filled the tank|pumped|recharged|charged up|built air|aired it up|built up to|ran it up|built it up|topped up',
+    'refilled|re filled|filled back up|charge|aired her up|built up air|brought up to pressure|brought it up to pressure|charged it up|charged the system|ran it up to|filled the system|blew it up to|topped up the air|filled with air|aired the coach up|got air in it|pumped up|aired up|pumped it up|charged|built pressure|filled the tank|pumped|recharged|charged up|built air|aired it up|built up to|ran it up|built it up|topped up',
   vented:
     'let the air out of|bled out|dumped the air out of|dumped the air from|released the air from|let air out of|exhausted the air from|cracked to let the air out|vented|let out all the air|let out the air|let all the air out|released all the air|let all air out|dumped the air|let the air out|exhausted|dumped|let air out|released the air|blew down|deflated',
   opened:
