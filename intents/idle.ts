@@ -118,7 +118,7 @@ export const idle = (items: readonly Item[], i: number): boolean => {
       // "panel left in auto": what it stands in, unless each side is told
       if (
         prev === 'panel' &&
-        next === 'in' &&
+        /^in\b/.test(next) &&
         !items.slice(i + 1).some((o) => o.k === 'senses' && /^(?:right|rh|r)$/.test(o.phrase))
       )
         return true;

@@ -6,7 +6,7 @@ export type Lead = { readonly length: number; readonly greeting: Span | null; re
 
 const turn = new RegExp(
   `(?:(?<greeting>(?:${greetings})(?: (?:${greeted}))?)(?:[,.!:-]+ |\\n| - | (?=i(?:'?m| am|'?ve)? ))` +
-    `|(?<reference>(?:${references})(?: no\\.?| number)? ?#? ?\\d{1,7}(?= ?[:,-] | - |\\. |\\n)|#\\d{3,7}(?= |:|,))(?: ?[:,-] | - |\\. |\\n| )` +
+    `|(?<reference>(?:${references})(?: no\\.?| number)? ?#? ?\\d{1,7}(?= ?[:,-] | - |\\. |\\n)|(?:job|ro|wo|work order|order|ticket)(?: no\\.?| number)? ?#? ?\\d{3,7}(?= )|#\\d{3,7}(?= |:|,))(?: ?[:,-] | - |\\. |\\n| )` +
     `|(?:${leadWords})\\b(?: ?[,.:!-]+ | )` +
     `|(?:${leadMarked})(?:[,:]+ | - ))`,
   'iy',

@@ -69,6 +69,15 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
     ),
   // "needs two turns on the right link": what is still to be done
   (s) => s.n.unit === 'turn' && /\b(?:needs?|wants?|takes?|give it|another) (?:about |another )?$/i.test(s.led),
+  // "amps 22 now, was 38": before the repair
+  (s) =>
+    s.n.unit === null &&
+    s.index <= 1 &&
+    /, (?:it )?(?:was|were) (?:about )?$/i.test(s.led) &&
+    /\bnow\b[^,;.]{0,4},[^,;.]*$/i.test(s.led),
+  // "with 40 pax", "next svc 209,000"
+  (s) => s.n.whole && /^ (?:pax|passengers|adults|kids|seats|seater|heads)\b/i.test(s.then),
+  (s) => s.n.whole && /\bnext (?:svc|service|pm|inspection|due)(?: due)?(?: at)? $/i.test(s.led),
   // "blocked at 4 points", "2 fingers lower": how many of what nobody measures by
   (s) => s.bare && /^ (?:points|places|spots|fingers|people|guys|men|others)\b/i.test(s.then),
   // "theres two bags per side", "parts: 1 height valve, 2 fittings": how many of them

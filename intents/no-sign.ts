@@ -73,6 +73,19 @@ export const noSign: readonly Case[] = [
       /\b(?:with|using|in) (?:some |a )?$/i.test(before(s)) &&
       next(s)?.k === 'unknown',
   },
+  // "freed with penetrating oil": what it was done with
+  {
+    fits: (s) =>
+      s.item.v === 'oily' &&
+      /\b(?:with|w\/|w|penetrating|some|of|add|added|adding|put) ?(?:\w+ )?$/i.test(before(s)) &&
+      /^(?:oil|grease)$/.test(s.item.phrase),
+  },
+  // "dryer purges nonstop": what nobody knows does
+  {
+    fits: (s) =>
+      s.item.v === 'runs constantly' && !/run|pump|comp/.test(s.item.phrase) && s.c.items[s.index - 1]?.k === 'unknown',
+    unread: true,
+  },
   // "aired up 0-120 in 14 min": said by the figures
   {
     fits: (s) =>
@@ -84,7 +97,9 @@ export const noSign: readonly Case[] = [
     // hold for parts: the job waits
     fits: (s) =>
       /^holds?$/.test(s.item.phrase) &&
-      /^ for (?:parts?|the customer|customer|pickup|approval|now|estimate)\b/i.test(after(s, 20)),
+      /^ for (?:(?:a |the |new )?(?:parts?|bags?|valves?|shocks?|links?|pump|comp)|the customer|customer|pickup|approval|now|estimate)\b/i.test(
+        after(s, 20),
+      ),
     unread: true,
   },
   {

@@ -104,7 +104,10 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     return [{ k: 'place', p: { part: fitted }, spans: [thing], ...base, span: thing, phrase: fitted }];
   }
   // "warning buzzer went off at 4.5 bar": not the pump
-  if (/ (?:on|off)$/.test(item.phrase) && /^(?:buzzer|alarm|lamp|light|lights|telltale)$/.test(phraseAt(items, i - 1)))
+  if (
+    / (?:on|off)$|^(?:on|off) at$/.test(item.phrase) &&
+    /^(?:buzzer|alarm|lamp|light|lights|lt|telltale)$/.test(phraseAt(items, i - 1))
+  )
     return [{ k: 'unknown', low: item.phrase, span: item.span }];
   // "both exhausts quiet": the ports
   if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))

@@ -99,7 +99,7 @@ export const dayOf = (w: Walk, c: Clause, index: number): void => {
 
 /** "gauge at 95 at 9": a bare hour after a reading. */
 export const hourAfter = (w: Walk, c: Clause, n: Amounting, index: number): boolean => {
-  const before = phraseOf(c.items[index - 1]);
+  const before = /@ ?$/.test(w.text.slice(0, n.span[0])) ? 'at' : phraseOf(c.items[index - 1]);
   const day = c.items[index - 1]?.k === 'day' || c.items[index + 1]?.k === 'day';
   if (day && n.unit === null && n.whole && n.value <= 12 && n.value >= 1) {
     setClock(w, c, n, n.value * 60);

@@ -60,6 +60,19 @@ export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): num
       (over0 !== null && (n.unit === null || dimension(n) === 'pressure') && n.to - n.value > 15))
   )
     return pair(w, c, n, { ...n, value: n.to }, index, index, over0 ?? durationBefore(w, c, index));
+  // "tank 109 from 116": what it was, said last
+  const was = items[index + 2];
+  if (
+    phraseOf(items[index + 1]) === 'from' &&
+    was?.k === 'num' &&
+    was.clock === undefined &&
+    n.to === undefined &&
+    dimension(was) === dimension(n) &&
+    (dimension(n) === null || dimension(n) === 'pressure') &&
+    phraseOf(items[index + 3]) !== 'to' &&
+    Math.abs(was.value - n.value) < 0.6 * Math.max(was.value, n.value)
+  )
+    return pair(w, c, was, n, index, index + 2, durationAfter(c, index + 2));
   const toAt = items.findIndex(
     (it, j) =>
       (j > index && j <= index + 3 && stillThere(it) && sameNext(items, j, n)) ||

@@ -6,9 +6,10 @@ import { push } from './push.ts';
 import type { Span } from './shapes.ts';
 import { amountOf, said, use, type Clause, type Loc, type Walk } from './walk.ts';
 
-const perTime = /^ ?(?:\/|per|an?|each|every) ?(min(?:ute)?|mins|hr|hour)\b/i;
+const perTime =
+  /^ ?(?:\/|per|an?|each|every) ?(min(?:ute)?|mins|hr|hour)\b|^ ?\/ ?(\d{1,3}) ?(min(?:ute)?s?|hrs?|hours?)\b/i;
 
-type Rate = { unit: Unit; time: 'min' | 'h'; span: Span; to: number };
+type Rate = { unit: Unit; time: 'min' | 'h'; /** So many of them. */ many?: number; span: Span; to: number };
 
 /** The rate a number is written as, in words or in a unit of its own; null when it is none. */
 export const rateOf = (w: Walk, n: Amounting): Rate | null => {
@@ -18,12 +19,13 @@ export const rateOf = (w: Walk, n: Amounting): Rate | null => {
     return { unit, time: time === 'h' ? 'h' : 'min', span: n.span, to: n.span[1] };
   }
   if (dimensionOf(n.unit) !== 'pressure' && n.unit !== 'lb') return null;
-  const per = perTime.exec(w.text.slice(n.span[1], n.span[1] + 14));
+  const per = perTime.exec(w.text.slice(n.span[1], n.span[1] + 18));
   const to = n.span[1] + (per?.[0].length ?? 0);
   return (
     per && {
       unit: n.unit === 'lb' ? 'psi' : n.unit,
-      time: /^h/i.test(per[1]!) ? 'h' : 'min',
+      time: /^h/i.test((per[1] ?? per[3])!) ? 'h' : 'min',
+      ...(per[2] === undefined ? {} : { many: Number(per[2]) }),
       span: [n.span[1], to],
       to,
     }
@@ -34,14 +36,19 @@ export const rateOf = (w: Walk, n: Amounting): Rate | null => {
 export const readRate = (w: Walk, c: Clause, n: Amounting, index: number, at: Loc | null): number | null => {
   const rate = rateOf(w, n);
   if (!rate) return null;
-  const seconds = rate.time === 'h' ? 3600 : 60;
+  const many = rate.many ?? 1;
+  const seconds = many * (rate.time === 'h' ? 3600 : 60);
   push(
     w,
     {
       is: 'reading',
       what: { v: 'pressure fall', from: 'assumed', spans: [n.span] },
       amount: said(amountOf({ ...n, text: String(n.value) }, rate.unit, true), n),
-      over: { v: { si: seconds, pm: 0, unit: rate.time, text: `1 ${rate.time}` }, from: 'said', spans: [rate.span] },
+      over: {
+        v: { si: seconds, pm: 0, unit: rate.time, text: `${many} ${rate.time}` },
+        from: 'said',
+        spans: [rate.span],
+      },
     },
     bellowsOf(at ?? tankOrCarried(w.subject)),
     n,

@@ -63,7 +63,8 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
   const after = phraseOf(c.items[index + 1]);
   // "88 when the pump comes on, 118 when it went off"
   const moment = whenPump.exec(w.text.slice(n.span[1], n.span[1] + 48));
-  if (c.items.some((it) => it.k === 'unknown' && /^(?:buzzer|alarm|lamp|warning|light)s?$/.test(it.low))) return null;
+  if (c.items.some((it) => it.k === 'unknown' && /^(?:buzzer|alarm|lamp|warning|light|lt|lite)s?$/.test(it.low)))
+    return null;
   if (moment && c.items[index + 1] && phraseOf(c.items[index - 1]) !== 'to') {
     const end = n.span[1] + moment[0].length;
     const what = /^(?:on|in|back in|starts?|started)$/i.test(moment[1] ?? moment[2]!) ? 'cut-in' : 'cut-out';

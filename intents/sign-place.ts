@@ -79,6 +79,8 @@ export const unknownLead = (c: Clause, index: number): boolean => {
     /^(?:is|are|was|were|looks|look|isnt|has|have)$/.test(phraseOf(c.items[at]))
   )
     at -= 1;
+  // "sender bad?"
+  if (at === 0 && index === 1 && noun(c.items[0]) && phraseOf(c.items[index]) === 'bad') return true;
   return at >= 1 && at === index - 2 && noun(c.items[at]) && /^(?:the|a|an|that|my)$/.test(phraseOf(c.items[at - 1]));
 };
 

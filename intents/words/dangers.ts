@@ -283,7 +283,7 @@ export const takenBack: Readonly<Partial<Record<HazardName, RegExp>>> = {
   'bellows unrestrained': /\bno air in (?:it|them|the bag)\b/,
   // "tank is empty, after that i take off the check valve"
   'open under pressure':
-    /\btank (?:is |at |reads |shows |on )?(?:at )?(?:empty|0(?: ?(?:psi|bar|kpa))?|zero|drained)\b(?! ?\.\d)[, ]+(?:and )?(?:then|after that|so|now)\b[, ]+(?:i|we) (?:take|took|open|pull|undo|remove|unscrew|loosen)\w*\b(?!.*\b(?:with|still|got|has)\b[^.;]{0,12}\d)(?!.*\b(?:bags?|bellows|air ?bags?)\b)/,
+    /\b(?:bled|dumped|vented|released|let out|exhausted) (?:off )?(?:all )?(?:the )?(?:air|system|pressure|everything)(?: down| off| out)?,? (?:then |and |& )?(?:pulled|removed|took|swapped|changed|replaced|opened)\b(?![^.;]*\b(?:still|with \d))|\btank (?:is |at |reads |shows |on )?(?:at )?(?:empty|0(?: ?(?:psi|bar|kpa))?|zero|drained)\b(?! ?\.\d)[, ]+(?:and )?(?:then|after that|so|now)\b[, ]+(?:i|we) (?:take|took|open|pull|undo|remove|unscrew|loosen)\w*\b(?!.*\b(?:with|still|got|has)\b[^.;]{0,12}\d)(?!.*\b(?:bags?|bellows|air ?bags?)\b)/,
   'weld near line': /\b(?:relay|contacts?|points) (?:was |were |is |are |got )?welded\b/,
   'drive disabled': /\b(?:nobody|no one) (?:is )?driving\b/,
   'relay tapped': /\b(?:so|then|and) (?:i|we) (?:replaced|renewed|changed|swapped)\b/,

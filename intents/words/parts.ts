@@ -95,7 +95,7 @@ export const partWords: Readonly<Record<(typeof parts)[number], string>> = {
   ground:
     'chassis ground|frame ground|ground connection|earth connection|neg side|negative side|ground side|earth side|motor ground|pump ground|ground return|ground|earth|ground stud|earth stud|ground post|ground bolt|ground strap|earth strap|gnd|ground wire|earth lead|ground lug|earth wire|earth cable|ground cable',
   'feed cable':
-    'hot lead|positive cable|positive wire|pos cable|supply wire|positive feed|red wire|hot side|feed side|power side|motor feed|pump feed wire|pos side|positive side|battery cable|feed cable|feed wire|power wire|power lead|feed|power feed|hot wire|supply cable|wire|wiring|cable|harness|power cable|live feed|live wire|main cable',
+    'battery cable to pump|battery cable to the pump|cable to the pump|pump cable|hot lead|positive cable|positive wire|pos cable|supply wire|positive feed|red wire|hot side|feed side|power side|motor feed|pump feed wire|pos side|positive side|battery cable|feed cable|feed wire|power wire|power lead|feed|power feed|hot wire|supply cable|wire|wiring|cable|harness|power cable|live feed|live wire|main cable',
   'key switch':
     'ignition|key ignition|ignition barrel|ign sw|key switch|ignition switch|ign switch|ignition feed|key feed|ign feed',
   solenoid:
