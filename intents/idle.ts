@@ -74,6 +74,8 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'gone' && /^(?:from|down|to|up)$/.test(next)) return true;
   // "lr 14 flat": fourteen and nothing over
   if (it.phrase === 'flat' && items[i - 1]?.k === 'num' && (items[i - 1] as Amounting).clock === undefined) return true;
+  // "tank lt on at 60": a light
+  if (it.phrase === 'lt' && /^(?:on|off|came on|comes on|goes off|went out)\b/.test(next)) return true;
   if (it.phrase === 'bang' && next === 'on' && items[i + 2]?.k === 'num') return true;
   if (it.phrase === 'down' && prev === 'it' && phraseAt(items, i - 2) === 'set') return true;
   if (it.phrase === 'test' && prev === 'for') return true;
