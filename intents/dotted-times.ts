@@ -1,5 +1,5 @@
 /** Times of day written with a stop. */
-import type { Amounting } from './amount-item.ts';
+import { dimension, type Amounting } from './amount-item.ts';
 import type { Settled } from './settled.ts';
 
 /** "At 8.15: 292", and columns of "7.30  8.0": hours and minutes with a stop between. */
@@ -21,6 +21,21 @@ export const dottedTimes = (raw: Settled[], text: string): void => {
   if (leads.length >= 2) leads.forEach(take);
   raw.forEach((it, i) => {
     if (!like(it)) return;
+    // "pumped up 7.9 at 16.30, 7.1 at 7.15": right behind a reading, and no other place follows
+    const led = raw[i - 1];
+    const read = raw[i - 2];
+    const next = raw[i + 1];
+    if (
+      led?.k === 'prep' &&
+      led.phrase === 'at' &&
+      read?.k === 'num' &&
+      read.clock === undefined &&
+      (read.unit === null || dimension(read) === 'pressure') &&
+      (next === undefined || next.k === 'sep' || next.k === 'join')
+    ) {
+      take(it);
+      return;
+    }
     const followed = raw.slice(i + 1, i + 8).some((o) => o.k === 'num' || o.k === 'place');
     if (followed && text[it.span[1]] === ':' && raw[i + 1]?.k === 'sep') take(it);
   });

@@ -17,6 +17,7 @@ import {
   ofRide,
   ofRubber,
   ofStance,
+  ofThing,
   ofThings,
   ofTread,
   ofVolume,
@@ -45,7 +46,7 @@ export const fits = (f: Fact): boolean | Part | '' => {
   if (f.is === 'work' && f.what.v === 'rerouted' && (part === 'link' || part === 'arm')) return false;
   if (f.is === 'work' && f.what.v === 'pumped up' && part !== undefined && !filled.has(part)) return 'coach';
   // "LR toe out, havent pulled the sheet": nobody takes a corner off
-  if (f.is === 'work' && f.what.v === 'removed' && part === undefined && f.where.v !== '' && f.where.from !== 'said')
+  if (f.is === 'work' && ofThing.has(f.what.v) && part === undefined && f.where.v !== '' && f.where.from !== 'said')
     return false;
   if (f.is === 'work') return part !== 'coach' || ofCoach.has(f.what.v);
   if (f.is === 'reading' && f.what.v === 'water drained')
@@ -66,6 +67,8 @@ export const fits = (f: Fact): boolean | Part | '' => {
       return 'tank';
     if (f.what.v === 'temperature' && f.where.from !== 'said' && !runsWarm.has(part)) return 'ambient';
     if (f.what.v === 'temperature') return warmed.has(part);
+    // "bad earth, cleaned, 12.1 now": what comes through it, and no drop in it
+    if (f.what.v === 'voltage' && part === 'ground' && f.where.from !== 'said' && f.amount.v.si > 5) return 'motor';
     // "24v system": no volts of the tank
     if (f.what.v === 'voltage' && ['tank', 'bellows', 'tyre', 'coach'].includes(part)) return false;
     if (ofPressure.has(f.what.v) && f.where.from !== 'said' && !holdsAir.has(part)) return 'tank';

@@ -60,7 +60,7 @@ const compared = (c: Clause, index: number): boolean => {
 };
 
 /** What follows these is another circumstance, not this thing's place. */
-const stops = /^(?:when|while|before|because|once|if|after|since)$/;
+const stops = /^(?:when|while|before|because|once|if|after|since|even)$/;
 /** Beside these another thing stands, and is not meant. */
 const beside = /^(?:behind|before|ahead of|upstream of|under|beneath|below|above|beside|near|next to|past|around)$/;
 

@@ -75,6 +75,34 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
     s.index <= 1 &&
     /, (?:it )?(?:was|were) (?:about )?$/i.test(s.led) &&
     /\bnow\b[^,;.]{0,4},[^,;.]*$/i.test(s.led),
+  // "341/339 -> 335/338": of two things, before and after
+  (s) =>
+    s.n.unit === null &&
+    /\d ?\/ ?\d{2,3} ?(?:->|=>|>|to) ?\d+ ?\/ ?\d{2,3}/.test(
+      s.w.text.slice(Math.max(0, s.n.span[0] - 14), s.n.span[1] + 14),
+    ),
+  // "fuse 2 in panel": which of them
+  (s) => {
+    const thing = before(s);
+    return (
+      (s.bare || s.n.unit === 'in') &&
+      s.n.value <= 40 &&
+      thing?.k === 'place' &&
+      /^(?:fuse|relay|breaker)$/.test(thing.p.part ?? '')
+    );
+  },
+  // "replaced 30 amp": a fuse's size
+  (s) =>
+    s.n.unit === 'A' &&
+    /\b(?:replaced|renewed|fitted|swapped|new|put in|put in a|with a|for a|with new) (?:a )?$/i.test(s.led) &&
+    s.w.all.some((it) => it.k === 'place' && it.p.part === 'fuse'),
+  // "1 union at n/s bag": how many
+  (s) =>
+    s.bare &&
+    s.n.value <= 12 &&
+    s.index === 0 &&
+    /^ (?:unions?|fittings?|joints?|connections?|lines?|pipes?|hoses?|bolts?|nuts?|clips?|leaks?)\b/i.test(s.then) &&
+    !/^ (?:\w+ ){1,3}\d/.test(s.then),
   // "with 40 pax", "next svc 209,000"
   (s) => s.n.whole && /^ (?:pax|passengers|adults|kids|seats|seater|heads)\b/i.test(s.then),
   (s) => s.n.whole && /\bnext (?:svc|service|pm|inspection|due)(?: due)?(?: at)? $/i.test(s.led),

@@ -86,6 +86,10 @@ export const noSign: readonly Case[] = [
       s.item.v === 'runs constantly' && !/run|pump|comp/.test(s.item.phrase) && s.c.items[s.index - 1]?.k === 'unknown',
     unread: true,
   },
+  // "top nuts 40 Nm, lower 70": which of them
+  {
+    fits: (s) => /^(?:lower|upper|lowers)$/.test(s.item.phrase) && next(s)?.k === 'num' && s.w.lastMeasure === 'torque',
+  },
   // "aired up 0-120 in 14 min": said by the figures
   {
     fits: (s) =>

@@ -47,17 +47,28 @@ export const readFellTo = (w: Walk, c: Clause, n: Amounting, index: number): num
 /** Pa, gauge: more than a bag of a coach is filled to (common practice, no source). */
 const tankFrom = 550_000;
 
+/** Pa: less than that is no filling of a tank. */
+const lifted = 100_000;
+const risen = (w: Walk, n: Amounting): number => {
+  const unit =
+    n.unit === 'lb' ? 'psi' : (n.unit ?? pressureUnit(w.context, { ...n, value: n.to ?? n.value }, w.lastUnit));
+  return dimensionOf(unit) === 'pressure' ? toSi((n.to ?? n.value) - n.value, unit) : 0;
+};
+
 const emptyWord = (item: Settled | undefined): boolean =>
   /^(?:empty|nothing|zero|flat|scratch|dead empty)$/.test(phraseOf(item));
 
 /** Two values: "116 down to 109 in a quarter hour", "0-100 in 9 min", "18 to 20 amps"; null when there are not two. */
 export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): number | null => {
   const items = c.items;
+  // "341/339 -> 335/338": one of a pair
+  if (n.unit === null && n.whole && /\d ?\/ ?$/.test(w.text.slice(Math.max(0, n.span[0] - 4), n.span[0]))) return null;
   const over0 = n.to === undefined ? null : durationAfter(c, index);
   if (
     n.to !== undefined &&
-    ((n.value === 0 && n.to > 20) ||
-      (over0 !== null && (n.unit === null || dimension(n) === 'pressure') && n.to - n.value > 15))
+    (n.unit === null || dimension(n) === 'pressure' || n.unit === 'lb' || n.value === 0) &&
+    ((n.value === 0 && (n.to > 20 || (over0 !== null && risen(w, n) > lifted))) ||
+      (over0 !== null && risen(w, n) > lifted))
   )
     return pair(w, c, n, { ...n, value: n.to }, index, index, over0 ?? durationBefore(w, c, index));
   // "tank 109 from 116": what it was, said last

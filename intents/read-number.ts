@@ -67,7 +67,7 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
   // ordinals: "No 2", "pos 3"
   if (
     before === 'no' &&
-    n.whole &&
+    (n.whole || n.value < 1) &&
     n.value < 20 &&
     n.unit === null &&
     /\bno\.?\s*\d/i.test(w.text.slice(c.items[index - 1]!.span[0], n.span[1]))

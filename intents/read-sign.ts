@@ -125,6 +125,19 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       if ((part !== 'bellows' && part !== 'tyre') || phraseOf(c.items[index + 1]) === 'at') return index + 1;
     }
   }
+  // "no air to rear": it does not come up
+  const starvedEnd = c.items[nextReal(c, index)];
+  if (
+    item.v === 'no air' &&
+    /^no (?:air|pressure)$/.test(item.phrase) &&
+    phraseOf(c.items[index + 1]) === 'to' &&
+    starvedEnd?.k === 'place' &&
+    coachSides(starvedEnd.p)
+  ) {
+    push(w, { is: 'sign', what: said('does not fill', item), there: true }, locOf(w, starvedEnd), item);
+    w.subject = locOf(w, starvedEnd);
+    return c.items.indexOf(starvedEnd) + 1;
+  }
   // "no air at the port": of something that has no name here
   if (
     item.v === 'no air' &&

@@ -93,6 +93,9 @@ export const readSwitch = (w: Walk, c: Clause, n: Amounting, index: number): num
     if (both || follows) return switchPoint(w, c, n, index, phrase === 'on' ? 'cut-in' : 'cut-out', index - 1);
     return null;
   }
+  // "12v in 0v out at 5 bar": of the switch's two ends
+  const volts = c.items[index - 3];
+  if (at === 1 && volts?.k === 'num' && volts.unit === 'V') return null;
   if (at === 1 && /^(?:on|in|off|out)$/.test(phrase)) {
     const pumpish =
       place?.part === 'pump' ||

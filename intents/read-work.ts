@@ -126,6 +126,16 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     return index + 1;
   // "last time they changed the left bag": once, and not now
   if (/\blast time (?:\S+ ){0,2}$/i.test(w.text.slice(Math.max(0, item.span[0] - 28), item.span[0]))) return index + 1;
+  // "cleared air leak": gone, and nothing cleaned; "6 min test 8.0-7.8": a test's figures
+  if (
+    /^cleared/.test(item.phrase) &&
+    /^ (?:the |an? )?(?:air )?(?:leak|fault|code|blockage|problem)/i.test(w.text.slice(item.span[1], item.span[1] + 24))
+  )
+    return index + 1;
+  if (item.phrase === 'test' && items[index - 1]?.k === 'num') {
+    use(w, item);
+    return index + 1;
+  }
   // "before filter + check": the check valve, or nothing
   if (item.phrase === 'check' && items.length === 1) return index + 1;
   // "closed WO": the paper
@@ -250,7 +260,9 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   let loc: Loc | null = place ?? (road ? { p: { part: 'coach' }, from: 'assumed', spans: [] } : carried(w.subject));
   if (
     item.v === 'drained' &&
-    (!loc || !['tank', 'drain', 'dryer', 'bellows', 'line', 'supply line'].includes(loc.p.part ?? ''))
+    (!loc ||
+      !['tank', 'drain', 'dryer', 'bellows', 'line', 'supply line'].includes(loc.p.part ?? '') ||
+      (loc.p.part === 'drain' && !place && items.some((it) => it.k === 'sign' && it.v === 'water')))
   )
     loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };
   if (!loc && item.v === 'pumped up') loc = { p: { part: 'tank' }, from: 'assumed', spans: [] };

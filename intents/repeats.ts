@@ -7,7 +7,7 @@ import type { Context, Fact } from './shapes.ts';
 const again =
   /\b(?:ditto|likewise|same (?:on|for|at|with|thing on|thing|again on|again|story on|story|deal|over) (?:on )?(?:the )?|same here|same as before|same as last|same|(?:the )?other side (?:is |does |was )?(?:too|also|as well|the same|same|identical|does it too|just the same)|(?:so|as) (?:is|does|was) (?:the )?(?:other|left|right)(?: side)?)\b/;
 const compare =
-  /\bsame (?:complaint|fault|trouble|issue|symptom|spot|place|wrench|time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on|as (?:ever|always|usual|normal))\b/;
+  /\bsame (?:side(?! (?:too|as well))|one|valve|bag|corner|fitting|complaint|fault|trouble|issue|symptom|spot|place|wrench|time|moment|age|make|size|type|sort|batch|brand|problem|job|bus|coach|as (?:the )?(?:other|left|right)|gauge|day|height|on (?:both|second|the second)|both|reading on|as (?:ever|always|usual|normal))\b/;
 
 const flip = (place: string): string => place.replace(/^(left|right)\b/, (s) => (s === 'left' ? 'right' : 'left'));
 

@@ -75,6 +75,8 @@ export const filled = list<PartName>('tank|bellows|tyre|wheel|coach|battery');
 /** Measures that are of the air side where they have a place. */
 export const ofPressure = list<MeasureName>('pressure|pressure fall|pressure rise|pump-up');
 
+/** Done to one thing, and to no corner of a coach. */
+export const ofThing: ReadonlySet<(typeof works)[number]> = list('removed|opened|closed|rebuilt|cleaned|lubricated');
 /** Work on the coach as a whole. */
 export const ofCoach: ReadonlySet<(typeof works)[number]> = list(
   'road tested|overnight tested|levelled|washed|weighed|checked|declined|repaired|pumped up|soaped|adjusted|set|inflated|vented|reset',
