@@ -236,6 +236,8 @@ export const numberItem = (
   let u = article ? null : unitAt(tokens, spaceAt(tokens, next), glued);
   // "lr 14 flat": fourteen and nothing over; a nut has six of them
   if (u?.unit === 'count' && n.value > 12 && tokens[spaceAt(tokens, next)]?.low === 'flat') u = null;
+  // "l 54 r 58 t 112": the tank, and no tonnes
+  if (u?.unit === 't' && !glued && tokens[u.next]?.kind === 'space' && tokens[u.next + 1]?.kind === 'digits') u = null;
   // "13 5/16 amp clamp reads 31": sixteenths are off a tape
   if (u && (u.unit === 'A' || u.unit === 'V') && n.value > 3 && n.kind === 'fraction' && n.step <= 1 / 8) u = null;
   // "builds past 60 volt of battery 12,6": it measures what follows

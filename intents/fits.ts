@@ -44,6 +44,16 @@ export const fits = (f: Fact): boolean | Part | '' => {
     return part === undefined || !(wired.has(part) || around.has(part) || running.has(part) || part === 'wheel');
   // a link that is tied is no line led another way
   if (f.is === 'work' && f.what.v === 'rerouted' && (part === 'link' || part === 'arm')) return false;
+  // "shut it off": the pump, by its switch
+  if (
+    f.is === 'work' &&
+    /^(?:closed|opened)$/.test(f.what.v) &&
+    part !== undefined &&
+    drives.has(part) &&
+    part !== 'unloader' &&
+    part !== 'tank'
+  )
+    return false;
   if (f.is === 'work' && f.what.v === 'pumped up' && part !== undefined && !filled.has(part)) return 'coach';
   // "LR toe out, havent pulled the sheet": nobody takes a corner off
   if (f.is === 'work' && ofThing.has(f.what.v) && part === undefined && f.where.v !== '' && f.where.from !== 'said')
@@ -81,6 +91,8 @@ export const fits = (f: Fact): boolean | Part | '' => {
   if (ofVolume.has(sign) && unfilled.has(part)) return false;
   if (sign === 'fills' && part === 'gauge' && f.where.from !== 'said') return 'coach';
   if (ofRide.has(sign)) return 'coach';
+  if (sign === 'bounces' && part === 'gauge') return false;
+  if (sign === 'binding' && (part === 'bellows' || part === 'tank')) return false;
   if (sign === 'bounces' && part === 'bellows' && f.where.from !== 'said') return 'coach';
   if (sign === 'clicks' && !clicks.has(part)) return 'pump';
   if (sign === 'drops' && wired.has(part)) return false;

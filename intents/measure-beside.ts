@@ -1,4 +1,5 @@
 /** What a number measures by what stands beside it, and in which unit it then is. */
+import { runsWarm } from './words/fits.ts';
 import { dimensionOf, type Dimension, type Unit } from '../server/core/units.ts';
 import type { Amounting } from './amount-item.ts';
 import { measureDims, tapeLike, timeMeasures, voltParts } from './dims.ts';
@@ -51,7 +52,13 @@ export const measureBeside = (w: Walk, c: Clause, n: Amounting, index: number, h
   if (dim === 'duration' || dim === 'rate') return null;
   const next = items[nextReal(c, index)];
   // "ambient is forty degrees"
-  if (dim === 'angle' && (measure === 'temperature' || hit?.item.p.part === 'ambient' || hit?.item.p.part === 'pump')) {
+  if (
+    dim === 'angle' &&
+    (measure === 'temperature' ||
+      hit?.item.p.part === 'ambient' ||
+      hit?.item.p.part === 'pump' ||
+      (n.value >= 60 && hit?.item.p.part !== undefined && runsWarm.has(hit.item.p.part)))
+  ) {
     unit = w.context.lengthUnit === 'in' ? 'F' : 'C';
     dim = 'temperature';
   }

@@ -329,6 +329,8 @@ export const denied = (c: Clause, i: number): Settled | null => {
       c.items.slice(1, 4).some((o) => phraseOf(o) === 'still')
     )
       return null;
+    // "no exhaust with arm down": the arm is down
+    if (c.items[i]!.k === 'cond' && /^(?:with|w|when|while)$/.test(phraseOf(it))) return null;
     if (it.k === 'neg') return it;
     if (!skippable(it) && it.k !== 'sign' && it.k !== 'place' && it.k !== 'often') return null;
     if (it.k === 'sign' && (c.items[i]!.k === 'cond' || (j < i - 1 && !skippable(c.items[j + 1])))) return null;

@@ -42,6 +42,8 @@ const untilWork = (items: readonly Item[]): readonly Item[] => {
   return at < 0 ? items : items.slice(0, at);
 };
 
+const alone0 = (raw: readonly Settled[]): boolean => raw.every((r) => r.k === 'sep' || r.k === 'filler');
+
 const hourless = (it: Item | undefined): boolean => it?.k === 'num' && it.clock === undefined;
 
 const signBefore = (raw: readonly Settled[]): string | undefined => {
@@ -109,6 +111,13 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     /^(?:buzzer|alarm|lamp|light|lights|lt|telltale)$/.test(phraseAt(items, i - 1))
   )
     return [{ k: 'unknown', low: item.phrase, span: item.span }];
+  // "l 54 r 58 t 112": the tank
+  if (
+    item.phrase === 't' &&
+    items[i + 1]?.k === 'num' &&
+    (alone0(raw) || raw.some((r) => r.k === 'place' && r.p.side !== undefined && !r.p.part))
+  )
+    return [{ k: 'place', p: { part: 'tank' }, spans: [item.span], ...base }];
   // "both exhausts quiet": the ports
   if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
@@ -338,6 +347,18 @@ export const followingCase = ({ items, i, item, raw, base, text }: PhraseAt): Se
   if (/^air (?:is )?out(?: of)?$/.test(item.phrase)) {
     const from = partsAhead(items, i);
     if (from[0] !== undefined && !/^(?:tank|bellows|coach)$/.test(from[0])) return [{ k: 'sign', v: 'leaks', ...base }];
+    const rest = text.slice(item.span[1], item.span[1] + 60);
+    // "air out lr bag thru a pin hole": it escapes
+    if (/^[^,.;]*\b(?:thru|through|hole|pinhole|crack|split|seam|tear|crimp|constantly|all the time)\b/i.test(rest))
+      return [{ k: 'sign', v: 'leaks', ...base }];
+    // one bag, or the tank, is not all there is
+    if (from[0] === 'bellows' && from.includes('tank')) return [{ k: 'cond', v: 'air vented', holds: true, ...base }];
+    if (from[0] === 'bellows')
+      return /^[^,.;]*\b(?:bags|bellows|both|air ?bags|springs)\b/i.test(rest) &&
+        !/^[^,.;]*\b(?:left|right|lh|rh|lr|rr|l|r|n\/s|o\/s)\b/i.test(rest)
+        ? [{ k: 'cond', v: 'bellows vented', holds: true, ...base }]
+        : [{ k: 'unknown', low: item.phrase, span: item.span }];
+    if (from[0] === 'tank') return [{ k: 'cond', v: 'tank drained', holds: true, ...base }];
   }
   // "the tank comes up and the pump shuts off": no figure, so it is what the pump does
   const pumps = raw.findLast((r) => r.k !== 'filler');

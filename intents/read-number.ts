@@ -1,5 +1,6 @@
 /** What a number in a clause is: a time, a switch point, two ends of a change, a difference, or plainly a reading. */
 import { months } from './words/cues.ts';
+import { voltParts } from './dims.ts';
 import { dimension, type Amounting } from './amount-item.ts';
 import { nextReal } from './near.ts';
 import { readFellTo, readFromEmpty, readFromTo } from './read-from-to.ts';
@@ -64,6 +65,16 @@ export const readNumber = (w: Walk, c: Clause, n: Amounting, index: number): num
   if (dimension(n) === 'duration')
     return readCycle(w, c, n, index) ?? readFromEmptyLater(w, c, index) ?? readDuration(w, c, n, index);
   const before = phraseOf(c.items[index - 1]);
+  // "no 12 at the motor": volts
+  const wire = c.items[nextReal(c, index)];
+  if (
+    before === 'no' &&
+    n.unit === null &&
+    (n.value === 12 || n.value === 24) &&
+    wire?.k === 'place' &&
+    voltParts.has(wire.p.part ?? '')
+  )
+    n.unit = 'V';
   // ordinals: "No 2", "pos 3"
   if (
     before === 'no' &&

@@ -248,6 +248,13 @@ export const makings: readonly Making[] = [
   {
     hazard: 'over-pressure',
     all: [
+      /\b(?:pump|comp|compressor)\b[^.;]{0,10}\b(?:stays? on|stayed on|runs?|ran|keeps? (?:on|running|going|pumping)|goes|went|wont (?:shut off|cut out|stop|quit))\b[^.;]{0,8}\b(?:til|till|until|to|up to)\b(?: about)? (?:1[3-9]\d|2\d\d)\b(?! ?(?:deg|f\b|mm|kpa|miles))/,
+    ],
+    within: 60,
+  },
+  {
+    hazard: 'over-pressure',
+    all: [
       /\b(?:left|leave|leaving|kept|keep)\b[^.;]{0,10}\b(?:it|her|the pump|the comp\w*|pump|comp\w*) (?:running|pumping|going)\b/,
       /\b(?:at|past|over) (?:1[3-9]\d|2\d\d)\b/,
     ],

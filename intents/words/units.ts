@@ -41,7 +41,7 @@ export const unitWords: readonly (readonly [string, Unit])[] = [
   ['in lb|in lbs|in-lb|in-lbs|inch pounds', 'lbf in'],
   ['nm|n m|newton metres|newton meters|newton metre', 'N m'],
   ['s|sec|secs|second|seconds|sec.', 's'],
-  ['min|mins|minute|minutes|minut|minuts|min.|minits|minite|minites', 'min'],
+  ['mn|min|mins|minute|minutes|minut|minuts|min.|minits|minite|minites', 'min'],
   ["h|hr|hrs|hour|hours|hr.|hrs.|houre|hours'", 'h'],
   ['day|days', 'd'],
   ['week|weeks|wk|wks', 'week'],
