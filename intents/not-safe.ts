@@ -2,7 +2,9 @@
  * Words of a state that lets somebody work, where they tell no such thing: how it is found every morning, what ails it,
  * where the stands are kept. A gate must not open on a complaint. Pure.
  */
+import { saidFlatly } from './certain.ts';
 import { locOf } from './loc.ts';
+import { denied } from './near.ts';
 import { pushNoVolts } from './no-volts.ts';
 import { push } from './push.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -18,6 +20,13 @@ const safe: ReadonlySet<string> = new Set([
   'pump power cut',
   'on stands',
   'wheels chocked',
+  'over pit',
+  'cribbed',
+  'head vented',
+  'people clear',
+  'eyes covered',
+  'battery disconnected',
+  'fuse out',
 ]);
 
 /** Of such a state found again and again, or after a night: what the tank or the bags did by themselves. */
@@ -39,6 +48,7 @@ const tells = (w: Walk, c: Clause, index: number, sign: Sign, loc: Loc, often = 
 export const readNotSafe = (w: Walk, c: Clause, index: number): number | null => {
   const item = c.items[index] as CondItem;
   if (!item.holds || !safe.has(item.v)) return null;
+  if (!denied(c, index) && !saidFlatly(w.text, c.items[0]!.span[0], item.span)) return index + 1;
   const after = w.text.slice(item.span[1], item.span[1] + 24);
   const before = c.places.filter((i) => i < index).map((i) => c.items[i] as PlaceItem);
   // "tank is empty every morning", "bags deflated overnight"

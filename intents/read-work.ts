@@ -3,6 +3,7 @@ import type { Span, When } from './shapes.ts';
 import { months } from './words/cues.ts';
 import { tidy } from './merge-places.ts';
 import { makePlace } from './place.ts';
+import { saidFlatly } from './certain.ts';
 import { denied, find, nextReal, placeAt } from './near.ts';
 import { dayWhen } from './read-condition.ts';
 import type { PlaceItem, Settled } from './settled.ts';
@@ -321,6 +322,18 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     done: !neg && !plan,
     ...(dated ? { when: dated } : dayWhen(w, c, index)),
   };
+  // what lets somebody work is said flatly or not at all: "hope he drained the tank"
+  const opens =
+    item.v === 'drained' ||
+    item.v === 'vented' ||
+    (item.v === 'removed' && /^(?:fuse|breaker)$/.test(loc?.p.part ?? ''));
+  if (
+    opens &&
+    draft.done &&
+    draft.when === undefined &&
+    !saidFlatly(w.text, items[0]!.span[0], [item.span[0], place?.item?.span[1] ?? item.span[1]])
+  )
+    return index + 1;
   const shared = place && item.v === 'soaped' ? w.pending.filter((p) => p.p.part !== undefined) : [];
   if (!place && w.group.length > 1 && !road)
     for (const g of w.group) push(w, { ...draft, where: whereOf(carried(g)) }, null, item);

@@ -117,6 +117,15 @@ const notVented = (where: string): readonly string[] => {
     : ['air vented'];
 };
 
+/** What is without air once it was let out there: one bag or one line says nothing of the rest. */
+const ventedAt: Readonly<Record<string, readonly [ConditionFact['what']['v'], boolean]>> = {
+  bellows: ['bellows vented', true],
+  'both bellows': ['bellows vented', true],
+  tank: ['tank drained', true],
+  coach: ['air vented', true],
+  '': ['air vented', true],
+};
+
 /** `state` after any fact: conditions, and the works and readings that imply one. */
 export const stateAfter = (state: CoachState, held: Held): CoachState => {
   const { fact } = held;
@@ -127,11 +136,9 @@ export const stateAfter = (state: CoachState, held: Held): CoachState => {
         ? ['just pumped', true]
         : fact.what.v === 'drained' && /^(?:tank|drain|)$/.test(fact.where.v)
           ? ['tank drained', true]
-          : fact.what.v === 'vented' && fact.where.v.endsWith('bellows')
-            ? ['bellows vented', true]
-            : fact.what.v === 'vented'
-              ? ['air vented', true]
-              : null;
+          : fact.what.v === 'vented'
+            ? (ventedAt[fact.where.v] ?? null)
+            : null;
     if (implied)
       return afterCondition(state, {
         ...held,

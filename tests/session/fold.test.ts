@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fold, foldOn } from '../../server/session/fold.ts';
-import { amend, condition, psi, SessionMaker, sign } from './entries.ts';
+import { amend, condition, psi, SessionMaker, sign, vented } from './entries.ts';
 
 const pressures = (standing: ReturnType<typeof fold>): number[] =>
   standing.facts.flatMap(({ fact }) => (fact.is === 'reading' ? [Math.round(fact.amount.v.si / 6894.757)] : []));
@@ -78,6 +78,20 @@ describe('fold', () => {
     expect(fold(s.entries).gates.get('air vented')).toBe(true);
     s.note('tank 12', [psi(12)]);
     expect(fold(s.entries).gates.has('air vented')).toBe(false);
+  });
+
+  it.each([
+    ['left bellows', []],
+    ['left bellows line', []],
+    ['fitting', []],
+    ['left rear', []],
+    ['both bellows', ['bellows vented']],
+    ['tank', ['tank drained']],
+    ['coach', ['air vented']],
+  ])('takes air let out of %s for no more than it is', (where, open) => {
+    const s = new SessionMaker();
+    s.note(`let the air out, ${where}`, [vented(where)]);
+    expect([...fold(s.entries).gates].flatMap(([gate, yes]) => (yes ? [gate] : []))).toEqual(open);
   });
 
   it('opens a new situation for a part that was worked on', () => {
