@@ -5,11 +5,16 @@ import { askForms, chatter, commandForms, elsewhere, talkLead, talkTurn } from '
 
 export type FoundAsk = { kind: AskKind; topic: string; span: Span; words: string; command?: string };
 
+/** Said with a guess, it is a hunch. */
+const hedged =
+  /\b(?:think|could it be|might it be|can it be|maybe|might|may be|could be|must be|looks like|guess|reckon|probably|suspect|i bet|perhaps|seems)\b/;
+
 const trailing =
   /[, ]+(?:please|pls|mate|boss|chief|sir|thanks|anyway|again|exactly|then|though|buddy|pal|i not understand|i dont understand|i dont know|not sure|thx)$/;
 
 export const askIn = (sentence: Sentence): FoundAsk | null => {
   const span: Span = [sentence.from, sentence.to];
+  let late: FoundAsk | null = null;
   const bare = sentence.low.replace(/[.!?]+$/, '').trim();
   // "!!!!": a row of marks asks nothing, and each of them is a sentence
   if (bare === '') return null;
@@ -57,6 +62,15 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
   const does = /^does (?!not\b|nt\b|nothing\b|anything\b)(?<topic>.+)/.exec(low);
   if (does && !/\d/.test(low))
     return { kind: 'meaning', topic: does.groups!['topic']!.trim(), span, words: sentence.text };
+  // "left valve is stuck?": a statement with a mark asks whether it is so
+  if (
+    /\?$/.test(sentence.text) &&
+    !/[,;:]/.test(low) &&
+    !hedged.test(low) &&
+    low.split(' ').length >= 2 &&
+    low.split(' ').length <= 9
+  )
+    late = { kind: 'meaning', topic: low, span, words: sentence.text };
   // a question with its words the other way round
   if (/\?$/.test(sentence.text)) {
     // "0.3 bar in 10 mins too much?"
@@ -99,7 +113,7 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
         words: sentence.text,
       };
   }
-  return null;
+  return late;
 };
 
 const between = /\W*/y;

@@ -34,6 +34,8 @@ export const hearVoice = (w: Walk, c: Clause, before: Clause | undefined): void 
       i.k === 'hedge' &&
       !(/^(?:looks|seems|appears)/.test(i.phrase) && c.items.slice(j + 1).find((it) => !skippable(it))?.k === 'num'),
   );
+  // "lower does nothing, exhaust blocked?": supposed
+  if (before !== undefined && !before.hard && /^\s*\?/.test(w.text.slice(c.items.at(-1)!.span[1]))) w.hunch = true;
   for (const i of c.items) if (i.k === 'hedge' || i.k === 'told' || i.k === 'often') use(w, i);
   if (
     before &&

@@ -15,6 +15,7 @@ import { clauseAround, reported } from './deed.ts';
 import { everyStep, headUnit } from './every.ts';
 import { evened, ledBack } from './even.ts';
 import { findHazards } from './hazards.ts';
+import { unrealIn } from './unreal.ts';
 import { itemsOf } from './items.ts';
 import { sideAnswer, yes, yesLead, no, noCorrection, noLead, shift, sameThing, contrary } from './open-answer.ts';
 import { loadTest } from './load-test.ts';
@@ -198,8 +199,10 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
   const tokens = tokensOf(text);
   const settled = settle(itemsOf(tokens, text), text, context);
   if (table) elapse(settled, table);
+  const unreal = sentences.flatMap(unrealIn).filter((s) => !quiet.some((q) => q[0] < s[1] && q[1] > s[0]));
+  const inUnreal = ([from, to]: Span): boolean => unreal.some((u) => from >= u[0] && to <= u[1]);
   const { items, covered } = midway(
-    headUnit(everyStep(settled)).filter((i) => !inQuiet(i.span)),
+    headUnit(everyStep(settled)).filter((i) => !inQuiet(i.span) && !inUnreal(i.span)),
     text,
   );
   const inHazardSpan = (span: Span): boolean =>
@@ -242,7 +245,7 @@ const readSafely = (text: string, context: Context, corrects = true): Reading =>
     covered,
     head: table?.head.length ?? 0,
   });
-  out.unread = unreadSpans(text, left);
+  out.unread = [...unreadSpans(text, left), ...unreal].toSorted((a, b) => a[0] - b[0]);
   // never drop what was not understood
   if (
     tellsNothing(out) &&

@@ -63,8 +63,7 @@ export const condition = (what: string, holds: boolean, where = ''): LooseFact =
   ({ is: 'condition', what: said(what), holds, where }) as LooseFact;
 export const sign = (what: string, where: string, there = true): LooseFact =>
   ({ is: 'sign', what: said(what), there, where }) as LooseFact;
-export const vented = (where: string): LooseFact =>
-  ({ is: 'work', what: said('vented'), done: true, where }) as LooseFact;
+export const vented = (where: string): LooseFact => ({ is: 'work', what: said('vented'), done: true, where });
 export const psi = (value: number, where = 'tank'): LooseFact => ({
   is: 'reading',
   what: said('pressure'),
