@@ -229,7 +229,7 @@ describe('long and printed', () => {
 
 describe('what is sent to the page', () => {
   // the goal is 90 kB for both; why it is not met, and why the reader's bar went up, stands in DEVELOPERS.md
-  test('what opens a session is at most 42 kB gzipped, the reader that follows 170; what is fetched on asking is not among it', async () => {
+  test('what opens a session is at most 42 kB gzipped, the reader that follows 175; what is fetched on asking is not among it', async () => {
     const folder = join(bench.folder, 'assets');
     const size = async (name: string): Promise<number> =>
       gzipSync(await readFile(join(folder, name)), { level: 9 }).length;
@@ -261,7 +261,7 @@ describe('what is sent to the page', () => {
     for (const name of opening) sum += await size(name);
     expect(sum).toBeGreaterThan(10_000);
     expect(sum).toBeLessThan(42_000);
-    expect(await size(asked[upTo] ?? '')).toBeLessThan(170_000);
+    expect(await size(asked[upTo] ?? '')).toBeLessThan(175_000);
     await page.context().close();
   });
 
