@@ -62,6 +62,9 @@ export const askIn = (sentence: Sentence): FoundAsk | null => {
   const does = /^does (?!not\b|nt\b|nothing\b|anything\b)(?<topic>.+)/.exec(low);
   if (does && !/\d/.test(low))
     return { kind: 'meaning', topic: does.groups!['topic']!.trim(), span, words: sentence.text };
+  // "shut means the bags are closed off right": is that so?
+  const means = /^(?<topic>(?:\w+ ){1,3}?)means? .*\b(?:right|yes|correct|no)$/.exec(low);
+  if (means) return { kind: 'meaning', topic: means.groups!['topic']!.trim(), span, words: sentence.text };
   // "left valve is stuck?": a statement with a mark asks whether it is so
   if (
     /\?$/.test(sentence.text) &&

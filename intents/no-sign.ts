@@ -95,6 +95,14 @@ export const noSign: readonly Case[] = [
     fits: (s) =>
       s.item.v === 'fills' && /^(?:aired|pumped|charged|filled) /.test(s.item.phrase) && next(s)?.k === 'num',
   },
+  // "on flat its ok": the ground
+  {
+    fits: (s) =>
+      s.item.v === 'flat' &&
+      /\bon (?:the )?$/i.test(before(s)) &&
+      next(s)?.k !== 'place' &&
+      !s.w.text.slice(s.item.span[1]).match(/^ (?:left|right|lh|rh|bag|tyre|tire)/i),
+  },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {

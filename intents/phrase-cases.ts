@@ -118,6 +118,33 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     (alone0(raw) || raw.some((r) => r.k === 'place' && r.p.side !== undefined && !r.p.part))
   )
     return [{ k: 'place', p: { part: 'tank' }, spans: [item.span], ...base }];
+  // "not the right bag": the other one, and none that fails
+  if (/^not (?:the )?right$/.test(item.phrase) && only(items[i + 1], 'place'))
+    return [
+      { k: 'neg', ...base, span: [item.span[0], item.span[0] + 3], phrase: 'not' },
+      {
+        k: 'place',
+        p: { side: 'right' },
+        spans: [[item.span[1] - 5, item.span[1]]],
+        ...base,
+        span: [item.span[1] - 5, item.span[1]],
+        phrase: 'right',
+      },
+    ];
+  // "crack in the bag, no air coming out yet": none escapes there
+  const escapes = /^no air (?:coming|comes|came|leaking|escaping) out$/.test(item.phrase);
+  if (escapes && raw.some((r) => r.k === 'place' && /^(?:bellows|line|fitting|tank|height valve)/.test(r.p.part ?? '')))
+    return [
+      { k: 'neg', ...base, span: [item.span[0], item.span[0] + 2], phrase: 'no' },
+      { k: 'sign', v: 'leaks', ...base, span: [item.span[0] + 3, item.span[1]], phrase: 'air coming out' },
+    ];
+  // "gauge is off by 5": it reads wrong
+  if (
+    /^(?:is )?off$/.test(item.phrase) &&
+    /^ by (?:about )?\d/i.test(text.slice(item.span[1], item.span[1] + 12)) &&
+    raw.some((r) => r.k === 'place' && r.p.part === 'gauge')
+  )
+    return [{ k: 'sign', v: 'reads wrong', ...base }];
   // "both exhausts quiet": the ports
   if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];

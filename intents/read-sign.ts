@@ -44,7 +44,11 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (quiet && !c.places.some((i) => !pumpSide.has((c.items[i] as PlaceItem).p.part ?? 'coach'))) return index + 1;
   // "ramp is dry": of nothing that is soaped or drained
   const wetted = (p?: string): boolean => p !== undefined && !['floor', 'coach', 'ambient', 'water tank'].includes(p);
-  const soapedHere = w.facts.some((f) => f.is === 'work' && f.what.v === 'soaped');
+  const soapedHere = w.facts.some(
+    (f) =>
+      (f.is === 'work' && f.what.v === 'soaped') ||
+      (f.is === 'sign' && f.there && ['bubbles', 'leaks', 'hiss'].includes(f.what.v)),
+  );
   if (isDry && !quiet && !c.places.some((i) => wetted((c.items[i] as PlaceItem).p.part)) && !soapedHere)
     return index + 1;
   const refused = denied(c, index);
