@@ -132,7 +132,7 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
       },
     ];
   // "crack in the bag, no air coming out yet": none escapes there
-  const escapes = /^no air (?:coming|comes|came|leaking|escaping) out$/.test(item.phrase);
+  const escapes = /^no air (?:coming|comes|came|leaking|escaping)(?: out)?$/.test(item.phrase);
   if (escapes && raw.some((r) => r.k === 'place' && /^(?:bellows|line|fitting|tank|height valve)/.test(r.p.part ?? '')))
     return [
       { k: 'neg', ...base, span: [item.span[0], item.span[0] + 2], phrase: 'no' },
