@@ -79,6 +79,8 @@ export const fits = (f: Fact): boolean | Part | '' => {
     if (f.what.v === 'temperature') return warmed.has(part);
     // "bad earth, cleaned, 12.1 now": what comes through it, and no drop in it
     if (f.what.v === 'voltage' && part === 'ground' && f.where.from !== 'said' && f.amount.v.si > 5) return 'motor';
+    // "turned the link and got 1/4 inch": no arm is so short
+    if (f.what.v === 'arm length' && f.amount.v.si < 0.05) return false;
     // "24v system": no volts of the tank
     if (f.what.v === 'voltage' && ['tank', 'bellows', 'tyre', 'coach'].includes(part)) return false;
     if (ofPressure.has(f.what.v) && f.where.from !== 'said' && !holdsAir.has(part)) return 'tank';
@@ -96,6 +98,8 @@ export const fits = (f: Fact): boolean | Part | '' => {
   if (sign === 'bounces' && part === 'bellows' && f.where.from !== 'said') return 'coach';
   if (sign === 'clicks' && !clicks.has(part)) return 'pump';
   if (sign === 'drops' && wired.has(part)) return false;
+  if ((sign === 'plugged' || sign === 'kinked') && (part === 'wheel' || part === 'tyre' || part === 'axle'))
+    return false;
   if (sign === 'level') return levels.has(part);
   // "tank 118, restarts fine": the pump does
   if (part === 'tank' && pumpOnly.has(sign)) return 'pump';

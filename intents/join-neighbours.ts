@@ -210,9 +210,11 @@ const heldBy = (items: readonly Settled[]): Settled[] => {
       item.p.part !== undefined &&
       item.p.part !== 'bolt' &&
       bolt?.k === 'place' &&
-      bolt.p.part === 'bolt' &&
-      out.slice(at + 1).some((o) => o.k === 'prep' && /^(?:on|of|at|in)$/.test(o.phrase)) &&
-      items[i + 1]?.k === 'sign'
+      ((bolt.p.part === 'bolt' &&
+        out.slice(at + 1).some((o) => o.k === 'prep' && /^(?:on|of|at|in)$/.test(o.phrase))) ||
+        // "air line from the dryer is oily"
+        (bolt.p.part === 'line' && out.slice(at + 1).some((o) => o.k === 'prep' && o.phrase === 'from'))) &&
+      items.slice(i + 1).find((o) => o.k !== 'filler')?.k === 'sign'
     ) {
       out.length = at + 1;
       out[at] = { ...bolt, spans: [...bolt.spans, item.span], span: [bolt.span[0], item.span[1]] };

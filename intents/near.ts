@@ -220,7 +220,8 @@ export const placeOfNumber = (w: Walk, c: Clause, i: number): Hit | null => {
     !own.item.p.part
   )
     return after;
-  if (!after) return own;
+  // "both bags hold 50 psi off the coach": no gauge is on a coach
+  if (!after || (after.item.p.part === 'coach' && own.item.p.part !== undefined)) return own;
   // "the bag is 52 left": a part, then its side
   if (
     !own.item.p.side &&

@@ -132,6 +132,11 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
     s.c.places.length <= 2,
   // "1 bubbling at the tank tee": how many
   (s) => s.bare && s.n.value <= 6 && s.index === 0 && after(s)?.k === 'sign',
+  // "3 inches shorter than the other": how it compares
+  (s) =>
+    dimension(s.n) === 'length' &&
+    !s.w.all.some((it) => it.k === 'place' && it.p.part === 'shock') &&
+    /^ (?:too )?(?:shorter|longer|taller|wider|thicker|narrower)\b/i.test(s.then),
   // "stops an inch short": of where it should be
   (s) => dimension(s.n) === 'length' && /^ (?:short|shy)\b(?! of)/i.test(s.then),
   // "welding 8 in from the bag": how far off

@@ -103,6 +103,13 @@ export const noSign: readonly Case[] = [
       next(s)?.k !== 'place' &&
       !s.w.text.slice(s.item.span[1]).match(/^ (?:left|right|lh|rh|bag|tyre|tire)/i),
   },
+  // "wheels wont come off": what cannot be done
+  {
+    fits: (s) =>
+      /^comes? off$/.test(s.item.phrase) &&
+      /\b(?:wont|won't|cant|can't|cannot|doesnt|doesn't|will not|not) $/i.test(before(s)),
+    unread: true,
+  },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {

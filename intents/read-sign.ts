@@ -142,6 +142,14 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
     w.subject = locOf(w, starvedEnd);
     return c.items.indexOf(starvedEnd) + 1;
   }
+  // "right valve: no air in with the arm up": of what was spoken of
+  if (
+    item.phrase === 'no air' &&
+    phraseOf(c.items[index + 1]) === 'in' &&
+    w.subject?.p.part !== undefined &&
+    !pumpParts.includes(w.subject.p.part)
+  )
+    return index + 1;
   // "no air at the port": of something that has no name here
   if (
     item.v === 'no air' &&

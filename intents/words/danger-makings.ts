@@ -212,7 +212,7 @@ export const makings: readonly Making[] = [
     hazard: 'bellows unrestrained',
     all: [
       /\b(?:air ?bags?|bags?|bellows?|air ?springs?|spring|fill one|filled one|one off)\b/,
-      /\b(?:inflat\w*|air(?:ed|ing)? (?:it |them |one )?up|fill\w*|pump\w*|put(?:ting)? air|blow\w* (?:it )?up|blew (?:it )?up|at \d+ ?(?:psi|bar)|\d+ ?(?:psi|bar) in)\b/,
+      /\b(?:inflat\w*|air(?:ed|ing)? (?:it |them |one )?up|fill\w*|pump\w*|put(?:ting)? air|(?:hold|holds|holding|held) \d+|blow\w* (?:it )?up|blew (?:it )?up|at \d+ ?(?:psi|bar)|\d+ ?(?:psi|bar) in)\b/,
       /\b(?:bench|table|floor|driveway|workbench|off the coach|off coach|out of the coach|not mounted|unmounted|not bolted|isnt bolted|thats not|before (?:installing|fitting|mounting|bolting|it goes)|undone|unrestrained|unbolted|bolts? (?:out|off)|plate (?:off|undone|loose)|not fitted|not fixed|lies? on|lying on|fitted and held|in the vice|in my hands?)\b/,
     ],
     within: 110,
