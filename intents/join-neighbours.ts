@@ -214,7 +214,7 @@ const heldBy = (items: readonly Settled[]): Settled[] => {
         out.slice(at + 1).some((o) => o.k === 'prep' && /^(?:on|of|at|in)$/.test(o.phrase))) ||
         // "air line from the dryer is oily"
         (bolt.p.part === 'line' && out.slice(at + 1).some((o) => o.k === 'prep' && o.phrase === 'from'))) &&
-      items.slice(i + 1).find((o) => o.k !== 'filler')?.k === 'sign'
+      (bolt.p.part === 'bolt' ? items[i + 1] : items.slice(i + 1).find((o) => o.k !== 'filler'))?.k === 'sign'
     ) {
       out.length = at + 1;
       out[at] = { ...bolt, spans: [...bolt.spans, item.span], span: [bolt.span[0], item.span[1]] };
