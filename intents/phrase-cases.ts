@@ -118,6 +118,24 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     (alone0(raw) || raw.some((r) => r.k === 'place' && r.p.side !== undefined && !r.p.part))
   )
     return [{ k: 'place', p: { part: 'tank' }, spans: [item.span], ...base }];
+  // "right bag dry tank 108": the bag is dry, and the tank's figure follows
+  const dried = raw.findLast((r) => r.k !== 'filler');
+  if (
+    item.phrase === 'dry tank' &&
+    dried?.k === 'place' &&
+    /^(?:bellows|height valve|exhaust|line|fitting|supply|check valve|valve)/.test(dried.p.part ?? '')
+  )
+    return [
+      { k: 'sign', v: 'bubbles', ...base, span: [item.span[0], item.span[0] + 3], phrase: 'dry' },
+      {
+        k: 'place',
+        p: { part: 'tank' },
+        spans: [[item.span[1] - 4, item.span[1]]],
+        ...base,
+        span: [item.span[1] - 4, item.span[1]],
+        phrase: 'tank',
+      },
+    ];
   // "not the right bag": the other one, and none that fails
   if (/^not (?:the )?right$/.test(item.phrase) && only(items[i + 1], 'place'))
     return [

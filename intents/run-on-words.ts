@@ -138,7 +138,7 @@ const seen = (items: Items, all: Items, at: number): boolean => {
     last?.k !== 'place' &&
     last?.k !== 'unknown' &&
     !(last?.k === 'sign' && placeAfter.has(last.v)) &&
-    placeAhead(all, all.indexOf(sign) + 1)
+    placeAhead(all, at + (all[at]!.k === 'neg' ? 2 : 1))
   );
 };
 

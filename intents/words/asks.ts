@@ -194,6 +194,6 @@ export const talkTurn =
 /** Chatter that stands as whole sentences. */
 /** Begins a note that is only talk when nothing else was read in it. */
 export const talkLead =
-  /^(?:good )?(?:morning|afternoon|evening|hi|hiya|hello|hey|thanks|thank you|cheers|ta|lol|haha|yeah|yep|ok|okay|right|bye|see you|goodnight|good night|welcome|sorry about|nice|cool|great|hope)\b/;
+  /^(?:good )?(?:morning|afternoon|evening|hi|hiya|hello|hey|thanks|thank you|cheers|ta|lol|haha|yeah|yep|ok|okay|right|bye|see you|goodnight|good night|welcome|sorry about|nice|cool|great|hope (?:you|so|not|that helps|this helps|all|its ok|everything))\b/;
 export const chatter =
   /\b(?:brew|coffees? (?:is )?on|back in (?:\d+|five|ten|twenty)|the radio|kettles? (?:is )?on|kettle|shift over|see you (?:tomorrow|later|then)|going home|can you hear me|hearing me|cuppa|time for (?:a |some )?\w+|lunch|coffee|tea break|sandwich|(?<!cold |wet |hot |warm |this )weather|football|the game|match last night|weekend|beer|pub|pizza|donuts|birthday|holiday|vacation|tired|hungry|radio is|cold in here|hot in here|raining out|freezing in here|my back|boss is|payday|clock out|knock off|go home|smoke break|phone|rang|called|on the phone|invoice|paperwork|kids|wife|football|cricket|baseball|fishing|overtime|traffic|coming at|customer is|picking it up|pick it up|parts guy|parts van|delivery guy|joke|funny|done for (?:today|the day|now|tonight|the night))\b/;
