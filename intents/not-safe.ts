@@ -13,7 +13,8 @@ import { assumed, phraseOf, said, type Clause, type Loc, type Walk } from './wal
 
 type CondItem = Extract<Settled, { k: 'cond' }>;
 
-const safe: ReadonlySet<string> = new Set([
+/** What lets somebody under a coach, into its air or at its pump. */
+export const safe: ReadonlySet<string> = new Set([
   'tank drained',
   'bellows vented',
   'air vented',

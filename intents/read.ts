@@ -24,12 +24,14 @@ import { leadOf, tailAt } from './leads.ts';
 import { leftOver } from './left-over.ts';
 import { joinPieces, moved, pieceLength, piecesOf } from './pieces.ts';
 import { repeats } from './repeats.ts';
+import { safe } from './not-safe.ts';
 import { settle } from './settle.ts';
 import { type Settled } from './settled.ts';
 import type { Amend, Context, Reading, Span } from './shapes.ts';
 import { flatten, forgetTokens, tokensOf } from './smooth.ts';
 import { setMoments } from './when.ts';
 import { warning } from './words/hazards.ts';
+import { halfYes, onlyHeard } from './words/unsure.ts';
 
 /** A context that knows nothing: a coach in psi and inches, traffic on the right. */
 export const blankContext = (note: string, more: Partial<Context> = {}): Context => ({
@@ -87,6 +89,9 @@ const answerAndRest = (text: string, said: string, upTo: string, context: Contex
   return { ...rest, facts: [...answer.facts, ...known].map((f, i) => ({ ...f, id: `${context.note}.${i}` })) };
 };
 
+/** A yes and what is said in one breath with it. */
+const firstOf = (low: string): string => /^(?:yes|yeah|yep|yup|aye|y)?[, ]*[^,.;]*/.exec(low)?.[0] ?? '';
+
 /** "yes", "no", "yes is on stands, tank 0", "no, key is with the driver": the question that stands open, answered. */
 const answerTo = (text: string, low: string, bare: string, context: Context): Reading | null => {
   if (!context.open) return null;
@@ -97,10 +102,17 @@ const answerTo = (text: string, low: string, bare: string, context: Context): Re
   const sided = side && (/^r/.test(side[1]!) ? context.open.right : context.open.left);
   if (sided) return alone(sided);
   if (affirms !== undefined) {
-    if (yes.test(bare)) return alone(affirms);
-    const lead = yesLead.exec(low);
+    const opens = readSafely(affirms, { ...context, open: null }).facts.filter(
+      (f) => f.is === 'condition' && f.holds && safe.has(f.what.v),
+    );
+    // what lets somebody work is answered whole: "ok", "yes i think so" and "yes but not the left bag" leave it asked
+    const half = opens.length > 0 && (onlyHeard.test(bare) || halfYes.test(firstOf(low)));
+    if (!half && yes.test(bare)) return alone(affirms);
+    const lead = half ? null : yesLead.exec(low);
     const both = lead && answerAndRest(text, affirms, lead[0], context);
-    if (both) return both;
+    const air = opens.some((f) => f.is === 'condition' && / (?:vented|drained)$/.test(f.what.v));
+    const left = both?.facts.some((f) => f.is === 'reading' && f.what.v === 'pressure' && f.amount.v.si > 0);
+    if (both) return air && left ? null : both;
   }
   if (denies === undefined) return null;
   const lead = noCorrection.test(bare) ? null : noLead.exec(low);

@@ -19,3 +19,9 @@ export const orderBefore =
 /** Right behind it: "stands are in not yet", "tank empty?", "wheels chocked i think". */
 export const unsureAfter =
   /^(?: (?:the|it|there|under|rear|frame|coach|bus|axle|rails?|now|both|sides|tank|bags?|pump|from|of)){0,4}[ ,]*(?:not yet|yet\b|soon|tomorrow|tonight|later|next (?:week|time)|in a (?:minute|bit|sec|while)|maybe|perhaps|hopefully|probably|possibly|i (?:think|hope|guess|reckon|suppose|believe)|or (?:not|so|is it|are they|isnt)|but (?:no|not|isnt|arent|wasnt)|would|should|could|might|will be|then (?:go|you|we (?:can|will)|ill|i (?:can|will))\b|first(?: thing)?,? (?:before|then you|then we)|before (?:anybody|anyone|nobody|you|he|they|we|going|starting|you go)|we can|you can|i can|\?|last (?:week|time|month|year)|yesterday)/;
+
+/** A yes that is none: "yes i think so", "yes but not the left bag", "yes, tank only", "yes?". */
+export const halfYes =
+  /\b(?:but|except|apart from|other than|bar the|not|isnt|arent|nearly|almost|mostly|half|partly|think|should|maybe|probably|guess|hope|hopefully|believe|reckon|suppose|in a (?:minute|min|sec|bit|while)|soon|later|tomorrow|only|just the|still|says|said|reckons|will|would|if|when|once|after)\b|\?/;
+/** Heard as "understood", and no answer to whether it is safe. */
+export const onlyHeard = /^(?:ok|okay|k|sure|right|alright|fine|got it)[.! ]*$/;

@@ -114,6 +114,36 @@ describe('a state that lets somebody work', () => {
     expect(readFixture({ note }).facts.map((f) => (f.is === 'condition' && f.holds ? f.what.v : ''))).toContain(state);
   });
 
+  const open = { yes: 'air vented', no: 'air not vented' };
+  test.each([
+    'yes i think so',
+    'yeah should be',
+    'should be',
+    'yes but not the left bag',
+    'yes except left bag',
+    'yes nearly',
+    'yes, tank only',
+    'yes in a minute',
+    'yes?',
+    'yes he says',
+    'ok',
+    'sure',
+    'yes tank still has 20',
+    'yes left bag has 5 psi',
+  ])('is still asked after "%s"', (note) => {
+    expect(readFixture({ note, open }).facts.filter((f) => f.is === 'condition')).toEqual([]);
+  });
+
+  test.each([
+    ['yes', true],
+    ['yes all of them', true],
+    ['yep', true],
+    ['no', false],
+    ['not yet', false],
+  ])('is answered by "%s"', (note, holds) => {
+    expect(readFixture({ note, open }).facts).toMatchObject([{ is: 'condition', what: { v: 'air vented' }, holds }]);
+  });
+
   test('is shown as unread where it was not said flatly', () => {
     const note = 'let me know when stands are in';
     expect(
