@@ -9,6 +9,7 @@ import { dayWhen } from './read-condition.ts';
 import type { PlaceItem, Settled } from './settled.ts';
 import { carried, phraseOf, said, use, whereOf, type Clause, type Draft, type Loc, type Walk } from './walk.ts';
 import { push } from './push.ts';
+import { undone } from './undone.ts';
 import { locOf } from './loc.ts';
 import { share } from './share.ts';
 import { sideable } from './sideable.ts';
@@ -314,12 +315,18 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
               it.low,
             )),
       );
+  const not = undone(
+    w.text.slice(items[0]!.span[0], item.span[0]),
+    w.text.slice(...item.span).toLowerCase(),
+    w.text.slice(item.span[1], item.span[1] + 60),
+  );
+  if (not === 'idle' && !neg && !plan) return index + 1;
   const dated = monthDay(w, item.span[1]);
   const draft: Draft = {
     is: 'work',
     word: 'own',
     what: said(item.v, item),
-    done: !neg && !plan,
+    done: !neg && !plan && not === null,
     ...(dated ? { when: dated } : dayWhen(w, c, index)),
   };
   // what lets somebody work is said flatly or not at all: "hope he drained the tank"

@@ -114,7 +114,7 @@ describe('a state that lets somebody work', () => {
     expect(readFixture({ note }).facts.map((f) => (f.is === 'condition' && f.holds ? f.what.v : ''))).toContain(state);
   });
 
-  const open = { yes: 'air vented', no: 'air not vented' };
+  const open = { id: 'stop', yes: 'air vented', no: 'air not vented' };
   test.each([
     'yes i think so',
     'yeah should be',
