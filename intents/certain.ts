@@ -3,7 +3,15 @@
  * day or another coach. What is not stays unread, and is asked for by the stop that waits for it. Pure.
  */
 import type { Span } from './shapes.ts';
-import { asksFirst, onceBefore, orderBefore, toldAsPast, unsureAfter, unsureBefore } from './words/unsure.ts';
+import {
+  asksFirst,
+  onceBefore,
+  orderBefore,
+  toldAsPast,
+  undoneBefore,
+  unsureAfter,
+  unsureBefore,
+} from './words/unsure.ts';
 
 const plain = (text: string): string => text.toLowerCase().replace(/['’]/g, '');
 const stop = /[.;!?\n]/;
@@ -17,7 +25,8 @@ export const saidFlatly = (text: string, clause: number, span: Span): boolean =>
   const end = rest.search(stop);
   const after = plain(end < 0 ? rest : rest.slice(0, end + 1));
   const own = plain(text.slice(...span));
-  if (orderBefore.test(sentence) || unsureBefore.test(before) || unsureAfter.test(after)) return false;
+  if (orderBefore.test(sentence) || unsureBefore.test(before) || undoneBefore.test(before) || unsureAfter.test(after))
+    return false;
   if (asksFirst.test(before) && /^[^,]*\?/.test(after)) return false;
   if (asksFirst.test(before) && before.trim().split(/\s+/).length <= 3 && !after.includes(',')) return false;
   if (onceBefore.test(before) && !toldAsPast.test(before + own)) return false;
