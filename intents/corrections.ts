@@ -110,6 +110,8 @@ export const putCorrection = (text: string, context: Context): Amend | null => {
   const { low } = flatten(text);
   const trimmed = low.trim().replace(/[.! ]+$/, '');
   const span = spanOf(text);
+  // "wait for the tank to reach 100": nothing is corrected
+  if (/^wait(?:ing)? (?:for|until|till|til|on)\b/.test(trimmed)) return null;
   if (context.recent.length > 0 && swapWords.test(trimmed)) {
     const busy = itemsFor(text, context).some(
       (i) => i.k === 'num' || (i.k === 'place' && i.p.part !== undefined && i.p.part !== 'coach'),

@@ -25,6 +25,19 @@ const isPressure = (n: Amounting): boolean => dimension(n) === 'pressure';
 const taped = (n: Amounting): boolean => n.unit === 'in' || n.unit === 'mm' || n.unit === 'cm';
 const besideGauge = (w: Walk): boolean => w.all.some((it) => it.k === 'place' && it.p.part === 'gauge');
 
+/** What leads to the number in its clause. */
+const ledIn = (s: NumberAt): string =>
+  s.w.text
+    .slice(Math.max(s.c.items[0]!.span[0], s.n.span[0] - 48), s.n.span[0])
+    .toLowerCase()
+    .replace(/['’]/g, '');
+
+/** Before a figure that nobody read off anything. */
+const wanted =
+  /\b(?:want|wants|wanted|need|needed|looking for|look for|aim(?:ing)? (?:for|at)|shoot(?:ing)? for|going for|(?<!\b(?:i|we) )wait(?:ing)? (?:for|until|till)|bring|raise|take(?= (?:the )?(?:lr|rr|lf|rf|left|right|it|her|both|tank|rear|front)\b)|should come (?:on|off|up|in|out))\b(?! (?:me|up (?:the )?test))[^,.;:0-9]*$/;
+
+const neverThere = /\b(?:never (?:got|gets|reached|reaches|made it|hit|saw)|didnt (?:get|reach|make it))\b[^,.;:0-9]*$/;
+
 const noNumber: readonly ((s: NumberAt) => boolean)[] = [
   // "bay 3", "job 4410", "unit 214": which
   (s) => {
@@ -137,6 +150,9 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
     dimension(s.n) === 'length' &&
     !s.w.all.some((it) => it.k === 'place' && it.p.part === 'shock') &&
     /^ (?:too )?(?:shorter|longer|taller|wider|thicker|narrower)\b/i.test(s.then),
+  // "want lr at 13 1/2", "need 110 first", "never got to 100": not what is
+  (s) =>
+    s.c.measure?.v !== 'cut-out' && (wanted.test(ledIn(s)) || (s.n.about !== 'at most' && neverThere.test(ledIn(s)))),
   // "stops an inch short": of where it should be
   (s) => dimension(s.n) === 'length' && /^ (?:short|shy)\b(?! of)/i.test(s.then),
   // "welding 8 in from the bag": how far off

@@ -320,7 +320,10 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     w.text.slice(...item.span).toLowerCase(),
     w.text.slice(item.span[1], item.span[1] + 60),
   );
-  if (not === 'idle' && !neg && !plan) return index + 1;
+  if (not === 'idle' && !neg && !plan) {
+    w.subject = place ?? w.subject;
+    return index + 1;
+  }
   const dated = monthDay(w, item.span[1]);
   const draft: Draft = {
     is: 'work',

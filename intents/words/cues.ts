@@ -71,7 +71,7 @@ export const fillers = new Set(
 
 /** Words that begin a limit given in a note. */
 export const specWords =
-  'sheet gives|book gives|manual gives|plate gives|sheet wants|book wants|manual wants|spec|specs|spec is|spec says|should be|supposed to be|limit|limits|limit is|limits are|sheet says|the sheet says|book says|the book says|manual says|the manual says|target|nominal|sheet calls for|book calls for|spec for|spec on|specification|meant to be|tolerance|to be within|sheet value|book value|set point|allowed|sheet is|manual calls for|plate says|sticker says|placard says';
+  'should read|should show|needs to be|need to be|has to be|ought to be|wants to be|sheet gives|book gives|manual gives|plate gives|sheet wants|book wants|manual wants|spec|specs|spec is|spec says|should be|supposed to be|limit|limits|limit is|limits are|sheet says|the sheet says|book says|the book says|manual says|the manual says|target|nominal|sheet calls for|book calls for|spec for|spec on|specification|meant to be|tolerance|to be within|sheet value|book value|set point|allowed|sheet is|manual calls for|plate says|sticker says|placard says';
 /** Beginnings of the months' names, in order. */
 export const months = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
 /** Whole days back. */
