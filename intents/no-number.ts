@@ -153,6 +153,24 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
   // "want lr at 13 1/2", "need 110 first", "never got to 100": not what is
   (s) =>
     s.c.measure?.v !== 'cut-out' && (wanted.test(ledIn(s)) || (s.n.about !== 'at most' && neverThere.test(ledIn(s)))),
+  // "need 2 bags 1 valve": how many
+  (s) =>
+    s.bare &&
+    s.n.value <= 12 &&
+    /^ (?:new |more |height |air |check |levell?ing )?(?:valves?|bags?|links?|shocks?|dampers?|lines?|fittings?|bolts?|relays?|switch(?:es)?|dryers?|pumps?|brackets?|bush(?:es|ings?)?)\b(?! (?:at |is |reads )?\d{2})/i.test(
+      s.then,
+    ) &&
+    /\b(?:need|needs|order|ordered|bring|get|quote|quoted|parts?|fitted|replaced|put on|used)\b/i.test(
+      s.w.text.slice(0, s.n.span[0]),
+    ),
+  // "20 ft of 3/8 line": how long, how wide
+  (s) =>
+    dimension(s.n) === 'length' &&
+    /^ of (?:\d\/\d+ )?(?:\w+ )?(?:lines?|hose|tub(?:e|ing)|pipe|wire|cable)\b/i.test(s.then),
+  (s) =>
+    s.n.unit === null &&
+    s.n.value < 1 &&
+    /^ (?:inch |in |nylon |air )?(?:lines?|hose|tub(?:e|ing)|pipe|fittings?|nuts?|bolts?|npt|push)\b/i.test(s.then),
   // "stops an inch short": of where it should be
   (s) => dimension(s.n) === 'length' && /^ (?:short|shy)\b(?! of)/i.test(s.then),
   // "welding 8 in from the bag": how far off

@@ -110,6 +110,18 @@ export const noSign: readonly Case[] = [
       /\b(?:wont|won't|cant|can't|cannot|doesnt|doesn't|will not|not) $/i.test(before(s)),
     unread: true,
   },
+  // "sounds like by the valve": heard there, and not sound
+  {
+    fits: (s) =>
+      s.item.v === 'ok' && /^sounds?$/.test(s.item.phrase) && /^ (?:like|as if|to be|as though)\b/i.test(after(s, 14)),
+  },
+  // "comes on at start up": when
+  {
+    fits: (s) =>
+      s.item.v === 'starts' &&
+      /^start ?up$/.test(s.item.phrase) &&
+      /\b(?:at|on|during|after|before|cold) $/i.test(before(s)),
+  },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {

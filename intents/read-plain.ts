@@ -79,6 +79,33 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     /^(?:ground|feed cable)$/.test(hit?.item.p.part ?? '')
   )
     measure = 'voltage drop';
+  // "lost 12 lbs in 20 min with it open and 1 lb with it shut": lost, too
+  const lost = w.lastReading;
+  if (
+    !measure &&
+    dim === 'pressure' &&
+    lost?.what.v === 'pressure fall' &&
+    lost.over &&
+    w.facts.at(-1) !== undefined &&
+    n.to === undefined &&
+    toSi(n.value, unit!) < lost.amount.v.si * 1.5 &&
+    /\b(?:and|but|then|vs|only)(?: only| about| just)* $/i.test(w.text.slice(0, n.span[0]).slice(-18)) &&
+    phraseOf(items[index + 1]) === 'with'
+  ) {
+    push(
+      w,
+      {
+        is: 'reading',
+        where: { ...lost.where, from: 'carried', spans: [] },
+        what: { v: 'pressure fall', from: 'carried', spans: [] },
+        amount: said(amountOf(n, unit!, true), n),
+        over: { ...lost.over, from: 'carried', spans: [] },
+      },
+      null,
+      n,
+    );
+    return index + 1;
+  }
   // "duty 10 percent": of nothing that is kept
   if (!measure && dim !== 'count' && !byDimension[dim!]) return index + 1;
   measure ??= byDimension[dim!] ?? 'count';
