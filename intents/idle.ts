@@ -76,6 +76,14 @@ export const idle = (items: readonly Item[], i: number): boolean => {
   if (it.phrase === 'flat' && items[i - 1]?.k === 'num' && (items[i - 1] as Amounting).clock === undefined) return true;
   // "tank lt on at 60": a light
   if (it.phrase === 'lt' && /^(?:on|off|came on|comes on|goes off|went out)\b/.test(next)) return true;
+  // "crack at the lower fold": which of them
+  if (
+    /^(?:lower|upper)$/.test(it.phrase) &&
+    after?.k === 'senses' &&
+    after.senses.some((s) => s.k === 'place' && s.p.part !== undefined && !s.p.side) &&
+    /^(?:the|at|on|in|a)$/.test(prev)
+  )
+    return true;
   if (it.phrase === 'bang' && next === 'on' && items[i + 2]?.k === 'num') return true;
   if (it.phrase === 'down' && prev === 'it' && phraseAt(items, i - 2) === 'set') return true;
   if (it.phrase === 'test' && prev === 'for') return true;

@@ -45,7 +45,7 @@ const noNumber: readonly ((s: NumberAt) => boolean)[] = [
     return (
       s.bare &&
       thing?.k === 'unknown' &&
-      /^(?:bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet|tech|mechanic|crew|shift|bus|route|fitter)$/.test(
+      /^(?:photo|photos|pic|picture|fig|figure|page|item|step|bay|lift|stall|job|ticket|ro|order|invoice|unit|fleet|tech|mechanic|crew|shift|bus|route|fitter)$/.test(
         thing.low,
       )
     );

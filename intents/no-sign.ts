@@ -122,6 +122,14 @@ export const noSign: readonly Case[] = [
       /^start ?up$/.test(s.item.phrase) &&
       /\b(?:at|on|during|after|before|cold) $/i.test(before(s)),
   },
+  // "held arm level": by hand
+  {
+    fits: (s) =>
+      /^(?:held|hold|holding|holds)$/.test(s.item.phrase) &&
+      ((ahead(s)?.k === 'cond' && /^arm /.test((ahead(s) as Extract<Settled, { k: 'cond' }>).v)) ||
+        ahead(s)?.k === 'place') &&
+      /^(?:arm|link|gauge)$/.test((ahead(s) as PlaceItem).p?.part ?? 'arm'),
+  },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },
   {

@@ -138,6 +138,16 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     use(w, item);
     return index + 1;
   }
+  // "put new sealant on": of something that has no name here
+  const thing = items[index + 1];
+  if (
+    /\bnew$/.test(item.phrase) &&
+    item.phrase !== 'new' &&
+    thing?.k === 'unknown' &&
+    /^[a-z]{4,}$/.test(thing.low) &&
+    !/(?:ly|ed|ing)$/.test(thing.low)
+  )
+    return index + 1;
   // "before filter + check": the check valve, or nothing
   if (item.phrase === 'check' && items.length === 1) return index + 1;
   // "closed WO": the paper
