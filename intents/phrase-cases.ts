@@ -163,6 +163,15 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
     raw.some((r) => r.k === 'place' && r.p.part === 'gauge')
   )
     return [{ k: 'sign', v: 'reads wrong', ...base }];
+  // "put back with a new clamp": of what, nobody said; the link's is spoken of with it, or slips
+  if (
+    item.phrase === 'clamp' &&
+    !/\b(?:links?|linkage|rods?)\b/i.test(text) &&
+    !/^ (?:has |had |was |is )?(?:slipped|slipping|slips|reset|moved|turned|at its mark)\b/i.test(
+      text.slice(item.span[1], item.span[1] + 24),
+    )
+  )
+    return [{ k: 'unknown', low: 'clamp', span: item.span }];
   // "both exhausts quiet": the ports
   if (item.phrase === 'exhausts' && /^(?:both|either|the|two|neither)$/.test(phraseAt(items, i - 1)))
     return [{ k: 'place', p: { part: 'exhaust port' }, spans: [item.span], ...base }];
