@@ -88,7 +88,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     lost.over &&
     w.facts.at(-1) !== undefined &&
     n.to === undefined &&
-    toSi(n.value, unit!) < lost.amount.v.si * 1.5 &&
+    toSi(n.value, unit) < lost.amount.v.si * 1.5 &&
     /\b(?:and|but|then|vs|only)(?: only| about| just)* $/i.test(w.text.slice(0, n.span[0]).slice(-18)) &&
     phraseOf(items[index + 1]) === 'with'
   ) {
@@ -98,7 +98,7 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
         is: 'reading',
         where: { ...lost.where, from: 'carried', spans: [] },
         what: { v: 'pressure fall', from: 'carried', spans: [] },
-        amount: said(amountOf(n, unit!, true), n),
+        amount: said(amountOf(n, unit, true), n),
         over: { ...lost.over, from: 'carried', spans: [] },
       },
       null,
