@@ -330,6 +330,9 @@ export const denied = (c: Clause, i: number): Settled | null => {
       c.items.slice(1, 4).some((o) => phraseOf(o) === 'still')
     )
       return null;
+    // "no bangs sits level": a verb of its own
+    if (it.k === 'sign' && /^(?:sits|stays|looks|holds|fills|runs|works|rides|comes) /.test(phraseOf(c.items[i])))
+      return null;
     // "no exhaust with arm down": the arm is down
     if (c.items[i]!.k === 'cond' && /^(?:with|w|when|while)$/.test(phraseOf(it))) return null;
     if (it.k === 'neg') return it;

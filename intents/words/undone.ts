@@ -5,7 +5,7 @@ export const meantTo =
   /\b(?:forgot|forget|forgets|refused?|refuses|tried|try|tries|trying|about|tell|told(?: \w+){0,2}|asked(?: \w+){0,2}|asks(?: \w+){0,2}|wants?(?: \w+){0,2}|wanted(?: \w+){0,2}|have|has|plan|plans|planned|planning|ready|supposed|meant|due|time|able|unable|failed|hope|hoping|expect|expected|prefer|prefers|decided|decide|offered|promised|waiting|scheduled|booked|best|better|easier|cheaper|not|dont|didnt) to $/;
 /** Before its base form: "maybe replace it", "please check the link", "if i tighten it". */
 export const wouldBe =
-  /\b(?:maybe|might|would|could|may|should|must|shall|can you|please|lets|let us|if (?:i|we|you|he)|tomorrow|tonight|later|next week|on monday|monday|tuesday|wednesday|thursday|friday|then you|why|dont)(?: (?:i|we|you|he|just|also|only|have to|need to|wanna|better))* $/;
+  /\b(?:maybe|gotta|gonna|might|would|could|may|should|must|shall|can you|please|lets|let us|if (?:i|we|you|he)|tomorrow|tonight|later|next week|on monday|monday|tuesday|wednesday|thursday|friday|then you|why|dont)(?: (?:i|we|you|he|just|also|only|have to|need to|wanna|better))* $/;
 /** Before a past form: nobody did it. */
 export const nobodyDid =
   /\b(?:nobody|no ?one|never|hardly|not yet|has ?nt|have ?nt|did ?nt)(?: (?:has|have|ever|even|yet|actually))* $/;
