@@ -1,16 +1,12 @@
 /** What of a note nothing took: words that nobody knows, and parts or numbers in a clause that gave nothing. */
+import { disjoint } from './disjoint.ts';
 import { makePlace } from './place.ts';
 import type { Settled } from './settled.ts';
 import type { Fact, Reading, Span } from './shapes.ts';
 
 /** Spans as disjoint stretches in order, so that a look-up costs the same in a long note as in a short one. */
 const stretches = (spans: readonly Span[]): ((from: number, to: number) => Span | undefined) => {
-  const merged: [number, number][] = [];
-  for (const [from, to] of spans.toSorted((a, b) => a[0] - b[0])) {
-    const last = merged.at(-1);
-    if (last && from < last[1]) last[1] = Math.max(last[1], to);
-    else merged.push([from, to]);
-  }
+  const merged = disjoint(spans);
   return (from, to) => {
     let [low, high] = [0, merged.length];
     while (low < high) {

@@ -2,30 +2,19 @@
  * Stretches of a sentence that tell of no thing that is: a case that may come, an order, a hope, another coach. Nothing is
  * read from them, and they are shown as unread. Pure.
  */
+import { disjoint } from './disjoint.ts';
 import type { Sentence } from './sentences.ts';
 import type { Span } from './shapes.ts';
+import { flatten } from './smooth.ts';
 import { anotherCoach, inCase, thisCoach, wished, wondered } from './words/unreal.ts';
 
-/** Apostrophes out, each place kept: "don't know" as long as it was. */
-const evened = (text: string): { low: string; at: number[] } => {
-  let low = '';
-  const at: number[] = [];
-  for (let i = 0; i < text.length; i += 1) {
-    if (text[i] === "'" || text[i] === '\u2019') continue;
-    low += text[i]!.toLowerCase();
-    at.push(i);
-  }
-  at.push(text.length);
-  return { low, at };
-};
-
 export const unrealIn = (sentence: Sentence): Span[] => {
-  const { low, at } = evened(sentence.text);
+  const { low, at } = flatten(sentence.text);
   const span = (start: number, end: number): Span => {
     let [from, to] = [start, Math.min(end, low.length)];
     while (from < to && /[,;: ]/.test(low[from]!)) from += 1;
     while (to > from && /[,;: ]/.test(low[to - 1]!)) to -= 1;
-    return [sentence.from + at[from]!, sentence.from + at[to - 1]! + 1];
+    return [sentence.from + at[from]!, sentence.from + at[to]!];
   };
   const comma = (from: number): number => {
     const end = low.slice(from).search(/[,;](?! ?\d{3}\b)| but /);
@@ -43,5 +32,5 @@ export const unrealIn = (sentence: Sentence): Span[] => {
     const m = form.exec(low);
     if (m) out.push(span(m.index, comma(m.index + m[0].length)));
   }
-  return out;
+  return disjoint(out);
 };

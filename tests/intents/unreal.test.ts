@@ -54,6 +54,11 @@ describe('what is not said of this coach as it is', () => {
     expect(r.unread.map((s) => note.slice(...s))).toEqual(['if it drops below 90 call me']);
   });
 
+  test('is shown once where two such stretches lie in one another', () => {
+    const note = 'if it leaks let me know if pump runs then replace it';
+    expect(readFixture({ note }).unread.map((s) => note.slice(...s))).toEqual([note]);
+  });
+
   test('ends where this coach is named again', () => {
     const r = readFixture({ note: 'the other bus leans left, this one leans right' });
     expect(r.facts.map(factLine)).toEqual(['sign leans @ right']);
