@@ -174,7 +174,7 @@ const readClause = (w: Walk, c: Clause, before: Clause | undefined, after: reado
       : null;
   w.wanted =
     c.joined &&
-    (w.wanted === true ||
+    (w.wanted ||
       (w.facts.length === known &&
         c.items.some((it) => /^(?:needs?|wants?|due)$/.test(it.k === 'unknown' ? it.low : phraseOf(it)))));
   w.planned = c.joined && (w.planned || planned(c, c.items.length));

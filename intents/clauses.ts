@@ -67,17 +67,11 @@ export const clausesOf = (all: readonly Settled[]): Clause[] => {
   };
   all.forEach((item, at) => {
     if (item.k === 'sep') close(item.hard, false);
-    // "book says 95 and 120": a limit's two figures
-    else if (
-      item.k === 'join' &&
-      items.at(-1)?.k === 'num' &&
-      all[at + 1]?.k === 'num' &&
-      items.at(-2)?.k === 'spec' &&
-      (all[at + 2] === undefined || all[at + 2]!.k !== 'unit')
-    )
-      return;
-    else if (item.k === 'join') close(false, true);
-    else {
+    else if (item.k === 'join') {
+      // "book says 95 and 120": a limit's two figures
+      const limits = items.at(-2)?.k === 'spec' && items.at(-1)?.k === 'num' && all[at + 1]?.k === 'num';
+      if (!limits || all[at + 2]?.k === 'unit') close(false, true);
+    } else {
       if (items.length >= longestClause || beginsAnew(items, all, at)) close(false, false);
       items.push(item);
     }

@@ -11,6 +11,10 @@ const noVerb =
   /^(?:during|string|spring|ring|bring|king|thing|nothing|something|anything|fitting|bushing|bearing|tubing|wiring|ceiling|building|housing|showing|morning|evening|missing|weeping|hissing|leaking|bubbling|whistling|holding|sagging|leaning)$/;
 const commands =
   /^(?:crack|open|loosen|undo|break|unscrew|remove|pull|take|disconnect|slacken|cut|crawl|climb|slide|go|get|drive|limp|plug|cap|tape|block|weld|inflate|blow|fill|hit|tap|jump|bypass|bridge|swap|fit|crank)$/;
+/** "i have change the valve": done, in rough English. */
+const roughPast = (list: readonly string[], i: number): boolean =>
+  /^(?:have|has)$/.test(list[i] ?? '') &&
+  /^(?:change|replace|put|fit|take|clean|remove|open|loosen)$/.test(list[i + 1] ?? '');
 const verbMood = (words: string): Hazard['mode'] | null => {
   const list = words.split(/[^a-z]+/).filter(Boolean);
   for (const [i, word] of list.entries()) {
@@ -24,21 +28,13 @@ const verbMood = (words: string): Hazard['mode'] | null => {
     if (doneVerbs.test(word) || (/^\w{3,}ed$/.test(word) && !notPast.test(word))) return 'done';
     if (
       /^(?:i|he|she|we|they)$/.test(word) &&
-      !(
-        /^(?:have|has)$/.test(list[i + 1] ?? '') &&
-        /^(?:change|replace|put|fit|take|clean|remove|open|loosen)$/.test(list[i + 2] ?? '')
-      ) &&
+      !roughPast(list, i + 1) &&
       /^(?:have|has|am|is|are|blow|warm|use|open|go|work|keep|touch|weld|unscrew|loosen|undo|crack|remove|pull|take|hold|push|fill|inflate|pump)$/.test(
         list[i + 1] ?? '',
       )
     )
       return 'doing';
-    // "i have change the valve": done, in rough English
-    if (
-      /^(?:have|has)$/.test(word) &&
-      /^(?:change|replace|put|fit|take|clean|remove|open|loosen)$/.test(list[i + 1] ?? '')
-    )
-      return 'done';
+    if (roughPast(list, i)) return 'done';
     if (/^(?:hes|shes|ive|weve|theyve|has|have)$/.test(word) && doneVerbs.test(list[i + 1] ?? '')) return 'done';
     if (/^(?:im|hes|shes|theyre|is|are|has|lies)$/.test(word)) return 'doing';
     // "tape is on the relief"

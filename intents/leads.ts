@@ -1,12 +1,21 @@
 /** What stands before a note and is none of it: "ok so", "update:", "morning boss,", "job 114:". Cut off, the rest is the note. */
 import type { Span } from './shapes.ts';
-import { greeted, greetings, leadMarked, leadWords, references, tailMarked, tailWords } from './words/leads.ts';
+import {
+  greeted,
+  greetings,
+  jobReferences,
+  leadMarked,
+  leadWords,
+  references,
+  tailMarked,
+  tailWords,
+} from './words/leads.ts';
 
 export type Lead = { readonly length: number; readonly greeting: Span | null; readonly reference: Span | null };
 
 const turn = new RegExp(
   `(?:(?<greeting>(?:${greetings})(?: (?:${greeted}))?)(?:[,.!:-]+ |\\n| - | (?=i(?:'?m| am|'?ve)? ))` +
-    `|(?<reference>(?:${references})(?: no\\.?| number)? ?#? ?\\d{1,7}(?= ?[:,-] | - |\\. |\\n)|(?:job|ro|wo|work order|order|ticket)(?: no\\.?| number)? ?#? ?\\d{3,7}(?= )|#\\d{3,7}(?= |:|,))(?: ?[:,-] | - |\\. |\\n| )` +
+    `|(?<reference>(?:${references})(?: no\\.?| number)? ?#? ?\\d{1,7}(?= ?[:,-] | - |\\. |\\n)|(?:${jobReferences})(?: no\\.?| number)? ?#? ?\\d{3,7}(?= )|#\\d{3,7}(?= |:|,))(?: ?[:,-] | - |\\. |\\n| )` +
     `|(?:${leadWords})\\b(?: ?[,.:!-]+ | )` +
     `|(?:${leadMarked})(?:[,:]+ | - ))`,
   'iy',

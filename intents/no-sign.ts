@@ -124,11 +124,14 @@ export const noSign: readonly Case[] = [
   },
   // "held arm level": by hand
   {
-    fits: (s) =>
-      /^(?:held|hold|holding|holds)$/.test(s.item.phrase) &&
-      ((ahead(s)?.k === 'cond' && /^arm /.test((ahead(s) as Extract<Settled, { k: 'cond' }>).v)) ||
-        ahead(s)?.k === 'place') &&
-      /^(?:arm|link|gauge)$/.test((ahead(s) as PlaceItem).p?.part ?? 'arm'),
+    fits: (s) => {
+      const thing = ahead(s);
+      return (
+        /^(?:held|hold|holding|holds)$/.test(s.item.phrase) &&
+        ((thing?.k === 'cond' && /^arm /.test(thing.v)) ||
+          (thing?.k === 'place' && /^(?:arm|link|gauge)$/.test(thing.p.part ?? '')))
+      );
+    },
   },
   // "aired it up slow": how it was done
   { fits: (s) => s.item.phrase === 'slow' && s.c.items[s.index - 1]?.k === 'work' },

@@ -42,7 +42,19 @@ const untilWork = (items: readonly Item[]): readonly Item[] => {
   return at < 0 ? items : items.slice(0, at);
 };
 
-const alone0 = (raw: readonly Settled[]): boolean => raw.every((r) => r.k === 'sep' || r.k === 'filler');
+/** The place that the last `letters` of a phrase name. */
+const endingIn = (
+  item: Extract<Item, { k: 'senses' }>,
+  letters: number,
+  p: PlaceItem['p'],
+  phrase: string,
+): PlaceItem => {
+  const span: Span = [item.span[1] - letters, item.span[1]];
+  return { k: 'place', p, spans: [span], span, phrase, ...(item.near ? { near: true } : {}) };
+};
+
+/** Nothing was said before it. */
+const opens = (raw: readonly Settled[]): boolean => raw.every((r) => r.k === 'sep' || r.k === 'filler');
 
 const hourless = (it: Item | undefined): boolean => it?.k === 'num' && it.clock === undefined;
 
@@ -62,6 +74,7 @@ const unitNext = (item: Item | undefined): Amounting['unit'] => {
 
 /** What a phrase is that names a thing and its state at once, or opens what follows; null when it is its own sense. */
 export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Settled[] | null => {
+  const alone = raw.findLast((r) => r.k !== 'filler');
   // "tank bled down to 40": how far, not that it is drained
   if (
     /^(?:the )?(?:air )?tank (?:is |was )?(?:bled|drained|down|bled off|drained down|bled down|down to)/.test(
@@ -115,39 +128,24 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   if (
     item.phrase === 't' &&
     items[i + 1]?.k === 'num' &&
-    (alone0(raw) || raw.some((r) => r.k === 'place' && r.p.side !== undefined && !r.p.part))
+    (opens(raw) || raw.some((r) => r.k === 'place' && r.p.side !== undefined && !r.p.part))
   )
     return [{ k: 'place', p: { part: 'tank' }, spans: [item.span], ...base }];
   // "right bag dry tank 108": the bag is dry, and the tank's figure follows
-  const dried = raw.findLast((r) => r.k !== 'filler');
   if (
     item.phrase === 'dry tank' &&
-    dried?.k === 'place' &&
-    /^(?:bellows|height valve|exhaust|line|fitting|supply|check valve|valve)/.test(dried.p.part ?? '')
+    alone?.k === 'place' &&
+    /^(?:bellows|height valve|exhaust|line|fitting|supply|check valve|valve)/.test(alone.p.part ?? '')
   )
     return [
       { k: 'sign', v: 'bubbles', ...base, span: [item.span[0], item.span[0] + 3], phrase: 'dry' },
-      {
-        k: 'place',
-        p: { part: 'tank' },
-        spans: [[item.span[1] - 4, item.span[1]]],
-        ...base,
-        span: [item.span[1] - 4, item.span[1]],
-        phrase: 'tank',
-      },
+      endingIn(item, 4, { part: 'tank' }, 'tank'),
     ];
   // "not the right bag": the other one, and none that fails
   if (/^not (?:the )?right$/.test(item.phrase) && only(items[i + 1], 'place'))
     return [
       { k: 'neg', ...base, span: [item.span[0], item.span[0] + 3], phrase: 'not' },
-      {
-        k: 'place',
-        p: { side: 'right' },
-        spans: [[item.span[1] - 5, item.span[1]]],
-        ...base,
-        span: [item.span[1] - 5, item.span[1]],
-        phrase: 'right',
-      },
+      endingIn(item, 5, { side: 'right' }, 'right'),
     ];
   // "crack in the bag, no air coming out yet": none escapes there
   const escapes = /^no air (?:coming|comes|came|leaking|escaping)(?: out)?$/.test(item.phrase);
@@ -218,7 +216,6 @@ export const leadingCase = ({ items, i, item, text, raw, base }: PhraseAt): Sett
   )
     return [{ k: 'filler', ...base }];
   // "with the rear isolated": not the pump's power
-  const alone = raw.findLast((r) => r.k !== 'filler');
   if (item.phrase === 'isolated' && alone?.k === 'place' && !alone.p.part)
     return [{ k: 'unknown', low: 'isolated', span: item.span }];
   // "plugged the bag line": somebody did

@@ -67,8 +67,7 @@ export const readFromTo = (w: Walk, c: Clause, n: Amounting, index: number): num
   if (
     n.to !== undefined &&
     (n.unit === null || dimension(n) === 'pressure' || n.unit === 'lb' || n.value === 0) &&
-    ((n.value === 0 && (n.to > 20 || (over0 !== null && risen(w, n) > lifted))) ||
-      (over0 !== null && risen(w, n) > lifted))
+    ((n.value === 0 && n.to > 20) || (over0 !== null && risen(w, n) > lifted))
   )
     return pair(w, c, n, { ...n, value: n.to }, index, index, over0 ?? durationBefore(w, c, index));
   // "tank 109 from 116": what it was, said last

@@ -86,7 +86,6 @@ export const readPlain = (w: Walk, c: Clause, n: Amounting, index: number): numb
     dim === 'pressure' &&
     lost?.what.v === 'pressure fall' &&
     lost.over &&
-    w.facts.at(-1) !== undefined &&
     n.to === undefined &&
     toSi(n.value, unit) < lost.amount.v.si * 1.5 &&
     /\b(?:and|but|then|vs|only)(?: only| about| just)* $/i.test(w.text.slice(0, n.span[0]).slice(-18)) &&

@@ -105,6 +105,16 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
   if (item.v === 'no air' && /^no (?:air|pressure)$/.test(item.phrase) && c.items[index + 1]?.k === 'prep') {
     const of = c.items[nextReal(c, index)];
     const part = of?.k === 'place' ? of.p.part : undefined;
+    // "no air to rear": it does not come up
+    if (of?.k === 'place' && coachSides(of.p) && phraseOf(c.items[index + 1]) === 'to') {
+      const loc = locOf(w, of);
+      push(w, { is: 'sign', what: said('does not fill', item), there: true }, loc, item);
+      w.subject = loc;
+      return c.items.indexOf(of) + 1;
+    }
+    // "no air at the port": of something that has no name here
+    if (/^(?:the|that|a|this)$/.test(phraseOf(c.items[index + 2])) && c.items[index + 3]?.k === 'unknown')
+      return index + 1;
     // "no air to the dash gauge": its line, which nobody named
     if (part === 'gauge') return index + 1;
     if (of?.k === 'place' && part !== undefined && !pumpParts.includes(part) && !delivers.has(part)) {
@@ -129,34 +139,12 @@ export const readSign = (w: Walk, c: Clause, index: number): number => {
       if ((part !== 'bellows' && part !== 'tyre') || phraseOf(c.items[index + 1]) === 'at') return index + 1;
     }
   }
-  // "no air to rear": it does not come up
-  const starvedEnd = c.items[nextReal(c, index)];
-  if (
-    item.v === 'no air' &&
-    /^no (?:air|pressure)$/.test(item.phrase) &&
-    phraseOf(c.items[index + 1]) === 'to' &&
-    starvedEnd?.k === 'place' &&
-    coachSides(starvedEnd.p)
-  ) {
-    push(w, { is: 'sign', what: said('does not fill', item), there: true }, locOf(w, starvedEnd), item);
-    w.subject = locOf(w, starvedEnd);
-    return c.items.indexOf(starvedEnd) + 1;
-  }
   // "right valve: no air in with the arm up": of what was spoken of
   if (
     item.phrase === 'no air' &&
     phraseOf(c.items[index + 1]) === 'in' &&
     w.subject?.p.part !== undefined &&
     !pumpParts.includes(w.subject.p.part)
-  )
-    return index + 1;
-  // "no air at the port": of something that has no name here
-  if (
-    item.v === 'no air' &&
-    /^no (?:air|pressure)$/.test(item.phrase) &&
-    c.items[index + 1]?.k === 'prep' &&
-    /^(?:the|that|a|this)$/.test(phraseOf(c.items[index + 2])) &&
-    c.items[index + 3]?.k === 'unknown'
   )
     return index + 1;
   // "the left bag no have pressure": the bag is flat, the pump was not spoken of

@@ -154,7 +154,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
   if (
     item.v === 'closed' &&
     items[index + 1]?.k === 'unknown' &&
-    /^(?:wo|ro|job|ticket|card|ticket|order|out)$/.test((items[index + 1] as { low: string }).low)
+    /^(?:wo|ro|job|ticket|card|order|out)$/.test((items[index + 1] as { low: string }).low)
   ) {
     use(w, item);
     return index + 1;
@@ -313,7 +313,7 @@ export const readWork = (w: Walk, c: Clause, index: number): number => {
     );
   const plan =
     toBe ||
-    (w.wanted === true && !items.slice(0, index).some((it) => it.k === 'place')) ||
+    (w.wanted && !items.slice(0, index).some((it) => it.k === 'place')) ||
     later ||
     items
       .slice(0, index)

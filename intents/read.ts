@@ -101,15 +101,14 @@ const answerTo = (text: string, low: string, bare: string, context: Context): Re
   const side = sideAnswer.exec(bare);
   const sided = side && (/^r/.test(side[1]!) ? context.open.right : context.open.left);
   if (sided) return alone(sided);
-  if (affirms !== undefined) {
-    const opens = readSafely(affirms, { ...context, open: null }).facts.filter(
-      (f) => f.is === 'condition' && f.holds && safe.has(f.what.v),
-    );
+  const agrees = yesLead.exec(low);
+  if (affirms !== undefined && (agrees || yes.test(bare))) {
+    const said = alone(affirms);
+    const opens = said.facts.filter((f) => f.is === 'condition' && f.holds && safe.has(f.what.v));
     // what lets somebody work is answered whole: "ok", "yes i think so" and "yes but not the left bag" leave it asked
-    const half = opens.length > 0 && (onlyHeard.test(bare) || halfYes.test(firstOf(low)));
-    if (!half && yes.test(bare)) return alone(affirms);
-    const lead = half ? null : yesLead.exec(low);
-    const both = lead && answerAndRest(text, affirms, lead[0], context);
+    if (opens.length > 0 && (onlyHeard.test(bare) || halfYes.test(firstOf(low)))) return null;
+    if (yes.test(bare)) return said;
+    const both = agrees && answerAndRest(text, affirms, agrees[0], context);
     const air = opens.some((f) => f.is === 'condition' && / (?:vented|drained)$/.test(f.what.v));
     const left = both?.facts.some((f) => f.is === 'reading' && f.what.v === 'pressure' && f.amount.v.si > 0);
     if (both) return air && left ? null : both;

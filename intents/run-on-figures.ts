@@ -10,13 +10,13 @@ import { wired } from './words/fits.ts';
 
 /** "13 min in the first hour it took 11 to go": how long a thing took is of none before. */
 const took = (items: Items, all: Items, at: number): boolean => {
-  if (all[at]!.k !== 'filler' || !complete(items, true)) return false;
-  const word = phraseOf(all[at]);
-  const next = word === 'it' ? all[at + 1] : all[at];
-  const length = word === 'it' ? all[at + 2] : all[at + 1];
+  if (all[at]!.k !== 'filler') return false;
+  const verb = phraseOf(all[at]) === 'it' ? at + 1 : at;
+  if (!/^(?:took|takes)$/.test(phraseOf(all[verb])) || !isDuration(all[verb + 1]) || !complete(items, true))
+    return false;
   // "pump-up 85 to 115 took 3:40": its own time
   const timed = items.findLast((i) => tells(i) || i.k === 'num');
-  return /^(?:took|takes)$/.test(phraseOf(next)) && isDuration(length) && (timed?.k !== 'num' || isDuration(timed));
+  return timed?.k !== 'num' || isDuration(timed);
 };
 
 /** "left rear 13 10 to 100 in 13 min": a rise said whole. */
@@ -65,14 +65,10 @@ const apart = (measure: Measure, part: Part): boolean => {
 /** "exhausting every few minutes lost 3 psi in 30 min", "a shim rr 116 down to 109": a change, told whole. */
 const changed = (items: Items, all: Items, at: number): boolean => {
   const [one, two, three] = all.slice(at, at + 3);
-  if (!complete(items, true)) return false;
-  if (one?.k === 'change' && two?.k === 'num') return lastReal(items)?.k !== 'place' && lastReal(items)?.k !== 'num';
-  return (
-    one?.k === 'num' &&
-    two?.k === 'change' &&
-    phraseOf(three) === 'to' &&
-    (owned(items, 'work') || lastReal(items)?.k !== 'place')
-  );
+  const figure = (one?.k === 'change' && two?.k === 'num') || (one?.k === 'num' && two?.k === 'change');
+  if (!figure || !complete(items, true)) return false;
+  if (one?.k === 'change') return lastReal(items)?.k !== 'place' && lastReal(items)?.k !== 'num';
+  return phraseOf(three) === 'to' && (owned(items, 'work') || lastReal(items)?.k !== 'place');
 };
 
 /** "height 13 1/2 51 in the left bag", "0.9 volts between batt and case": a number and, behind it, what it is of. */
@@ -115,12 +111,12 @@ const pair = (items: Items, all: Items, at: number): boolean =>
 
 /** "both were down on 85 off 115", "it bottoms out 1 min every 20": what the switch and the pump do. */
 const worked = (items: Items, all: Items, at: number): boolean => {
-  if (!complete(items, true)) return false;
   const [one, two, three, four] = all.slice(at, at + 4);
-  if (phraseOf(one) === 'on' && two?.k === 'num' && phraseOf(three) === 'off' && four?.k === 'num') return true;
+  if (phraseOf(one) === 'on' && two?.k === 'num' && phraseOf(three) === 'off' && four?.k === 'num')
+    return complete(items, true);
   const last = lastReal(items);
   const other = last?.k === 'num' || (last?.k === 'sign' && ofCorner.has(last.v));
-  return isDuration(one) && phraseOf(two) === 'every' && three?.k === 'num' && other;
+  return isDuration(one) && phraseOf(two) === 'every' && three?.k === 'num' && other && complete(items, true);
 };
 
 /** "runs 2 min rests 3": each its own. */

@@ -71,11 +71,11 @@ export const complete = (items: Items, alone = false): boolean => {
   }
 };
 
-export const leads =
+const leads =
   /^(?:when|while|if|what|that|before|after|until|till|because|cause|cos|where|which|who|as|once|than|how|so|since|like|though|with|w|and|or|but)$/;
 
 /** What comes before leads what follows into another's circumstance: "with the", "when". */
-export const led = (items: Items): boolean =>
+export const isLed = (items: Items): boolean =>
   leads.test(phraseOf(items.findLast((i) => !/^(?:the|a|an|my|his|its)$/.test(phraseOf(i)))));
 
 /** The place that ends `items` follows right after a `kind`. */

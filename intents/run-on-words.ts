@@ -4,7 +4,7 @@ import {
   adverbs,
   complete,
   lastReal,
-  led as isLed,
+  isLed,
   leadsOn,
   owned,
   ownThing,
@@ -12,7 +12,7 @@ import {
   tells,
   type Items,
 } from './run-on-whole.ts';
-import type { PlaceItem, Settled } from './settled.ts';
+import type { Settled } from './settled.ts';
 import { ofCorner } from './sign-place.ts';
 import { phraseOf } from './walk.ts';
 import { placeAfter } from './words/signs.ts';
@@ -168,23 +168,23 @@ const pairDone = (items: Items, all: Items, at: number): boolean => {
  * preposition leads it, and a word or a number of its own follows.
  */
 const anotherPlace = (items: Items, all: Items, at: number): boolean => {
-  if (all[at]!.k !== 'place') return false;
-  // "now no leak lr tyre 58": its number is its own
-  const denied = items.some((i) => i.k === 'neg') && all[past(all, at + 1)]?.k === 'num';
+  const item = all[at]!;
+  if (item.k !== 'place') return false;
   const following = all[past(all, at + 1)];
-  const own1 = gauged.has((all[at] as PlaceItem).p.part) && (following?.k === 'num' || following?.k === 'measure');
+  // "now no leak lr tyre 58": its number is its own
+  const denied = following?.k === 'num' && items.some((i) => i.k === 'neg');
+  const figured = gauged.has(item.p.part) && (following?.k === 'num' || following?.k === 'measure');
   // "a cup of milky water dryer is due", "rr 12 1/2 tank was at 60": what it is, was
   const verb = /^(?:is|was|were|are|isnt|wasnt)$/.test(phraseOf(all[at + 1]));
-  if (!complete(items, denied || own1 || verb)) return false;
+  if (!complete(items, denied || figured || verb)) return false;
   const led = items.findLast((i) => i.k !== 'filler');
   // "put a new link on both sides are level": put on, and not on both
-  const puton = verb && led?.k === 'prep' && led.phrase === 'on' && owned(items.slice(0, items.indexOf(led)), 'work');
-  if ((led?.k === 'prep' && leadsOn(items) && !astray(items, led) && !puton) || led?.k === 'work') return false;
+  const putOn = verb && led?.k === 'prep' && led.phrase === 'on' && owned(items.slice(0, items.indexOf(led)), 'work');
+  if ((led?.k === 'prep' && leadsOn(items) && !astray(items, led) && !putOn) || led?.k === 'work') return false;
   // "51 l 66 r": the second of a pair, each behind its number
   const [one, two, three] = items.filter((i) => i.k !== 'filler').slice(-3);
   if (one?.k === 'num' && two?.k === 'place' && three?.k === 'num' && items[0] === one) return false;
   // "noise from the shock dryer puffs": two that cannot be one
-  const item = all[at] as PlaceItem;
   if (led?.k === 'place' && joinPlaces(led.p, item.p) !== null && !(led.p.side && item.p.side)) return false;
   if (isLed(items)) return false;
   // "leaning to left": said in the word itself; "leans left", "coach is down left back": which way

@@ -66,7 +66,7 @@ export type Walk = {
   /** A plan goes on past a join: "gonna jack it up and put stands under". */
   planned: boolean;
   /** What is wanted goes on past a join: "needs soap + overnight test". */
-  wanted?: boolean;
+  wanted: boolean;
 };
 
 export type Clause = {
@@ -108,6 +108,7 @@ export const startWalk = (all: readonly Settled[], text: string, context: Contex
   limited: null,
   lastEnd: undefined,
   planned: false,
+  wanted: false,
   waiting: null,
   heading: null,
   spell: null,

@@ -15,6 +15,8 @@ export const greeted =
 
 /** Numbers of the shop's own: they name the job, not a reading. */
 export const references = 'bus|coach|job|ro|wo|work order|order|ticket|unit|fleet|card|bay';
+/** Of these no mark need follow a long number: "wo 5521 lr low". */
+export const jobReferences = 'job|ro|wo|work order|order|ticket';
 
 /** What a note may end with and that says nothing of the coach. */
 export const tailWords =
