@@ -32,7 +32,7 @@ const pressed =
 const standing =
   /\b(?:tank|gauge|system|reservoir|line|bag|bags|it)\b[^.;]{0,14}\b(?:\d{2,3}|full|charged|up|pressuri[sz]ed)\b|\b\d{2,3} ?(?:psi|lbs?|kpa|#)?\b[^.;]{0,10}\b(?:in|on) (?:the |it)/;
 const safe =
-  /\b(?:drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
+  /(?<!\b(?:prob|probably|maybe|perhaps|might|may|should|could|must|think|hope|hopefully|guess|reckon|supposed to|if|almost|nearly)(?: (?:be|its|it|is|already|all|been))* )\b(?:drained|vented|bled (?:it|the)|emptied|dumped|no pressure|no air|at zero|air out|reads? (?:zero|0)|depressuri[sz]ed)\b/;
 
 /** A part that cannot be taken off or out without opening the circuit. */
 const circuitPart =
@@ -109,6 +109,15 @@ export const dangers: readonly Danger[] = [
     near: 5,
     also: standing,
     unless: safe,
+  },
+  // "gonna crack the bag line": the same, of what only holds air in
+  {
+    hazard: 'open under pressure',
+    deed: /^(?:crack|break|bust|(?:crack|break|bust)ing)$/,
+    thing: /^(?:lines?|airlines?|hoses?|pipes?|fittings?|unions?|tube|tubing|couplings?|elbow|olive|ferrule)$/,
+    near: 5,
+    also: intended,
+    unless: new RegExp(`${safe.source}|${notIntended.source}`),
   },
   // to be opened, and nothing said of the air in it
   {
